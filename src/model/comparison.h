@@ -1,0 +1,140 @@
+// What differs between a reference and a candidate: the value that
+// `standin compare --json` writes (schema standin.comparison/1).
+//
+// src/compare/ fills findings with kind, relation and class; src/risk/ adds
+// judgement, severity, hazard side, title, explanation, cautions and verdict;
+// src/report/ only writes it down. Ids refer to the two Datasheets.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "model/datasheet.h"
+
+namespace standin::model {
+
+enum class FindingKind : std::uint8_t {
+    Parameter, Table, Wording, Pin, Package, Ordering, Feature, Figure, Section, Document, Derived, Cell, Coverage
+};
+
+// A fact about two values or texts; exchange of the documents mirrors it.
+enum class Relation : std::uint8_t {
+    Same, Inside, Wider, ReachesHigher, ReachesLower, ClearAbove, ClearBelow, OneSided, TypEqual, TypDiffers,
+    ConditionsDiffer, NotComparable, OnlyReference, OnlyCandidate, UnitConflict, ConflictInDocument, Unread,
+    Reworded, MeaningChanged, ModeSame, ModeDiffers, ModeUnstated, Moved
+};
+
+// The relation seen from the other side: inside/wider, reaches-higher/-lower,
+// clear-above/-below, only-reference/-candidate change places.
+[[nodiscard]] Relation mirrored(Relation relation);
+
+enum class Judgement : std::uint8_t { Complies, NuisanceSide, HazardSide, Worse, Better, Open };
+
+// Of a wording finding (several may hold; the gravest first).
+enum class WordingClass : std::uint8_t {
+    Neg, Mod, Perm, Trig, Conn, Num, Pin, Temp, Scope, Grade, Ord, Time, Cond, Edit, Style
+};
+
+enum class Severity : std::uint8_t { Editorial, Note, Margin, Function, Hazard };  // ascending
+
+enum class HazardSide : std::uint8_t { None, Higher, Lower, Both, Unknown };
+
+// How one side of a finding reads.
+struct Side {
+    int page = 0;
+    Rect box;
+    std::string text;  // the row or the sentence as printed, not the page
+    std::string min, typ, max, unit, condition;  // parameters only; empty: none
+    bool operator==(Side const&) const = default;
+};
+
+// How the two conditions of a parameter stand to each other.
+enum class ConditionRelation : std::uint8_t { Same, Harsher, Milder, Unordered, OneUnstated };
+
+struct Finding {
+    std::string id;  // 12 hex digits, see compare/finding_id.h
+    FindingKind kind = FindingKind::Parameter;
+    Relation relation = Relation::Same;
+    Judgement judgement = Judgement::Open;
+    std::vector<WordingClass> classes;  // the JSON field `class` is the first, or null
+    Severity severity = Severity::Note;
+    HazardSide hazardSide = HazardSide::None;
+    int level = 0;      // 0 … 4, DOMAIN 5.9
+    bool open = false;  // contributes to "incomplete"
+    std::string canonical;  // vocabulary id of the parameter or feature, or empty
+    std::string section;    // id in the reference (in the candidate where only it has one)
+    std::string variant;
+    std::string title;
+    std::string explanation;
+    std::string caution;  // caution id, or empty
+    std::string consequenceOf;  // finding id, or empty
+    std::vector<std::string> affects;  // parameter ids, "r:p3" / "c:p7"
+    std::optional<Side> reference;
+    std::optional<Side> candidate;
+    ConditionRelation conditions = ConditionRelation::Same;  // of a parameter finding
+    // Which pair it came from, for the judging stage: indices into Comparison::pairs; -1: none.
+    int pair = -1;
+    bool operator==(Finding const&) const = default;
+};
+
+struct Pair {
+    std::string canonical;
+    std::string reference;  // parameter id, or empty
+    std::string candidate;
+    Relation relation = Relation::Same;
+    Judgement judgement = Judgement::Open;
+    double confidence = 0;
+    bool operator==(Pair const&) const = default;
+};
+
+struct SectionPair {
+    std::string reference;  // section id, or empty
+    std::string candidate;
+    double similarity = 0;
+    int findings = 0;
+    bool operator==(SectionPair const&) const = default;
+};
+
+enum class VerdictLevel : std::uint8_t { NoDifference, SmallDifferences, ConfirmFunction, BenchTest, DoNotSubstitute };
+
+struct Verdict {
+    VerdictLevel level = VerdictLevel::NoDifference;
+    bool incomplete = false;
+    std::vector<std::string> incompleteReasons;
+    std::string sentence;
+    std::vector<std::string> reasons;  // finding ids
+    bool operator==(Verdict const&) const = default;
+};
+
+struct Caution {
+    std::string id;
+    std::string text;
+    std::vector<std::string> findings;
+    bool operator==(Caution const&) const = default;
+};
+
+struct ComparisonCoverage {
+    Coverage reference;
+    Coverage candidate;
+    int compared = 0;     // numbers and sentences of both sheets that were set against something
+    int listed = 0;       // that are listed as not compared
+    int unaccounted = 0;  // that are neither
+    bool operator==(ComparisonCoverage const&) const = default;
+};
+
+struct Comparison {
+    DocumentInfo reference;
+    DocumentInfo candidate;
+    Verdict verdict;
+    std::vector<Caution> cautions;
+    std::vector<std::string> statements;  // general statements of every summary
+    std::vector<Finding> findings;  // by severity, then document order
+    std::vector<Pair> pairs;
+    std::vector<SectionPair> sections;
+    ComparisonCoverage coverage;
+    bool operator==(Comparison const&) const = default;
+};
+
+}  // namespace standin::model

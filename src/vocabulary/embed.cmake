@@ -1,0 +1,15 @@
+# Writes OUTPUT: a C++ file that holds every file of INPUTS as a raw string,
+# for vocabulary/embedded_data.h.
+set(body "#include \"vocabulary/embedded_data.h\"\n\nnamespace standin::vocabulary {\n\nnamespace {\n")
+set(table "")
+set(count 0)
+foreach(input IN LISTS INPUTS)
+  get_filename_component(name ${input} NAME)
+  file(READ ${input} bytes HEX)
+  string(REGEX REPLACE "([0-9a-f][0-9a-f])" "0x\\1," bytes "${bytes}")
+  string(APPEND body "constexpr unsigned char file${count}[] = {${bytes}0};\n")
+  string(APPEND table "    {\"${name}\", {reinterpret_cast<char const*>(file${count}), sizeof file${count} - 1}},\n")
+  math(EXPR count "${count} + 1")
+endforeach()
+string(APPEND body "}  // namespace\n\nstd::vector<EmbeddedFile> embeddedFiles() {\n  return {\n${table}  };\n}\n\n}  // namespace standin::vocabulary\n")
+file(WRITE ${OUTPUT} "${body}")
