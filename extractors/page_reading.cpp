@@ -1,0 +1,197 @@
+// A list of pages to do for each document. A thread takes pages from the front
+// of "its" document; when that is done it helps with another one from the back,
+// provided enough is left to pay for opening the document a second time. Every
+// thread has its own reader, since Poppler documents are not shared.
+//
+// Tested by tests/extractors/read_datasheet_test.cpp.
+#include "extractors/page_reading.h"
+
+#include <algorithm>
+#include <mutex>
+#include <thread>
+
+#include <fmt/format.h>
+
+#include "extractors/layout/layout.h"
+#include "extractors/poppler/document_reader.h"
+#include "extractors/tables/find_tables.h"
+#include "model/digest.h"
+
+namespace standin::reading {
+
+namespace {
+
+// Opening a document costs about as much as reading a page or two of it.
+constexpr int kPagesWorthASecondReader = 3;
+
+struct Task {
+    FileBytes const* file = nullptr;
+    model::DocumentInfo info;
+    std::optional<model::Error> error;
+    bool opened = false;  // by its first thread; page range known
+    int firstPage = 1;
+    std::vector<ReadPage> pages;
+    std::size_t front = 0;  // pages [front, back) are still to do
+    std::size_t back = 0;
+};
+
+class Work {
+public:
+    Work(std::span<FileBytes const> files, ReadOptions const& options) : m_options(options) {
+        m_tasks.resize(files.size());
+        for (std::size_t i = 0; i < files.size(); ++i) m_tasks[i].file = &files[i];
+    }
+
+    void run() {
+        auto const count = static_cast<std::size_t>(std::max(1, m_options.threads));
+        std::vector<std::thread> helpers;
+        for (std::size_t i = 1; i < count; ++i) helpers.emplace_back([this, i] { work(i); });
+        work(0);
+        for (auto& helper : helpers) helper.join();
+    }
+
+    std::vector<model::Result<ReadDocument>> results() {
+        std::vector<model::Result<ReadDocument>> results;
+        for (auto& task : m_tasks) {
+            if (task.error) {
+                results.push_back(tl::unexpected(*task.error));
+            } else {
+                results.push_back(ReadDocument{std::move(task.info), std::move(task.pages)});
+            }
+        }
+        return results;
+    }
+
+private:
+    void work(std::size_t thread) {
+        // First pass: documents in an order of its own, so that the threads
+        // open different ones. Second pass: help where much is left.
+        for (std::size_t i = 0; i < m_tasks.size(); ++i) {
+            auto& task = m_tasks[(thread + i) % m_tasks.size()];
+            if (claimOpening(task)) openAndRead(task);
+        }
+        for (std::size_t i = 0; i < m_tasks.size(); ++i) help(m_tasks[(thread + i) % m_tasks.size()]);
+    }
+
+    bool claimOpening(Task& task) {
+        std::scoped_lock lock(m_mutex);
+        if (task.opened) return false;
+        task.opened = true;
+        return true;
+    }
+
+    void openAndRead(Task& task) {
+        auto reader = open(task);
+        if (!reader) return;
+        describe(task, *reader);
+        readWhile(task, *reader, /*fromFront=*/true);
+        keepNotes(task, *reader);
+    }
+
+    void help(Task& task) {
+        {
+            std::scoped_lock lock(m_mutex);
+            if (task.error || task.back - task.front < kPagesWorthASecondReader) return;
+        }
+        auto reader = open(task);
+        if (!reader) return;
+        readWhile(task, *reader, /*fromFront=*/false);
+        keepNotes(task, *reader);
+    }
+
+    std::optional<poppler::DocumentReader> open(Task& task) {
+        poppler::OpenOptions options;
+        options.password = m_options.password;
+        auto reader = poppler::DocumentReader::open(task.file->bytes, options);
+        if (reader) return std::move(*reader);
+        std::scoped_lock lock(m_mutex);
+        task.error = reader.error();
+        task.error->file = task.file->file;
+        return std::nullopt;
+    }
+
+    void describe(Task& task, poppler::DocumentReader const& reader) {
+        auto const metadata = reader.metadata();
+        auto& info = task.info;
+        info.file = task.file->file;
+        info.sha256 = model::sha256Hex(task.file->bytes);
+        info.bytes = task.file->bytes.size();
+        info.pages = reader.pageCount();
+        info.producer = metadata.producer;
+        info.creator = metadata.creator;
+        info.title = metadata.title;
+        int const last = m_options.pages ? std::min(m_options.pages->last, info.pages) : info.pages;
+        int const first = m_options.pages ? std::max(1, m_options.pages->first) : 1;
+        std::scoped_lock lock(m_mutex);
+        if (first > last) {
+            task.error = model::Error{model::ErrorKind::Usage, fmt::format("has {} pages; choose others", info.pages), task.file->file};
+            return;
+        }
+        task.firstPage = first;
+        task.pages.resize(static_cast<std::size_t>(last - first + 1));
+        task.back = task.pages.size();
+        m_total += static_cast<int>(task.pages.size());
+    }
+
+    // The next page of the task to read, or none.
+    std::optional<std::size_t> claimPage(Task& task, bool fromFront) {
+        std::scoped_lock lock(m_mutex);
+        if (m_stopped || task.error || task.front >= task.back) return std::nullopt;
+        return fromFront ? task.front++ : --task.back;
+    }
+
+    void readWhile(Task& task, poppler::DocumentReader& reader, bool fromFront) {
+        while (auto const index = claimPage(task, fromFront)) {
+            int const number = task.firstPage + static_cast<int>(*index);
+            auto& page = task.pages[*index];  // this thread's own
+            if (auto content = reader.readPage(number)) {
+                page.layout = layout::layOut(*content);
+                page.tables = tables::findTables(page.layout);
+            } else {
+                page.layout.page = number;
+                page.layout.notes.push_back({number, content.error().message});
+            }
+            finishPage(task);
+        }
+    }
+
+    void finishPage(Task& task) {
+        std::scoped_lock lock(m_mutex);
+        ++m_done;
+        if (m_stopped || !m_options.progress || m_options.progress(m_done, m_total)) return;
+        m_stopped = true;
+        task.error = model::Error{model::ErrorKind::Unreadable, "reading was stopped", task.file->file};
+    }
+
+    void keepNotes(Task& task, poppler::DocumentReader& reader) {
+        auto notes = reader.notes();
+        std::scoped_lock lock(m_mutex);
+        for (auto const& note : notes) {
+            auto const text = note.page > 0 ? fmt::format("page {}: {}", note.page, note.text) : note.text;
+            auto& warnings = task.info.warnings;
+            if (std::find(warnings.begin(), warnings.end(), text) == warnings.end()) warnings.push_back(text);
+        }
+    }
+
+    ReadOptions const& m_options;
+    std::vector<Task> m_tasks;
+    std::mutex m_mutex;  // guards everything of a task but its claimed pages
+    int m_done = 0;
+    int m_total = 0;
+    bool m_stopped = false;
+};
+
+}  // namespace
+
+std::vector<model::Result<ReadDocument>> readPages(std::span<FileBytes const> files, ReadOptions const& options) {
+    Work work(files, options);
+    work.run();
+    auto results = work.results();
+    // The threads' notes arrive in any order; what is written may not depend on it.
+    for (auto& result : results) {
+        if (result) std::sort(result->info.warnings.begin(), result->info.warnings.end());
+    }
+    return results;
+}
+
+}  // namespace standin::reading

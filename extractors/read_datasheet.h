@@ -1,0 +1,50 @@
+// Reading: from the bytes of a PDF (or of a file that `standin read --json`
+// wrote) to a model::Datasheet. The command line and the desk call only this.
+//
+// extractors/ knows src/model, quantity, text and vocabulary; nothing of
+// comparison. Each folder below is one stage: poppler -> layout -> tables ->
+// sections, figures, parameters, pins, packages, ordering, features.
+//
+//     auto vocabulary = vocabulary::Vocabulary::builtIn();
+//     auto sheet = readDatasheet("ref.pdf", {}, *vocabulary);
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <utility>
+
+#include "model/datasheet.h"
+#include "model/result.h"
+#include "vocabulary/vocabulary.h"
+
+namespace standin::reading {
+
+struct PageRange {
+    int first = 1;  // from 1, both included
+    int last = 1;
+};
+
+struct ReadOptions {
+    std::optional<std::string> password;
+    std::optional<PageRange> pages;  // none: all; pages beyond the end are left out
+    int threads = 2;                 // how many pages are worked at together, at least 1
+    // Called from any of the threads with pages done and pages in all; false
+    // stops the reading (Error "stopped").
+    std::function<bool(int done, int total)> progress;
+};
+
+// Reads one file. Errors: Unreadable, Encrypted, Damaged, Unsupported, as in
+// result.h, with the file's name as given. Trouble within a document that can
+// be read (a broken page, a font without characters) is a warning in it.
+[[nodiscard]] model::Result<model::Datasheet> readDatasheet(std::string const& path, ReadOptions const& options,
+                                                            vocabulary::Vocabulary const& vocabulary);
+
+// Reads two files at the same time, their pages shared among the threads.
+// The first of two errors is the reference's.
+[[nodiscard]] model::Result<std::pair<model::Datasheet, model::Datasheet>> readPair(std::string const& reference,
+                                                                                   std::string const& candidate,
+                                                                                   ReadOptions const& options,
+                                                                                   vocabulary::Vocabulary const& vocabulary);
+
+}  // namespace standin::reading
