@@ -3,6 +3,7 @@
 import json
 import re
 import subprocess
+import unicodedata
 
 from sheet import plain
 
@@ -20,7 +21,7 @@ def row(kind, name, symbol, condition, table_condition, low, middle, high, unit,
 
 
 def squeeze(text):
-    return re.sub(r"[\s\u2212\u2013-]+", "", text)
+    return re.sub(r"[\s\u2212\u2013-]+", "", unicodedata.normalize("NFKC", text))
 
 
 def place(rows, pdf, first_page=1):
@@ -50,3 +51,16 @@ def write(path, pdf, labelled_pages, rows, pins, notes):
     with open(path, "w", encoding="utf-8") as file:
         file.write(json.dumps(head, ensure_ascii=False)[:-1] + ',\n "rows": [\n' + lines + '\n ],\n "pins": [\n' + pin_lines + "\n ],\n")
         file.write(' "notes": ' + json.dumps(notes, ensure_ascii=False) + "}\n")
+
+
+def check(rows, pdf):
+    """Stop with an error where a value, name or unit of a row is not in the text of its page."""
+    pages = subprocess.run(["pdftotext", "-raw", pdf, "-"], capture_output=True, text=True, check=True).stdout.split("\f")
+    for entry in rows:
+        text = squeeze(pages[entry["page"] - 1])
+        for key in ("min", "typ", "max", "unit"):
+            if entry[key] and squeeze(entry[key]) not in text:
+                raise SystemExit(f"{pdf}: {key} not on page: {entry}")
+        for word in (entry["name"] or "").split():
+            if squeeze(word) not in text:
+                raise SystemExit(f"{pdf}: {word} not on page: {entry}")
