@@ -1,0 +1,216 @@
+// Bytes -> pages (page_reading.h, over threads) -> what needs the whole
+// document: furniture, continued tables, sections, parameters, figures, pins,
+// packages, ordering, running text, features, identification, coverage. The
+// order matters: each stage takes the words that are its own, the running text
+// takes what is left.
+//
+// Tested by tests/extractors/read_datasheet_test.cpp.
+#include "extractors/read_datasheet.h"
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+#include <map>
+#include <memory>
+#include <thread>
+
+#include <fmt/format.h>
+
+#include "extractors/coverage.h"
+#include "extractors/features/read_features.h"
+#include "extractors/figures/find_figures.h"
+#include "extractors/identify_document.h"
+#include "extractors/layout/layout.h"
+#include "extractors/ordering/read_ordering.h"
+#include "extractors/packages/read_packages.h"
+#include "extractors/page_reading.h"
+#include "extractors/parameters/parameters.h"
+#include "extractors/pins/read_pins.h"
+#include "extractors/sections/sections.h"
+#include "extractors/tables/tables.h"
+#include "model/datasheet_json.h"
+
+namespace standin::reading {
+
+namespace {
+
+struct CloseFile {
+    void operator()(std::FILE* file) const { std::fclose(file); }
+};
+
+model::Result<FileBytes> readFile(std::string const& path) {
+    std::unique_ptr<std::FILE, CloseFile> const file(std::fopen(path.c_str(), "rb"));
+    if (!file) return tl::unexpected(model::Error{model::ErrorKind::Unreadable, "cannot be opened; check the name and the permission", path});
+    FileBytes content{path, {}};
+    std::array<std::byte, 1 << 16> buffer;
+    while (auto const count = std::fread(buffer.data(), 1, buffer.size(), file.get())) {
+        content.bytes.insert(content.bytes.end(), buffer.begin(), buffer.begin() + static_cast<std::ptrdiff_t>(count));
+    }
+    if (std::ferror(file.get()) != 0) return tl::unexpected(model::Error{model::ErrorKind::Unreadable, "cannot be read; is it a folder?", path});
+    return content;
+}
+
+bool isJson(FileBytes const& file) {
+    for (auto const byte : file.bytes) {
+        char const c = static_cast<char>(byte);
+        if (c == ' ' || c == '\n' || c == '\r' || c == '\t') continue;
+        return c == '{';
+    }
+    return false;
+}
+
+std::string textOfBlock(model::PageLayout const& page, model::Block const& block) {
+    std::string text;
+    for (std::uint32_t l = block.firstLine; l < block.firstLine + block.lineCount; ++l) {
+        auto const& line = page.lines[l];
+        for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) {
+            if (!text.empty()) text += ' ';
+            text += page.words[w].text;
+        }
+    }
+    return text;
+}
+
+std::optional<model::Furniture::Kind> furnitureKind(model::BlockRole role) {
+    switch (role) {
+        case model::BlockRole::RunningHead: return model::Furniture::Kind::RunningHead;
+        case model::BlockRole::PageNumber: return model::Furniture::Kind::PageNumber;
+        case model::BlockRole::Watermark: return model::Furniture::Kind::Watermark;
+        default: return std::nullopt;
+    }
+}
+
+// Equal texts of one kind are one entry with all its places.
+std::vector<model::Furniture> collectFurniture(std::vector<model::PageLayout> const& pages) {
+    std::vector<model::Furniture> furniture;
+    std::map<std::pair<model::Furniture::Kind, std::string>, std::size_t> known;
+    for (auto const& page : pages) {
+        for (auto const& block : page.blocks) {
+            auto const kind = furnitureKind(block.role);
+            if (!kind) continue;
+            auto text = textOfBlock(page, block);
+            auto const [entry, isNew] = known.try_emplace({*kind, text}, furniture.size());
+            if (isNew) furniture.push_back({*kind, std::move(text), {}});
+            furniture[entry->second].places.push_back({page.page, block.box});
+        }
+    }
+    return furniture;
+}
+
+std::string familyOf(model::Datasheet const& sheet, std::vector<model::PageLayout> const& pages, vocabulary::Vocabulary const& vocabulary) {
+    std::vector<std::string> names;
+    std::vector<std::string> symbols;
+    for (auto const& parameter : sheet.parameters) {
+        if (!parameter.name.empty()) names.push_back(parameter.name);
+        if (!parameter.symbol.empty()) symbols.push_back(parameter.symbol);
+    }
+    std::string head;
+    if (!pages.empty()) {
+        for (auto const& word : pages.front().words) {
+            head += word.text;
+            head += ' ';
+        }
+    }
+    return vocabulary.detectFamily(names, symbols, head);
+}
+
+void noteTextLayer(model::Datasheet& sheet) {
+    auto const missing = static_cast<int>(sheet.coverage.pagesWithoutText.size());
+    if (missing == 0) return;
+    sheet.document.textLayer = missing >= sheet.document.pages ? model::TextLayer::None : model::TextLayer::Partial;
+    std::string pages;
+    for (int const page : sheet.coverage.pagesWithoutText) pages += fmt::format("{}{}", pages.empty() ? "" : ", ", page);
+    sheet.document.warnings.push_back(fmt::format("no text layer on page {}: what is printed there was not read", pages));
+}
+
+model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const& vocabulary) {
+    model::Datasheet sheet;
+    sheet.document = std::move(document.info);
+    std::vector<model::PageLayout> pages;
+    std::vector<model::Table> tables;
+    pages.reserve(document.pages.size());
+    for (auto& page : document.pages) {
+        pages.push_back(std::move(page.layout));
+        for (auto& table : page.tables) tables.push_back(std::move(table));
+    }
+    layout::markFurniture(pages);
+    tables::joinContinued(tables, pages);
+    sheet.sections = sections::findSections(pages);
+    sheet.parameters = parameters::readParameters(tables, pages, sheet.sections, &vocabulary).parameters;
+    sheet.figures = figures::findFigures(pages, tables, sheet.sections);
+    sheet.pins = pins::readPins(tables, pages, sheet.sections);
+    sheet.packages = packages::readPackages(pages, sheet.sections);
+    sheet.ordering = ordering::readOrdering(tables);
+    sheet.text = sections::readText(pages, sheet.sections);
+    sheet.furniture = collectFurniture(pages);
+    sheet.features = features::readFeatures(sheet.text, tables, sheet.ordering, familyOf(sheet, pages, vocabulary), vocabulary);
+    identify(sheet.document, pages);
+    sheet.tables = std::move(tables);
+    sheet.coverage = accountFor(pages, sheet);
+    for (auto& table : sheet.tables) {
+        for (auto& cell : table.cells) {
+            cell.words = {};
+            cell.lineStarts = {};
+        }
+    }
+    for (auto const& page : pages) {
+        for (auto const& note : page.notes) sheet.document.warnings.push_back(fmt::format("page {}: {}", page.page, note.text));
+    }
+    noteTextLayer(sheet);
+    return sheet;
+}
+
+// One result a path, in their order. PDFs share the threads; a datasheet that
+// was read before is parsed alone.
+std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const> paths, ReadOptions const& options,
+                                                     vocabulary::Vocabulary const& vocabulary) {
+    std::vector<model::Result<model::Datasheet>> sheets(paths.size(), tl::unexpected(model::Error{}));
+    std::vector<FileBytes> pdfs;
+    std::vector<std::size_t> places;
+    for (std::size_t i = 0; i < paths.size(); ++i) {
+        auto file = readFile(paths[i]);
+        if (!file) {
+            sheets[i] = tl::unexpected(file.error());
+        } else if (isJson(*file)) {
+            sheets[i] = model::datasheetFromJson({reinterpret_cast<char const*>(file->bytes.data()), file->bytes.size()}, paths[i]);
+        } else {
+            pdfs.push_back(std::move(*file));
+            places.push_back(i);
+        }
+    }
+    auto documents = readPages(pdfs, options);
+    auto const finish = [&](std::size_t k) {
+        auto& document = documents[k];
+        if (document) {
+            sheets[places[k]] = understand(std::move(*document), vocabulary);
+        } else {
+            sheets[places[k]] = tl::unexpected(document.error());
+        }
+    };
+    if (documents.size() == 2 && options.threads > 1) {
+        std::thread other(finish, 1);
+        finish(0);
+        other.join();
+    } else {
+        for (std::size_t k = 0; k < documents.size(); ++k) finish(k);
+    }
+    return sheets;
+}
+
+}  // namespace
+
+model::Result<model::Datasheet> readDatasheet(std::string const& path, ReadOptions const& options, vocabulary::Vocabulary const& vocabulary) {
+    return std::move(readAll(std::span{&path, 1}, options, vocabulary).front());
+}
+
+model::Result<std::pair<model::Datasheet, model::Datasheet>> readPair(std::string const& reference, std::string const& candidate,
+                                                                     ReadOptions const& options, vocabulary::Vocabulary const& vocabulary) {
+    std::array const paths{reference, candidate};
+    auto sheets = readAll(paths, options, vocabulary);
+    for (auto const& sheet : sheets) {
+        if (!sheet) return tl::unexpected(sheet.error());
+    }
+    return std::pair{std::move(*sheets[0]), std::move(*sheets[1])};
+}
+
+}  // namespace standin::reading

@@ -1,0 +1,141 @@
+// CLI11 does the parsing; what it reports is folded into one line of our own.
+// Tested by tests/src/cli/arguments_test.cpp.
+#include "cli/arguments.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include "model/names.h"
+
+namespace standin::cli {
+
+namespace {
+
+using model::Error;
+using model::ErrorKind;
+
+Error usage(std::string message) { return {ErrorKind::Usage, std::move(message), {}, 0}; }
+
+// Known words of the interface whose work is still to come.
+constexpr std::array<std::string_view, 5> kNotBuiltYet{"--pdf", "--cell", "--circuit", "--corrections", "--ocr"};
+
+std::optional<Error> notBuiltYet(int argc, char const* const* argv) {
+    for (int i = 1; i < argc; ++i) {
+        std::string_view const word = argv[i];
+        if (i == 1 && word == "check") return usage("'check' is not built yet; use 'standin compare' with both datasheets");
+        for (auto const option : kNotBuiltYet) {
+            bool const same = word == option || (word.starts_with(option) && word.size() > option.size() && word[option.size()] == '=');
+            if (same) return usage(fmt::format("{} is not built yet; leave it out", option));
+        }
+    }
+    return std::nullopt;
+}
+
+model::Result<reading::PageRange> parsePages(std::string const& text) {
+    auto const wrong = tl::unexpected(usage(fmt::format("--pages wants A-B, for example 2-5, not '{}'", text)));
+    reading::PageRange range;
+    char const* const end = text.data() + text.size();
+    auto const first = std::from_chars(text.data(), end, range.first);
+    if (first.ec != std::errc{} || range.first < 1) return wrong;
+    range.last = range.first;
+    if (first.ptr != end) {
+        if (*first.ptr != '-') return wrong;
+        auto const last = std::from_chars(first.ptr + 1, end, range.last);
+        if (last.ec != std::errc{} || last.ptr != end || range.last < range.first) return wrong;
+    }
+    return range;
+}
+
+// An output given as the empty string would write nowhere without a word.
+std::optional<Error> checkOutputs(std::initializer_list<std::pair<char const*, Output const*>> outputs) {
+    int toStandardOutput = 0;
+    std::vector<std::string> seen;
+    for (auto const& [name, output] : outputs) {
+        if (!*output) continue;
+        auto const& path = **output;
+        if (path.empty()) return usage(fmt::format("{} wants a path, or - for standard output", name));
+        if (path == "-") ++toStandardOutput;
+        else if (std::find(seen.begin(), seen.end(), path) != seen.end()) return usage(fmt::format("two outputs go to {}; give each its own file", path));
+        seen.push_back(path);
+    }
+    if (toStandardOutput > 1) return usage("only one output can go to standard output; give the others a path");
+    return std::nullopt;
+}
+
+std::string oneLine(std::string text) {
+    std::replace(text.begin(), text.end(), '\n', ' ');
+    return text + "; see 'standin --help'";
+}
+
+}  // namespace
+
+model::Result<Command> parseArguments(int argc, char const* const* argv) {
+    if (auto const error = notBuiltYet(argc, argv)) return tl::unexpected(*error);
+
+    CLI::App app{"Compares the datasheets of two suspected-equivalent parts: every difference in numbers and wording, with its place on the page "
+                 "and what it could mean.", "standin"};
+    app.set_version_flag("--version", "standin " STANDIN_VERSION);
+    app.require_subcommand(1);
+    app.footer("Exit status: 0 nothing found at or above --fail-on, 1 findings, 2 trouble.");
+
+    ReadCommand read;
+    std::string pages;
+    auto* const readApp = app.add_subcommand("read", "Read one datasheet and print what was understood");
+    readApp->add_option("FILE", read.file, "the datasheet, a PDF")->required();
+    readApp->add_option("--text", read.text, "write the readable form to OUT (a path, or - for standard output)")->type_name("OUT");
+    readApp->add_option("--json", read.json, "write standin.datasheet/1 to OUT")->type_name("OUT");
+    readApp->add_option("--csv", read.csv, "write the parameters as CSV to OUT")->type_name("OUT");
+    readApp->add_option("--variant", read.variant, "only the orderable version CODE where the sheet covers several")->type_name("CODE");
+    readApp->add_option("--pages", pages, "only these pages, counted from 1")->type_name("A-B");
+    readApp->add_option("--password-file", read.passwordFile, "the first line of F is the document's password")->type_name("F");
+
+    CompareCommand compare;
+    std::string failOn = "note";
+    auto* const compareApp = app.add_subcommand("compare", "Compare a candidate's datasheet with the reference's");
+    compareApp->add_option("REFERENCE", compare.reference, "the part fitted or specified today: a PDF, or a file that read --json wrote")->required();
+    compareApp->add_option("CANDIDATE", compare.candidate, "the suspected equivalent: a PDF, or a file that read --json wrote")->required();
+    compareApp->add_option("--text", compare.text, "write the readable summary to OUT (a path, or - for standard output)")->type_name("OUT");
+    compareApp->add_option("--json", compare.json, "write standin.comparison/1 to OUT")->type_name("OUT");
+    compareApp->add_option("--html", compare.html, "write the report as one HTML file to OUT")->type_name("OUT");
+    compareApp->add_option("--csv", compare.csv, "write all parameter pairs as CSV to OUT")->type_name("OUT");
+    compareApp->add_option("--reference-variant", compare.referenceVariant, "the orderable version of the reference")->type_name("CODE");
+    compareApp->add_option("--candidate-variant", compare.candidateVariant, "the orderable version of the candidate")->type_name("CODE");
+    compareApp->add_option("--vocabulary", compare.vocabularies, "add parameters and features of your own (standin.vocabulary/1)")->type_name("FILE.json")->expected(1)->take_all();
+    compareApp->add_option("--fail-on", failOn, "exit with 1 from this severity on: hazard, function, margin, note, editorial")->type_name("SEVERITY");
+    compareApp->add_option("--password-file", compare.passwordFile, "the first line of F is the documents' password")->type_name("F");
+
+    try {
+        app.parse(argc, argv);
+    } catch (CLI::CallForHelp const&) {
+        return Command{Information{app.help()}};
+    } catch (CLI::CallForAllHelp const&) {
+        return Command{Information{app.help("", CLI::AppFormatMode::All)}};
+    } catch (CLI::CallForVersion const&) {
+        return Command{Information{"standin " STANDIN_VERSION "\n"}};
+    } catch (CLI::ParseError const& error) {
+        return tl::unexpected(usage(oneLine(error.what())));
+    }
+
+    if (*readApp) {
+        if (auto const error = checkOutputs({{"--text", &read.text}, {"--json", &read.json}, {"--csv", &read.csv}})) return tl::unexpected(*error);
+        if (!pages.empty()) {
+            auto const range = parsePages(pages);
+            if (!range) return tl::unexpected(range.error());
+            read.pages = *range;
+        }
+        return Command{std::move(read)};
+    }
+    auto const severity = model::fromName<model::Severity>(failOn);
+    if (!severity) return tl::unexpected(usage(fmt::format("--fail-on knows hazard, function, margin, note and editorial, not '{}'", failOn)));
+    compare.failOn = *severity;
+    if (auto const error = checkOutputs({{"--text", &compare.text}, {"--json", &compare.json}, {"--html", &compare.html}, {"--csv", &compare.csv}})) {
+        return tl::unexpected(*error);
+    }
+    return Command{std::move(compare)};
+}
+
+}  // namespace standin::cli

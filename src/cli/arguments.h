@@ -1,0 +1,49 @@
+// The command line as a plain value.
+//
+//     auto arguments = parseArguments(argc, argv);
+//     if (!arguments) { … arguments.error().message … }
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "extractors/read_datasheet.h"
+#include "model/comparison.h"
+#include "model/result.h"
+
+namespace standin::cli {
+
+// Where an output goes: a path, "-" for standard output, or not wanted.
+using Output = std::optional<std::string>;
+
+struct ReadCommand {
+    std::string file;
+    Output text, json, csv;
+    std::string variant;
+    std::optional<reading::PageRange> pages;
+    std::string passwordFile;
+};
+
+struct CompareCommand {
+    std::string reference, candidate;
+    Output text, json, html, csv;
+    std::string referenceVariant, candidateVariant;
+    std::vector<std::string> vocabularies;
+    model::Severity failOn = model::Severity::Note;
+    std::string passwordFile;
+};
+
+// --help and --version: what to print.
+struct Information {
+    std::string text;
+};
+
+using Command = std::variant<ReadCommand, CompareCommand, Information>;
+
+// Errors (Usage): one line that says what is wrong and what to do. Options that
+// are known but not built yet are such errors too.
+[[nodiscard]] model::Result<Command> parseArguments(int argc, char const* const* argv);
+
+}  // namespace standin::cli
