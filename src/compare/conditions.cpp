@@ -1,0 +1,175 @@
+// quantity::parseCondition takes both texts apart; parts meet by their symbol in
+// one spelling. What it does not understand is compared as folded text, without
+// the phrases by which sheets say that a condition holds for the whole table.
+//
+// Tested by tests/src/compare/conditions_test.cpp.
+#include "compare/conditions.h"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "compare/node_names.h"
+#include "compare/text_keys.h"
+#include "quantity/condition.h"
+#include "quantity/decimal.h"
+#include "text/fold.h"
+
+namespace standin::compare {
+
+namespace {
+
+using model::ConditionRelation;
+using quantity::Decimal;
+
+struct Part {
+    std::string symbol;  // empty: words
+    model::Interval interval;
+    std::string words;  // key of the text
+};
+
+constexpr std::size_t kLongestCondition = 2000;
+
+bool isBoilerplate(std::string const& key) {
+    static constexpr auto kPhrases = std::to_array<std::string_view>(
+        {"unless", "otherwise", "specified", "noted", "stated", "unlessotherwisespecified", "unlessotherwisenoted", "unlessotherwisestated",
+         "except", "where", "除非", "另有说明", "除非另有说明", "除非特别说明", "除非另有规定", "特に指定がない限り", "特記なき場合"});
+    if (key.empty()) return true;
+    std::string rest = key;
+    for (std::string_view const phrase : kPhrases) {
+        for (auto at = rest.find(phrase); at != std::string::npos; at = rest.find(phrase)) rest.erase(at, phrase.size());
+    }
+    return rest.empty();
+}
+
+enum class Scope { Own, Table };
+
+void addParts(std::string_view text, Scope scope, std::vector<Part>& parts) {
+    if (text.empty()) return;
+    std::size_t const ownCount = parts.size();
+    for (auto& read : quantity::parseCondition(text.substr(0, kLongestCondition))) {
+        Part part;
+        if (read.understood) {
+            part.symbol = conditionSymbolKey(read.symbol);
+            part.interval = std::move(read.interval);
+            // Only a value is printed ("25 °C"): the unit tells which quantity.
+            if (part.symbol.empty()) part.symbol = part.interval.unit == "degC" ? "ta" : "value:" + part.interval.unit;
+            bool const known = std::any_of(parts.begin(), parts.begin() + static_cast<std::ptrdiff_t>(scope == Scope::Table ? ownCount : 0),
+                                           [&](Part const& other) { return other.symbol == part.symbol; });
+            if (known) continue;
+        } else {
+            // What is said for a whole table in words is compared where it stands.
+            if (scope == Scope::Table) continue;
+            part.words = text::foldKey(read.text);
+            if (isBoilerplate(part.words)) continue;
+        }
+        parts.push_back(std::move(part));
+    }
+}
+
+std::vector<Part> partsOf(ConditionTexts const& texts) {
+    std::vector<Part> parts;
+    addParts(texts.own, Scope::Own, parts);
+    addParts(texts.table, Scope::Table, parts);
+    return parts;
+}
+
+std::optional<Decimal> decimal(std::optional<std::string> const& text) { return text ? Decimal::parse(*text) : std::nullopt; }
+
+// A point is a range of one value; a side without a bound is unlimited.
+struct Range {
+    std::optional<Decimal> lo, hi;
+};
+
+Range rangeOf(model::Interval const& interval) {
+    Range range{decimal(interval.lo), decimal(interval.hi)};
+    if (!range.lo && !range.hi) range.lo = range.hi = decimal(interval.typ);
+    return range;
+}
+
+ConditionRelation relateIntervals(model::Interval const& reference, model::Interval const& candidate) {
+    if (reference == candidate) return ConditionRelation::Same;
+    if (reference.unit != candidate.unit || nodeKey(reference.relativeTo) != nodeKey(candidate.relativeTo) ||
+        reference.factor.empty() != candidate.factor.empty()) {
+        return ConditionRelation::Unordered;
+    }
+    Range const r = rangeOf(reference);
+    Range const c = rangeOf(candidate);
+    // Negative: the candidate ends lower; an absent bound lies beyond every value.
+    auto order = [](std::optional<Decimal> const& a, std::optional<Decimal> const& b, int absent) {
+        if (!a && !b) return 0;
+        if (!a) return -absent;
+        if (!b) return absent;
+        return *b == *a ? 0 : (*b < *a ? -1 : 1);
+    };
+    int const lower = order(r.lo, c.lo, -1);
+    int const upper = order(r.hi, c.hi, +1);
+    if (lower == 0 && upper == 0) return ConditionRelation::Same;
+    if (lower <= 0 && upper >= 0) return ConditionRelation::Harsher;
+    if (lower >= 0 && upper <= 0) return ConditionRelation::Milder;
+    return ConditionRelation::Unordered;
+}
+
+bool isRoomTemperature(Part const& part) {
+    if (part.symbol != "ta" || part.interval.unit != "degC") return false;
+    Range const range = rangeOf(part.interval);
+    return range.lo && range.hi && *range.lo == Decimal(25) && *range.hi == Decimal(25);
+}
+
+}  // namespace
+
+ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate) {
+    if (reference.own == candidate.own && reference.table == candidate.table) return ConditionRelation::Same;
+    std::vector<Part> const r = partsOf(reference);
+    std::vector<Part> const c = partsOf(candidate);
+    std::vector<char> met(c.size(), 0);
+    bool harsher = false;
+    bool milder = false;
+    bool unordered = false;
+    bool referenceAlone = false;  // something is stated in the reference only
+    bool candidateAlone = false;
+    bool wordsAlone[2] = {false, false};
+    for (Part const& part : r) {
+        bool found = false;
+        for (std::size_t j = 0; j < c.size() && !found; ++j) {
+            if (met[j] != 0 || part.symbol != c[j].symbol || part.words != c[j].words) continue;
+            met[j] = 1;
+            found = true;
+            if (part.symbol.empty()) continue;
+            switch (relateIntervals(part.interval, c[j].interval)) {
+                case ConditionRelation::Harsher: harsher = true; break;
+                case ConditionRelation::Milder: milder = true; break;
+                case ConditionRelation::Unordered: unordered = true; break;
+                default: break;
+            }
+        }
+        if (found || isRoomTemperature(part)) continue;
+        referenceAlone = true;
+        wordsAlone[0] = wordsAlone[0] || part.symbol.empty();
+    }
+    for (std::size_t j = 0; j < c.size(); ++j) {
+        if (met[j] != 0 || isRoomTemperature(c[j])) continue;
+        candidateAlone = true;
+        wordsAlone[1] = wordsAlone[1] || c[j].symbol.empty();
+    }
+    // A whole range of temperatures against nothing printed: nothing printed means 25 °C.
+    if (unordered || (harsher && milder) || (wordsAlone[0] && wordsAlone[1])) return ConditionRelation::Unordered;
+    if (harsher) return ConditionRelation::Harsher;
+    if (milder) return ConditionRelation::Milder;
+    return referenceAlone || candidateAlone ? ConditionRelation::OneUnstated : ConditionRelation::Same;
+}
+
+double conditionLikeness(ConditionRelation relation) {
+    switch (relation) {
+        case ConditionRelation::Same: return 1;
+        case ConditionRelation::OneUnstated: return 0.75;
+        case ConditionRelation::Harsher:
+        case ConditionRelation::Milder: return 0.5;
+        case ConditionRelation::Unordered: return 0;
+    }
+    return 0;
+}
+
+}  // namespace standin::compare

@@ -1,0 +1,29 @@
+// How the conditions of two values stand to each other.
+//
+//     relateConditions({"VDD=3.5V", "Ta=25°C"}, {"VDD = 3.5 V, TA = 25 °C", ""})  ->  Same
+//     relateConditions({"Ta=25°C", ""}, {"Ta=-20 to 60°C", ""})                    ->  Harsher
+#pragma once
+
+#include <string_view>
+
+#include "model/comparison.h"
+
+namespace standin::compare {
+
+struct ConditionTexts {
+    std::string_view own;    // of the line; empty: none
+    std::string_view table;  // of the table or group; empty: none
+};
+
+// Part by part, by quantity: the line's own part precedes the table's. A part
+// that holds over more (the candidate's range encloses the reference's) is
+// harsher, over less milder, any other difference unordered; parts stated in one
+// sheet only give OneUnstated, where a missing temperature stands for 25 °C.
+// Words that cannot be read as quantities are compared as text. Exchange turns
+// Harsher into Milder and leaves the rest.
+[[nodiscard]] model::ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate);
+
+// 1: the same; 0.75: one unstated; 0.5: ordered; 0: unordered. For weighing pairings.
+[[nodiscard]] double conditionLikeness(model::ConditionRelation relation);
+
+}  // namespace standin::compare

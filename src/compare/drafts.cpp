@@ -1,0 +1,217 @@
+// Places meet when they are on the same page and one covers a fair part of the
+// smaller. Drafts are looked up by page, so the work is linear in the findings
+// of a page.
+//
+// Tested by tests/src/compare/drafts_test.cpp.
+#include "compare/drafts.h"
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+#include "compare/finding_id.h"
+#include "compare/text_keys.h"
+
+namespace standin::compare {
+
+namespace {
+
+constexpr std::size_t kLongestText = 590;  // of a side, in bytes: a row or a sentence, not the page
+constexpr float kSharedPart = 0.4F;        // of the smaller of two boxes
+
+bool meet(model::Place const& a, model::Place const& b) {
+    if (a.page != b.page) return false;
+    model::Rect const common = model::intersection(a.box.grown(0.1F), b.box.grown(0.1F));
+    if (common.empty()) return false;
+    float const smaller = std::min(a.box.grown(0.1F).area(), b.box.grown(0.1F).area());
+    return common.area() >= kSharedPart * smaller;
+}
+
+bool meet(std::vector<model::Place> const& a, std::vector<model::Place> const& b) {
+    return std::any_of(a.begin(), a.end(), [&](auto const& x) { return std::any_of(b.begin(), b.end(), [&](auto const& y) { return meet(x, y); }); });
+}
+
+bool contains(std::optional<model::Side> const& whole, std::optional<model::Side> const& part) {
+    if (!part) return true;
+    if (!whole) return false;
+    std::string const text = spaceless(part->text);
+    return spaceless(whole->text).find(text) != std::string::npos;
+}
+
+// Does `higher` stand at every place of `lower` that it has a side for?
+bool covers(Draft const& higher, Draft const& lower) {
+    bool const reference = shareReferencePlace(higher, lower);
+    bool const candidate = shareCandidatePlace(higher, lower);
+    if (lower.finding.reference && lower.finding.candidate) {
+        if (higher.finding.reference && higher.finding.candidate) return reference && candidate;
+        return reference || candidate;
+    }
+    return lower.finding.reference ? reference : candidate;
+}
+
+bool isDerived(Rank rank) { return rank == Rank::Package || rank == Rank::Document; }
+
+// The lower draft shows both sides of a change of which the higher one saw only
+// one: the higher becomes two-sided.
+void complete(Draft& higher, Draft const& lower) {
+    auto& finding = higher.finding;
+    if (!finding.reference && lower.finding.reference) {
+        finding.reference = lower.finding.reference;
+        higher.referencePlaces = lower.referencePlaces;
+        finding.relation = model::Relation::NotComparable;
+    }
+    if (!finding.candidate && lower.finding.candidate) {
+        finding.candidate = lower.finding.candidate;
+        higher.candidatePlaces = lower.candidatePlaces;
+        finding.relation = model::Relation::NotComparable;
+    }
+}
+
+// What the lower draft shows and the higher does not is shown by the higher too.
+void show(Draft& higher, Draft const& lower) {
+    auto& finding = higher.finding;
+    if (!contains(finding.reference, lower.finding.reference) || !contains(finding.candidate, lower.finding.candidate)) {
+        if (finding.reference && lower.finding.reference) finding.reference->text = lower.finding.reference->text;
+        if (finding.candidate && lower.finding.candidate) finding.candidate->text = lower.finding.candidate->text;
+    }
+}
+
+}  // namespace
+
+model::Side sideOf(int page, model::Rect const& box, std::string text) {
+    model::Side side;
+    side.page = page;
+    side.box = box;
+    side.text = std::move(text);
+    return side;
+}
+
+Draft makeDraft(model::FindingKind kind, Rank rank, model::Relation relation, std::optional<model::Side> reference,
+                std::optional<model::Side> candidate) {
+    Draft draft;
+    draft.rank = rank;
+    draft.finding.kind = kind;
+    draft.finding.relation = relation;
+    if (reference) draft.referencePlaces.push_back({reference->page, reference->box});
+    if (candidate) draft.candidatePlaces.push_back({candidate->page, candidate->box});
+    draft.finding.reference = std::move(reference);
+    draft.finding.candidate = std::move(candidate);
+    return draft;
+}
+
+bool shareReferencePlace(Draft const& a, Draft const& b) { return meet(a.referencePlaces, b.referencePlaces); }
+bool shareCandidatePlace(Draft const& a, Draft const& b) { return meet(a.candidatePlaces, b.candidatePlaces); }
+
+void absorb(std::vector<Draft>& drafts) {
+    std::map<int, std::vector<int>> onReferencePage;
+    std::map<int, std::vector<int>> onCandidatePage;
+    std::vector<int> order;
+    for (std::size_t i = 0; i < drafts.size(); ++i) {
+        if (drafts[i].dropped || drafts[i].rank == Rank::Coverage) continue;
+        order.push_back(static_cast<int>(i));
+    }
+    std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return drafts[static_cast<std::size_t>(a)].rank < drafts[static_cast<std::size_t>(b)].rank; });
+    for (int const index : order) {
+        auto& draft = drafts[static_cast<std::size_t>(index)];
+        std::vector<int> rivals;
+        for (auto const& place : draft.referencePlaces) {
+            auto const& list = onReferencePage[place.page];
+            rivals.insert(rivals.end(), list.begin(), list.end());
+        }
+        for (auto const& place : draft.candidatePlaces) {
+            auto const& list = onCandidatePage[place.page];
+            rivals.insert(rivals.end(), list.begin(), list.end());
+        }
+        std::sort(rivals.begin(), rivals.end());
+        rivals.erase(std::unique(rivals.begin(), rivals.end()), rivals.end());
+        // Several readings of one row: a two-sided one speaks for it before a one-sided one.
+        std::stable_sort(rivals.begin(), rivals.end(), [&](int a, int b) {
+            auto twoSided = [&](int i) {
+                auto const& finding = drafts[static_cast<std::size_t>(i)].finding;
+                return finding.reference && finding.candidate;
+            };
+            return twoSided(a) > twoSided(b);
+        });
+        int partial = -1;
+        for (int const rival : rivals) {
+            auto& higher = drafts[static_cast<std::size_t>(rival)];
+            if (higher.dropped || higher.rank == draft.rank) continue;
+            bool const derived = isDerived(draft.rank);
+            if (derived ? !(shareReferencePlace(higher, draft) || shareCandidatePlace(higher, draft)) : !covers(higher, draft)) continue;
+            if (derived || higher.rank == Rank::Feature) {
+                if (draft.cause < 0) draft.cause = rival;
+                if (derived) break;
+                if (higher.rank == Rank::Feature) show(higher, draft);
+                break;
+            }
+            if (partial >= 0) {
+                // A second one-sided reading of the same row: one change, already told.
+                higher.dropped = true;
+                continue;
+            }
+            bool const higherTwoSided = higher.finding.reference && higher.finding.candidate;
+            complete(higher, draft);
+            show(higher, draft);
+            draft.dropped = true;
+            if (higherTwoSided) break;
+            partial = rival;
+        }
+        if (draft.dropped) continue;
+        for (auto const& place : draft.referencePlaces) onReferencePage[place.page].push_back(index);
+        for (auto const& place : draft.candidatePlaces) onCandidatePage[place.page].push_back(index);
+    }
+    // Causes lead to findings that stand on their own.
+    for (std::size_t i = 0; i < drafts.size(); ++i) {
+        int cause = drafts[i].cause;
+        for (int steps = 0; cause >= 0 && steps < 16; ++steps) {
+            auto const& other = drafts[static_cast<std::size_t>(cause)];
+            if (other.cause < 0 || other.cause == static_cast<int>(i)) break;
+            cause = other.cause;
+        }
+        if (cause == static_cast<int>(i) || (cause >= 0 && drafts[static_cast<std::size_t>(cause)].dropped)) cause = -1;
+        drafts[i].cause = cause;
+    }
+}
+
+std::vector<model::Finding> finish(std::vector<Draft>& drafts) {
+    std::vector<int> order;
+    for (std::size_t i = 0; i < drafts.size(); ++i) {
+        if (!drafts[i].dropped) order.push_back(static_cast<int>(i));
+    }
+    auto placeKey = [&](int index) {
+        auto const& finding = drafts[static_cast<std::size_t>(index)].finding;
+        auto key = [](std::optional<model::Side> const& side) {
+            return side ? std::make_tuple(0, side->page, side->box.y0, side->box.x0) : std::make_tuple(1, 0, 0.0F, 0.0F);
+        };
+        return std::make_pair(key(finding.reference), key(finding.candidate));
+    };
+    std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return placeKey(a) < placeKey(b); });
+    std::vector<model::Finding> findings;
+    std::vector<int> positionOf(drafts.size(), -1);
+    for (int const index : order) {
+        auto& draft = drafts[static_cast<std::size_t>(index)];
+        auto& finding = draft.finding;
+        if (finding.reference && finding.candidate) {
+            auto shown = excerpts(finding.reference->text, finding.candidate->text, kLongestText);
+            finding.reference->text = std::move(shown.reference);
+            finding.candidate->text = std::move(shown.candidate);
+        } else {
+            for (auto* side : {&finding.reference, &finding.candidate}) {
+                if (*side) (*side)->text = clipped((*side)->text, kLongestText);
+            }
+        }
+        positionOf[static_cast<std::size_t>(index)] = static_cast<int>(findings.size());
+        findings.push_back(std::move(finding));
+    }
+    nameFindings(findings);
+    for (int const index : order) {
+        int const cause = drafts[static_cast<std::size_t>(index)].cause;
+        if (cause < 0) continue;
+        int const at = positionOf[static_cast<std::size_t>(cause)];
+        if (at < 0) continue;
+        findings[static_cast<std::size_t>(positionOf[static_cast<std::size_t>(index)])].consequenceOf = findings[static_cast<std::size_t>(at)].id;
+    }
+    return findings;
+}
+
+}  // namespace standin::compare

@@ -1,0 +1,68 @@
+// Two small tables of folded spellings. A name that fits two functions (CS, V-,
+// CD, OC, TD) stands for itself.
+//
+// Tested by tests/src/compare/node_names_test.cpp.
+#include "compare/node_names.h"
+
+#include <array>
+#include <utility>
+
+#include "quantity/condition.h"
+#include "text/fold.h"
+#include "text/utf8.h"
+
+namespace standin::compare {
+
+namespace {
+
+using Entry = std::pair<std::string_view, std::string_view>;
+
+constexpr auto kNodes = std::to_array<Entry>({
+    {"vdd", "supply-plus"}, {"vcc", "supply-plus"}, {"vbat", "supply-plus"}, {"bat+", "supply-plus"}, {"b+", "supply-plus"},
+    {"vb", "supply-plus"}, {"v+", "supply-plus"}, {"vs", "supply-plus"}, {"vss", "supply-minus"}, {"gnd", "supply-minus"},
+    {"b-", "supply-minus"}, {"bat-", "supply-minus"}, {"vee", "supply-minus"}, {"vm", "pack-minus"}, {"vmon", "pack-minus"},
+    {"csi", "pack-minus"}, {"p-", "pack-minus"}, {"pack-", "pack-minus"}, {"idet", "pack-minus"}, {"vmp", "pack-plus"},
+    {"pack+", "pack-plus"}, {"do", "discharge-gate"}, {"dout", "discharge-gate"}, {"dsg", "discharge-gate"},
+    {"outd", "discharge-gate"}, {"od", "discharge-gate"}, {"co", "charge-gate"}, {"cout", "charge-gate"}, {"chg", "charge-gate"},
+    {"outc", "charge-gate"}, {"nc", "not-connected"}, {"n.c.", "not-connected"}, {"n.c", "not-connected"}, {"n/c", "not-connected"},
+    {"dnc", "do-not-connect"}, {"nu", "do-not-connect"}, {"rsvd", "do-not-connect"}, {"th", "thermistor"}, {"ts", "thermistor"},
+    {"ntc", "thermistor"}, {"cdly", "delay-capacitor"}, {"dly", "delay-capacitor"}, {"test", "test"}, {"vin", "input"},
+    {"vi", "input"}, {"in", "input"}, {"vout", "output"}, {"vo", "output"}, {"out", "output"},
+});
+
+constexpr auto kConditionSymbols = std::to_array<Entry>({
+    {"ta", "ta"}, {"tamb", "ta"}, {"topr", "ta"}, {"t", "ta"}, {"tj", "tj"}, {"tc", "tc"}, {"vdd", "supply"}, {"vcc", "supply"},
+    {"vbat", "supply"}, {"vb", "supply"}, {"v+", "supply"}, {"vs", "supply"}, {"vin", "vin"}, {"vi", "vin"}, {"vout", "vout"},
+    {"vo", "vout"}, {"iout", "iout"}, {"io", "iout"}, {"iload", "iout"}, {"il", "iout"}, {"cl", "cl"}, {"cload", "cl"},
+    {"rl", "rl"}, {"rload", "rl"}, {"cout", "cout"}, {"co", "cout"}, {"cin", "cin"}, {"ci", "cin"},
+});
+
+template <std::size_t Size>
+std::string_view lookUp(std::array<Entry, Size> const& table, std::string_view key) {
+    for (auto const& [name, id] : table) {
+        if (name == key) return id;
+    }
+    return {};
+}
+
+std::string folded(std::string_view name) {
+    std::string key = text::asciiLower(text::foldForComparison(name));
+    std::erase_if(key, [](char c) { return c == ' ' || c == '_' || c == '(' || c == ')'; });
+    return key;
+}
+
+}  // namespace
+
+std::string nodeKey(std::string_view name) {
+    std::string key = folded(name);
+    std::string_view const id = lookUp(kNodes, key);
+    return id.empty() ? key : std::string(id);
+}
+
+std::string conditionSymbolKey(std::string_view symbol) {
+    std::string key = quantity::symbolKey(symbol);
+    std::string_view const id = lookUp(kConditionSymbols, key);
+    return id.empty() ? key : std::string(id);
+}
+
+}  // namespace standin::compare

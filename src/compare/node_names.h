@@ -1,0 +1,20 @@
+// Names of nodes and pins that mean the same place of the circuit.
+//
+//     nodeKey("VCC") == nodeKey("VDD")     // "supply-plus"
+//     nodeKey("VSS") != nodeKey("VM")      // cell minus and pack minus are never one
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace standin::compare {
+
+// The function id of a node or pin name ("supply-plus", "discharge-gate" …), or
+// the folded name itself where it is not known or fits several.
+[[nodiscard]] std::string nodeKey(std::string_view name);
+
+// The quantity that a symbol in a test condition stands for: temperatures,
+// supplies, input and output voltage and load each in one spelling.
+[[nodiscard]] std::string conditionSymbolKey(std::string_view symbol);
+
+}  // namespace standin::compare

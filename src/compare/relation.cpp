@@ -1,0 +1,192 @@
+// Bounds are compared as (value, excluded?) pairs. An absent bound is treated as
+// "no limit" only where both sheets leave it out; otherwise the pair is
+// one-sided. Typical values are compared as printed.
+//
+// Tested by tests/src/compare/relation_test.cpp.
+#include "compare/relation.h"
+
+#include <array>
+#include <compare>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "compare/node_names.h"
+#include "compare/text_keys.h"
+#include "quantity/decimal.h"
+#include "quantity/numbers.h"
+
+namespace standin::compare {
+
+namespace {
+
+using model::Interval;
+using model::Relation;
+using quantity::Decimal;
+
+struct Bounds {
+    std::optional<Decimal> lo, typ, hi;
+    bool loOpen = false;
+    bool hiOpen = false;
+    [[nodiscard]] bool limited() const { return lo.has_value() || hi.has_value(); }
+};
+
+std::optional<Decimal> decimal(std::optional<std::string> const& text) {
+    return text ? Decimal::parse(*text) : std::nullopt;
+}
+
+Bounds boundsOf(Interval const& interval) {
+    return {decimal(interval.lo), decimal(interval.typ), decimal(interval.hi), interval.loOpen, interval.hiOpen};
+}
+
+// Candidate against reference: negative below, positive above.
+int order(Decimal reference, bool referenceOpen, Decimal candidate, bool candidateOpen, int openMeans, Precision precision) {
+    if (reference != candidate && !(precision == Precision::AsPrinted && quantity::equalAsPrinted(reference, candidate))) {
+        return candidate < reference ? -1 : 1;
+    }
+    if (referenceOpen == candidateOpen) return 0;
+    return candidateOpen ? openMeans : -openMeans;
+}
+
+bool ratioIsPrefix(Decimal a, Decimal b) {
+    a = a.magnitude();
+    b = b.magnitude();
+    if (a.isZero() || b.isZero()) return false;
+    if (a < b) std::swap(a, b);
+    for (int const power : {3, 6}) {
+        Decimal const scaled = b.scaledByPowerOfTen(power);
+        // within a tenth
+        if (scaled * Decimal(9) <= a * Decimal(10) && a * Decimal(10) <= scaled * Decimal(11)) return true;
+    }
+    return false;
+}
+
+bool prefixSuspected(Bounds const& r, Bounds const& c) {
+    bool any = false;
+    for (auto const& [a, b] : {std::pair{r.lo, c.lo}, std::pair{r.typ, c.typ}, std::pair{r.hi, c.hi}}) {
+        if (!a || !b) continue;
+        if (a->isZero() && b->isZero()) continue;
+        if (!ratioIsPrefix(*a, *b)) return false;
+        any = true;
+    }
+    return any;
+}
+
+Relation relateLimits(Bounds const& r, Bounds const& c, BoundPrecision precision) {
+    int const lower = r.lo ? order(*r.lo, r.loOpen, *c.lo, c.loOpen, +1, precision.lower) : 0;
+    int const upper = r.hi ? order(*r.hi, r.hiOpen, *c.hi, c.hiOpen, -1, precision.upper) : 0;
+    if (lower == 0 && upper == 0) return Relation::Same;
+    if (r.lo && r.hi) {
+        if (*c.lo > *r.hi) return Relation::ClearAbove;
+        if (*c.hi < *r.lo) return Relation::ClearBelow;
+    }
+    if (lower >= 0 && upper <= 0) return Relation::Inside;
+    if (lower < 0 && upper > 0) return Relation::Wider;
+    return upper > 0 ? Relation::ReachesHigher : Relation::ReachesLower;
+}
+
+Relation relateTypical(Bounds const& r, Bounds const& c) {
+    if (!r.typ && !c.typ) return Relation::NotComparable;
+    if (!r.typ || !c.typ) return Relation::OneSided;
+    return *r.typ == *c.typ || quantity::equalAsPrinted(*r.typ, *c.typ) ? Relation::TypEqual : Relation::TypDiffers;
+}
+
+// "VCU-0.025" and "VDD+0.3": the node in one spelling, the rest as folded.
+std::string valueKey(std::string_view text) {
+    std::string const folded = spaceless(text);
+    std::string key;
+    std::string name;
+    auto flush = [&] {
+        if (!name.empty()) key += nodeKey(name);
+        name.clear();
+    };
+    for (char const c : folded) {
+        bool const letter = (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+        bool const digit = c >= '0' && c <= '9';
+        if (letter || (digit && !name.empty())) {
+            name += c;
+        } else {
+            flush();
+            key += c;
+        }
+    }
+    flush();
+    return key;
+}
+
+std::vector<Decimal> numbersOf(std::string_view text) {
+    std::vector<Decimal> numbers;
+    for (auto const span : quantity::findNumbers(text)) {
+        auto const parsed = quantity::parseNumber(text.substr(span.begin, span.end - span.begin));
+        if (parsed) numbers.push_back(parsed->value);
+    }
+    return numbers;
+}
+
+bool sameText(std::optional<model::Value> const& r, std::optional<model::Value> const& c) {
+    if (r.has_value() != c.has_value()) return false;
+    return !r || r->text == c->text || valueKey(r->text) == valueKey(c->text);
+}
+
+// Both cells hold a value that stands for one number in the interval's unit, and it is equal.
+bool sameNumber(std::optional<model::Value> const& r, std::optional<model::Value> const& c) {
+    if (!r || !c || !r->value || !c->value) return false;
+    auto const a = Decimal::parse(*r->value);
+    auto const b = Decimal::parse(*c->value);
+    return a && b && (*a == *b || quantity::equalAsPrinted(*a, *b));
+}
+
+}  // namespace
+
+Relation relateIntervals(Interval const& reference, Interval const& candidate, BoundPrecision precision) {
+    if (reference.unit != candidate.unit) return Relation::UnitConflict;
+    if (reference.factor.empty() != candidate.factor.empty()) return Relation::NotComparable;
+    if (reference.relativeTo != candidate.relativeTo && nodeKey(reference.relativeTo) != nodeKey(candidate.relativeTo)) {
+        return Relation::NotComparable;
+    }
+    Bounds const r = boundsOf(reference);
+    Bounds const c = boundsOf(candidate);
+    if (prefixSuspected(r, c)) return Relation::UnitConflict;
+    if (!r.limited() || !c.limited()) {
+        if (!r.limited() && !c.limited()) return relateTypical(r, c);
+        return r.typ && c.typ ? relateTypical(r, c) : Relation::OneSided;
+    }
+    if (r.lo.has_value() != c.lo.has_value() || r.hi.has_value() != c.hi.has_value()) return Relation::OneSided;
+    Relation const limits = relateLimits(r, c, precision);
+    if (limits != Relation::Same) return limits;
+    if (!r.typ && !c.typ) return Relation::Same;
+    if (!r.typ || !c.typ) return Relation::TypDiffers;
+    return relateTypical(r, c) == Relation::TypEqual ? Relation::Same : Relation::TypDiffers;
+}
+
+Relation relateValues(model::Parameter const& reference, model::Parameter const& candidate, BoundPrecision precision) {
+    bool const sameTexts = sameText(reference.min, candidate.min) && sameText(reference.typ, candidate.typ) &&
+                           sameText(reference.max, candidate.max);
+    bool const sameUnit = reference.unit == candidate.unit || spaceless(reference.unit) == spaceless(candidate.unit);
+    if (sameTexts && sameUnit) {
+        bool const onlyTypical = reference.typ && !reference.min && !reference.max;
+        return onlyTypical && reference.interval && !reference.interval->lo && !reference.interval->hi ? Relation::TypEqual : Relation::Same;
+    }
+    if (!reference.interval || !candidate.interval) {
+        // Words, or values that are no numbers: equal or not, no more can be said.
+        return sameTexts && sameUnit ? Relation::Same : Relation::NotComparable;
+    }
+    Relation const relation = relateIntervals(*reference.interval, *candidate.interval, precision);
+    if (!isEqual(relation)) return relation;
+    // The intervals agree; do they hold all that is printed?
+    using Member = std::optional<model::Value> model::Parameter::*;
+    for (Member const member : std::array<Member, 3>{&model::Parameter::min, &model::Parameter::typ, &model::Parameter::max}) {
+        auto const& r = reference.*member;
+        auto const& c = candidate.*member;
+        if (sameText(r, c) || sameNumber(r, c)) continue;
+        if (!r || !c || numbersOf(r->text) != numbersOf(c->text)) {
+            // Read into the interval from another cell ("4.25±0.05" against three cells)?
+            bool const everyNumberIsJudged = reference.interval->lo && reference.interval->hi && candidate.interval->lo && candidate.interval->hi;
+            if (everyNumberIsJudged && reference.interval->relativeTo.empty() && candidate.interval->relativeTo.empty()) continue;
+            return Relation::NotComparable;
+        }
+    }
+    return relation;
+}
+
+}  // namespace standin::compare

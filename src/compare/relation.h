@@ -1,0 +1,43 @@
+// How the candidate's value lies to the reference's: a fact about two intervals
+// in exact decimals. What it means is judged in risk/.
+//
+//     relateIntervals({.lo = "4.255", .hi = "4.305", .unit = "V"}, {.lo = "4.255", .hi = "4.355", .unit = "V"})
+//        -> Relation::ReachesHigher
+#pragma once
+
+#include <cstdint>
+
+#include "model/comparison.h"
+#include "model/datasheet.h"
+
+namespace standin::compare {
+
+// Whether a difference below half a unit of the coarser sheet's last printed
+// digit counts on a bound ("4.3" against "4.325").
+enum class Precision : std::uint8_t { AsPrinted, Exact };
+
+struct BoundPrecision {
+    Precision lower = Precision::Exact;
+    Precision upper = Precision::Exact;
+};
+
+// Same, Inside, Wider, ReachesHigher, ReachesLower, ClearAbove, ClearBelow,
+// OneSided, TypEqual, TypDiffers, NotComparable (other node, ratio against
+// value) or UnitConflict (other dimension, or a factor of about 1000 or
+// 1 000 000 in every common value: a lost or misprinted prefix is suspected).
+// An excluded bound ("<0.2") is tighter than the same bound included. Exchange
+// mirrors it, except that a bound passed on one side only with the other equal
+// (ReachesHigher) is Inside from the other side.
+[[nodiscard]] model::Relation relateIntervals(model::Interval const& reference, model::Interval const& candidate, BoundPrecision precision = {});
+
+// The same for two parameters: by their intervals, and by the printed texts where
+// they have none ("Unlimited") or where the intervals do not tell printed values
+// apart. Different texts are never Same unless their values are equal.
+[[nodiscard]] model::Relation relateValues(model::Parameter const& reference, model::Parameter const& candidate, BoundPrecision precision = {});
+
+// A relation that says that no difference was found.
+[[nodiscard]] constexpr bool isEqual(model::Relation relation) {
+    return relation == model::Relation::Same || relation == model::Relation::TypEqual || relation == model::Relation::ModeSame;
+}
+
+}  // namespace standin::compare

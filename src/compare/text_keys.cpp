@@ -1,0 +1,168 @@
+// Folding is text/fold.h's; here the folded bytes are hashed (FNV-1a) and cut
+// into tokens: runs of ASCII letters, whole numbers, every other sign alone, so
+// that CJK text gives one token a character.
+//
+// Tested by tests/src/compare/text_keys_test.cpp.
+#include "compare/text_keys.h"
+
+#include <algorithm>
+#include <array>
+
+#include "text/fold.h"
+#include "text/utf8.h"
+
+namespace standin::compare {
+
+namespace {
+
+constexpr Key kOffset = 14695981039346656037ULL;
+constexpr Key kPrime = 1099511628211ULL;
+constexpr std::size_t kLettersCompared = 64;
+constexpr std::string_view kEllipsis = "…";
+
+Key mixed(Key hash) {
+    hash ^= hash >> 33U;
+    hash *= 0xff51afd7ed558ccdULL;
+    hash ^= hash >> 33U;
+    return hash;
+}
+
+bool isContinuation(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; }
+
+std::size_t characterStart(std::string_view text, std::size_t at) {
+    while (at > 0 && at < text.size() && isContinuation(text[at])) --at;
+    return at;
+}
+
+}  // namespace
+
+Key hashOf(std::string_view bytes, Key seed) {
+    Key hash = kOffset ^ seed;
+    for (char const c : bytes) {
+        hash ^= static_cast<unsigned char>(c);
+        hash *= kPrime;
+    }
+    return mixed(hash);
+}
+
+Key combined(Key a, Key b) { return mixed(a * kPrime + b + 0x9e3779b97f4a7c15ULL); }
+
+std::string spaceless(std::string_view printed) {
+    std::string folded = text::foldForComparison(printed);
+    std::erase(folded, ' ');
+    return folded;
+}
+
+Key keyOf(std::string_view printed) { return hashOf(spaceless(printed)); }
+
+std::vector<Key> tokensOf(std::string_view printed) {
+    std::string const folded = text::foldForComparison(printed);
+    std::vector<Key> tokens;
+    tokens.reserve(folded.size() / 4 + 1);
+    std::string word;
+    std::size_t at = 0;
+    while (at < folded.size()) {
+        char const c = folded[at];
+        if (c == ' ') {
+            ++at;
+            continue;
+        }
+        std::size_t const start = at;
+        if (text::isAsciiLetter(c)) {
+            while (at < folded.size() && text::isAsciiLetter(folded[at])) ++at;
+            word = text::asciiLower(std::string_view(folded).substr(start, at - start));
+            tokens.push_back(hashOf(word));
+            continue;
+        }
+        if (text::isAsciiDigit(c)) {
+            while (at < folded.size() &&
+                   (text::isAsciiDigit(folded[at]) || (folded[at] == '.' && at + 1 < folded.size() && text::isAsciiDigit(folded[at + 1])))) {
+                ++at;
+            }
+        } else {
+            ++at;
+            while (at < folded.size() && isContinuation(folded[at])) ++at;
+        }
+        tokens.push_back(hashOf(std::string_view(folded).substr(start, at - start)));
+    }
+    std::sort(tokens.begin(), tokens.end());
+    return tokens;
+}
+
+double similarity(std::span<Key const> a, std::span<Key const> b) {
+    if (a.empty() && b.empty()) return 1;
+    std::size_t common = 0;
+    std::size_t i = 0;
+    std::size_t j = 0;
+    while (i < a.size() && j < b.size()) {
+        if (a[i] == b[j]) {
+            ++common;
+            ++i;
+            ++j;
+        } else if (a[i] < b[j]) {
+            ++i;
+        } else {
+            ++j;
+        }
+    }
+    return 2.0 * static_cast<double>(common) / static_cast<double>(a.size() + b.size());
+}
+
+double letterSimilarity(std::string_view a, std::string_view b) {
+    a = a.substr(0, kLettersCompared);
+    b = b.substr(0, kLettersCompared);
+    if (a == b) return 1;
+    if (a.size() < 2 || b.size() < 2) return 0;
+    std::array<std::uint16_t, kLettersCompared> left{};
+    std::array<std::uint16_t, kLettersCompared> right{};
+    auto pairs = [](std::string_view text, std::array<std::uint16_t, kLettersCompared>& out) {
+        std::size_t count = 0;
+        for (std::size_t i = 0; i + 1 < text.size(); ++i) {
+            out[count++] = static_cast<std::uint16_t>((static_cast<unsigned char>(text[i]) << 8U) | static_cast<unsigned char>(text[i + 1]));
+        }
+        std::sort(out.begin(), out.begin() + static_cast<std::ptrdiff_t>(count));
+        return count;
+    };
+    std::size_t const n = pairs(a, left);
+    std::size_t const m = pairs(b, right);
+    std::size_t common = 0;
+    for (std::size_t i = 0, j = 0; i < n && j < m;) {
+        if (left[i] == right[j]) {
+            ++common;
+            ++i;
+            ++j;
+        } else if (left[i] < right[j]) {
+            ++i;
+        } else {
+            ++j;
+        }
+    }
+    return 2.0 * static_cast<double>(common) / static_cast<double>(n + m);
+}
+
+std::string clipped(std::string_view text, std::size_t limit) {
+    if (text.size() <= limit) return std::string(text);
+    std::size_t const room = limit > kEllipsis.size() ? limit - kEllipsis.size() : 0;
+    std::string cut(text.substr(0, characterStart(text, room)));
+    cut += kEllipsis;
+    return cut;
+}
+
+Excerpts excerpts(std::string_view reference, std::string_view candidate, std::size_t limit) {
+    if (reference.size() <= limit && candidate.size() <= limit) return {std::string(reference), std::string(candidate)};
+    std::size_t const shortest = std::min(reference.size(), candidate.size());
+    std::size_t same = 0;
+    while (same < shortest && reference[same] == candidate[same]) ++same;
+    // A third of the room for what stands before the change.
+    std::size_t const lead = limit / 3;
+    std::size_t const from = same > lead ? characterStart(reference, same - lead) : 0;
+    auto cut = [&](std::string_view text) {
+        if (text.size() <= limit) return std::string(text);
+        std::string shown = from > 0 ? std::string(kEllipsis) : std::string();
+        shown += text.substr(std::min(from, text.size()));
+        return clipped(shown, limit);
+    };
+    return {cut(reference), cut(candidate)};
+}
+
+}  // namespace standin::compare

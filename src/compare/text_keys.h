@@ -1,0 +1,54 @@
+// Folded texts as numbers, so that long lists of printed things are paired
+// without comparing strings again and again. This folder (compare/) may include
+// model/, quantity/, text/ and vocabulary/.
+//
+//     keyOf("4.28\u00A0V") == keyOf("4.28 V")                 // true: spaces do not count
+//     similarity(tokensOf("Delay 10 ms"), tokensOf("Delay 12 ms"))   // 0.67
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace standin::compare {
+
+using Key = std::uint64_t;
+
+// FNV-1a with a final mix; the same bytes give the same key on every machine.
+[[nodiscard]] Key hashOf(std::string_view bytes, Key seed = 0);
+[[nodiscard]] Key combined(Key a, Key b);
+
+// Of the text folded for comparison, white space left out: two texts that a
+// reader sees as the same have the same key.
+[[nodiscard]] Key keyOf(std::string_view printed);
+
+// The folded text itself without white space.
+[[nodiscard]] std::string spaceless(std::string_view printed);
+
+// Hashes of the words, numbers (whole) and single signs of the folded text,
+// letters in lower case, sorted, equal ones kept.
+[[nodiscard]] std::vector<Key> tokensOf(std::string_view printed);
+
+// Dice's measure over two sorted lists: 1 the same, 0 nothing in common; two
+// empty lists are the same.
+[[nodiscard]] double similarity(std::span<Key const> a, std::span<Key const> b);
+
+// How alike two short texts are letter by letter (pairs of neighbouring bytes),
+// for texts of a word or two. Bounded: only the first 64 bytes count.
+[[nodiscard]] double letterSimilarity(std::string_view a, std::string_view b);
+
+// Both texts cut to at most `limit` bytes each so that the place where they
+// first differ and what follows stays in view; "…" marks what is left out.
+struct Excerpts {
+    std::string reference;
+    std::string candidate;
+};
+[[nodiscard]] Excerpts excerpts(std::string_view reference, std::string_view candidate, std::size_t limit);
+
+// The first `limit` bytes at most, never inside a character; "…" where cut.
+[[nodiscard]] std::string clipped(std::string_view text, std::size_t limit);
+
+}  // namespace standin::compare
