@@ -30,12 +30,13 @@ def place(rows, pdf, first_page=1):
     at = first_page
     out = []
     for entry in rows:
-        keys = [squeeze("".join(v for v in (entry["min"], entry["typ"], entry["max"]) if v)), squeeze(entry["name"] or entry["symbol"])]
+        values = squeeze("".join(v for v in (entry["min"], entry["typ"], entry["max"]) if v))
         if entry["kind"] == "rating":
-            keys = [squeeze(entry["max"] or entry["min"])] + keys[1:]
+            values = squeeze(entry["max"] or entry["min"])
+        word = squeeze((entry["name"] or entry["symbol"]).split()[-1])
         for page in range(at, len(pages) + 1):
             text = squeeze(pages[page - 1])
-            if keys[0] in text and (keys[1] in text or keys[1][-12:] in text):
+            if values in text and word in text:
                 at = page
                 break
         else:
