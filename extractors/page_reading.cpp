@@ -14,7 +14,7 @@
 
 #include "extractors/layout/layout.h"
 #include "extractors/poppler/document_reader.h"
-#include "extractors/tables/tables.h"
+#include "extractors/tables/find_tables.h"
 #include "model/digest.h"
 
 namespace standin::reading {

@@ -27,7 +27,7 @@
 #include "extractors/parameters/parameters.h"
 #include "extractors/pins/read_pins.h"
 #include "extractors/sections/sections.h"
-#include "extractors/tables/tables.h"
+#include "extractors/tables/find_tables.h"
 #include "model/datasheet_json.h"
 
 namespace standin::reading {

@@ -1,0 +1,68 @@
+// Tested by tests/src/report/datasheet_report_test.cpp.
+#include "report/datasheet_report.h"
+
+#include <fmt/format.h>
+
+#include "model/names.h"
+#include "report/finding_view.h"
+#include "report/wrapped_text.h"
+
+namespace standin::report {
+
+using namespace model;
+
+namespace {
+
+void appendHeading(std::string& out, std::string_view heading, std::size_t count) { out += fmt::format("\n{} ({})\n", heading, count); }
+
+void appendParameter(std::string& out, Parameter const& p) {
+    std::string title = p.name;
+    if (!p.symbol.empty()) title += (title.empty() ? "" : "  ") + p.symbol;
+    if (!p.variant.empty()) title += "  [" + p.variant + "]";
+    appendWrapped(out, fmt::format(" p {:<3} ", p.page), title);
+    auto values = valuesOf(p);
+    if (auto const condition = conditionOf(p); !condition.empty()) values += "   (" + condition + ")";
+    appendWrapped(out, "         ", values);
+}
+
+}  // namespace
+
+std::string datasheetText(Datasheet const& sheet) {
+    std::string out;
+    appendWrapped(out, "Datasheet  ", titleOf(sheet.document) + "  (" + sheet.document.file + ")");
+    appendWrapped(out, "SHA-256    ", sheet.document.sha256);
+    for (auto const& warning : sheet.document.warnings) appendWrapped(out, "Warning    ", warning);
+
+    appendHeading(out, "SECTIONS", sheet.sections.size());
+    for (auto const& s : sheet.sections) appendWrapped(out, fmt::format(" p {:<3} {:<21}", s.page, nameOf(s.kind)), s.title);
+    appendHeading(out, "PARAMETERS, minimum / typical / maximum", sheet.parameters.size());
+    for (auto const& p : sheet.parameters) appendParameter(out, p);
+    if (!sheet.pins.empty()) {
+        appendHeading(out, "PINS", sheet.pins.size());
+        for (auto const& p : sheet.pins) appendWrapped(out, fmt::format(" {:<4} {:<10} ", p.number, p.name), p.function);
+    }
+    if (!sheet.packages.empty()) {
+        appendHeading(out, "PACKAGES", sheet.packages.size());
+        for (auto const& p : sheet.packages) appendWrapped(out, fmt::format(" p {:<3} ", p.page), p.name);
+    }
+    if (!sheet.ordering.empty()) {
+        appendHeading(out, "ORDERING", sheet.ordering.size());
+        for (auto const& o : sheet.ordering) {
+            std::string attributes;
+            for (auto const& [title, text] : o.attributes) attributes += fmt::format("{}{}: {}", attributes.empty() ? "" : "; ", title, text);
+            appendWrapped(out, fmt::format(" {:<16} ", o.code), attributes);
+        }
+    }
+    if (!sheet.features.empty()) {
+        appendHeading(out, "FEATURES", sheet.features.size());
+        for (auto const& f : sheet.features) appendWrapped(out, fmt::format(" p {:<3} ", f.page), f.canonical + ": " + f.state);
+    }
+    auto const& c = sheet.coverage;
+    out += "\nCOVERAGE\n";
+    appendWrapped(out, " ", fmt::format("{} numbers: {} in parameters, {} in other tables, {} in text, {} in figures, {} in running heads and the like, {} unaccounted for.", c.numbers,
+                                        c.inParameters, c.inTables, c.inText, c.inFigures, c.inFurniture, c.unaccounted.size()));
+    appendWrapped(out, " ", fmt::format("{} sentences. {} tables not read, {} figures not read.", c.sentences, c.unreadTables.size(), c.unreadFigures.size()));
+    return out;
+}
+
+}  // namespace standin::report

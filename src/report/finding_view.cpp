@@ -1,0 +1,98 @@
+// Tested by tests/src/report/finding_view_test.cpp.
+#include "report/finding_view.h"
+
+#include <map>
+
+#include <fmt/format.h>
+
+#include "model/names.h"
+
+namespace standin::report {
+
+using namespace model;
+
+namespace {
+
+std::string threeValues(std::string const& min, std::string const& typ, std::string const& max, std::string const& unit) {
+    auto const shown = [](std::string const& value) { return value.empty() ? std::string("–") : value; };
+    auto text = fmt::format("{} / {} / {}", shown(min), shown(typ), shown(max));
+    if (!unit.empty()) text += " " + unit;
+    return text;
+}
+
+std::string textOf(std::optional<Value> const& value) { return value ? value->text : std::string{}; }
+
+}  // namespace
+
+std::vector<SeverityGroup> groupBySeverity(Comparison const& comparison) {
+    std::unordered_map<std::string_view, std::size_t> mainIndex;
+    std::vector<FindingGroup> mains;
+    for (auto const& finding : comparison.findings) {
+        if (!finding.consequenceOf.empty()) continue;
+        mainIndex.emplace(finding.id, mains.size());
+        mains.push_back({&finding, {}});
+    }
+    for (auto const& finding : comparison.findings) {
+        if (finding.consequenceOf.empty()) continue;
+        auto const main = mainIndex.find(finding.consequenceOf);
+        if (main != mainIndex.end()) mains[main->second].consequences.push_back(&finding);
+        else mains.push_back({&finding, {}});
+    }
+    std::vector<SeverityGroup> groups;
+    for (auto const severity : kSeverities) {
+        SeverityGroup group{severity, {}};
+        for (auto const& entry : mains) {
+            if (entry.main->severity == severity) group.findings.push_back(entry);
+        }
+        if (!group.findings.empty()) groups.push_back(std::move(group));
+    }
+    return groups;
+}
+
+std::string countsLine(Comparison const& comparison) {
+    auto const groups = groupBySeverity(comparison);
+    std::string line;
+    for (auto const severity : kSeverities) {
+        std::size_t count = 0;
+        for (auto const& group : groups) {
+            if (group.severity == severity) count = group.findings.size();
+        }
+        line += fmt::format("{}{} {}", line.empty() ? "" : ", ", count, nameOf(severity));
+    }
+    return line;
+}
+
+std::string coverageLine(Comparison const& comparison) {
+    auto const& coverage = comparison.coverage;
+    return fmt::format("{} numbers and sentences compared, {} listed as not compared, {} unaccounted for", coverage.compared, coverage.listed, coverage.unaccounted);
+}
+
+std::string valuesOf(Side const& side) {
+    if (side.min.empty() && side.typ.empty() && side.max.empty()) return side.text;
+    return threeValues(side.min, side.typ, side.max, side.unit);
+}
+
+std::string titleOf(DocumentInfo const& document) {
+    std::string title = document.partNumbers.empty() ? document.title : document.partNumbers.front();
+    if (title.empty()) title = document.file;
+    if (!document.revision.empty()) title += " rev " + document.revision;
+    if (!document.maker.empty()) title += ", " + document.maker;
+    return title + fmt::format(", {} {}", document.pages, document.pages == 1 ? "page" : "pages");
+}
+
+std::unordered_map<std::string_view, Parameter const*> parametersById(Datasheet const& datasheet) {
+    std::unordered_map<std::string_view, Parameter const*> byId;
+    for (auto const& parameter : datasheet.parameters) byId.emplace(parameter.id, &parameter);
+    return byId;
+}
+
+std::string conditionOf(Parameter const& parameter) {
+    if (parameter.condition.empty() || parameter.tableCondition.empty()) return parameter.condition + parameter.tableCondition;
+    return parameter.condition + "; " + parameter.tableCondition;
+}
+
+std::string valuesOf(Parameter const& parameter) {
+    return threeValues(textOf(parameter.min), textOf(parameter.typ), textOf(parameter.max), parameter.unit);
+}
+
+}  // namespace standin::report

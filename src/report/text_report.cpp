@@ -1,0 +1,99 @@
+// Tested by tests/src/report/text_report_test.cpp.
+#include "report/text_report.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "report/finding_view.h"
+#include "report/texts.h"
+#include "report/wrapped_text.h"
+
+namespace standin::report {
+
+using namespace model;
+
+namespace {
+
+// A sentence longer than this says no more in a summary; the page tells the rest.
+constexpr std::size_t kLongestPrintedText = 420;
+
+std::string shortened(std::string text) {
+    if (text.size() <= kLongestPrintedText) return text;
+    std::size_t end = kLongestPrintedText;
+    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
+    return text.substr(0, end) + " …";
+}
+
+void appendHeading(std::string& out, std::string const& heading) {
+    out += '\n';
+    out += heading;
+    out += '\n';
+}
+
+void appendSide(std::string& out, std::string_view label, std::optional<Side> const& side) {
+    if (!side) {
+        appendWrapped(out, fmt::format("     {}  ", label), fmt::format("– ({})", texts::kNotPrinted));
+        return;
+    }
+    auto text = shortened(valuesOf(*side));
+    if (!side->condition.empty()) text += "   (" + shortened(side->condition) + ")";
+    auto const place = side->page > 0 ? fmt::format("page {}: ", side->page) : std::string{};
+    appendWrapped(out, fmt::format("     {}  ", label), place + text);
+}
+
+void appendFinding(std::string& out, std::size_t number, FindingGroup const& group) {
+    auto const& finding = *group.main;
+    appendWrapped(out, fmt::format("{:>3}. ", number), finding.title);
+    appendSide(out, "reference", finding.reference);
+    appendSide(out, "candidate", finding.candidate);
+    if (!finding.explanation.empty()) appendWrapped(out, "     ", finding.explanation);
+    for (auto const* consequence : group.consequences) appendWrapped(out, "     follows: ", consequence->title);
+}
+
+}  // namespace
+
+std::string textReport(Comparison const& comparison, Datasheet const&, Datasheet const&) {
+    std::string out = "STANDIN  ";
+    out += texts::kTitle;
+    out += "\n\n";
+    appendWrapped(out, "Reference  ", titleOf(comparison.reference) + "  (" + comparison.reference.file + ")");
+    appendWrapped(out, "Candidate  ", titleOf(comparison.candidate) + "  (" + comparison.candidate.file + ")");
+
+    auto const& verdict = comparison.verdict;
+    out += '\n';
+    appendWrapped(out, "VERDICT    ", texts::levelText(verdict.level));
+    if (!verdict.sentence.empty()) appendWrapped(out, "           ", verdict.sentence);
+    if (verdict.incomplete) {
+        appendWrapped(out, "INCOMPLETE ", "Not everything that could matter was read or could be compared:");
+        for (auto const& reason : verdict.incompleteReasons) appendWrapped(out, "           - ", reason);
+    }
+    appendWrapped(out, "Findings   ", countsLine(comparison));
+    appendWrapped(out, "Coverage   ", coverageLine(comparison));
+
+    if (!comparison.cautions.empty()) {
+        appendHeading(out, "CAUTIONS");
+        for (auto const& caution : comparison.cautions) appendWrapped(out, fmt::format("{:<7} ", caution.id), caution.text);
+    }
+    auto const groups = groupBySeverity(comparison);
+    if (groups.empty()) appendHeading(out, std::string(texts::kNothingFound));
+    for (auto const& group : groups) {
+        std::string name(texts::severityHeading(group.severity));
+        std::transform(name.begin(), name.end(), name.begin(), [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
+        appendHeading(out, fmt::format("{} ({}): {}", name, group.findings.size(), texts::severityMeaning(group.severity)));
+        if (group.severity == Severity::Editorial) {
+            out += "     Listed in the HTML and JSON reports.\n";
+            continue;
+        }
+        std::size_t number = 0;
+        for (auto const& finding : group.findings) appendFinding(out, ++number, finding);
+    }
+    if (!comparison.statements.empty()) {
+        std::string heading(texts::kStatements);
+        appendHeading(out, heading);
+        for (auto const& statement : comparison.statements) appendWrapped(out, " - ", statement);
+    }
+    return out;
+}
+
+}  // namespace standin::report
