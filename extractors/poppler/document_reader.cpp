@@ -1,0 +1,195 @@
+// The bytes are given to Poppler as a memory stream. Each page is drawn on a
+// PageDevice; complaints of Poppler in this thread become notes. What may go on
+// for too long (damaged or hostile pages) is stopped by Poppler's abort hook,
+// which counts the page's operators.
+//
+// Tested by tests/extractors/poppler/document_reader_test.cpp.
+#include "extractors/poppler/document_reader.h"
+
+#include <algorithm>
+#include <limits>
+#include <string_view>
+
+#include <fmt/format.h>
+
+#include <Annot.h>
+#include <Catalog.h>
+#include <ErrorCodes.h>
+#include <PDFDoc.h>
+#include <Page.h>
+#include <Stream.h>
+
+#include "extractors/poppler/actual_text.h"
+#include "extractors/poppler/font_table.h"
+#include "extractors/poppler/page_device.h"
+#include "extractors/poppler/poppler_library.h"
+
+namespace standin::poppler {
+
+using model::Error;
+using model::ErrorKind;
+using model::Note;
+using model::PageContent;
+
+namespace {
+
+constexpr double kPointsAnInch = 72;
+constexpr std::size_t kHeaderSearched = 1024;
+constexpr std::size_t kLargestFile = std::numeric_limits<int>::max();  // Poppler's stream positions
+constexpr std::uint64_t kMostChecks = 4000000;  // calls of the abort hook on one page
+constexpr std::size_t kMostNotes = 40;
+
+bool startsLikePdf(std::string_view bytes) { return bytes.substr(0, kHeaderSearched).find("%PDF-") != std::string_view::npos; }
+
+bool startsLikeWebPage(std::string_view bytes) {
+    std::string_view const head = bytes.substr(0, kHeaderSearched);
+    return head.find("<html") != std::string_view::npos || head.find("<HTML") != std::string_view::npos || head.find("<!DOCTYPE") != std::string_view::npos ||
+           head.find("<!doctype") != std::string_view::npos;
+}
+
+bool mentions(std::vector<std::string> const& messages, std::string_view words) {
+    return std::any_of(messages.begin(), messages.end(), [&](std::string const& message) { return message.find(words) != std::string::npos; });
+}
+
+Error failure(PDFDoc& document, std::string_view bytes, OpenOptions const& options, std::vector<std::string> const& messages) {
+    if (mentions(messages, "security handler") || mentions(messages, "Unsupported version/revision")) {
+        return {ErrorKind::Unsupported, "is encrypted in a way that cannot be read here; save it without encryption and use that file", {}, 0};
+    }
+    if (document.getErrorCode() == errEncrypted) {
+        return options.password ? Error{ErrorKind::Encrypted, "the password is wrong; give the right one with --password-file", {}, 0}
+                                : Error{ErrorKind::Encrypted, "is protected by a password; give it with --password-file", {}, 0};
+    }
+    if (!startsLikePdf(bytes)) {
+        if (startsLikeWebPage(bytes)) return {ErrorKind::Unsupported, "is a web page and not a PDF; download the datasheet itself", {}, 0};
+        return {ErrorKind::Unsupported, "is not a PDF; give the datasheet as a PDF file", {}, 0};
+    }
+    return {ErrorKind::Damaged, "is damaged and cannot be read; get the file again", {}, 0};
+}
+
+// What Poppler says, in words for the user. Empty: of no interest, for nothing
+// is lost by it.
+std::string noteOf(std::string const& message) {
+    static constexpr std::string_view kCjk[] = {"language pack", "CMap file for", "Unknown character collection"};
+    for (std::string_view words : kCjk) {
+        if (message.find(words) != std::string::npos) {
+            return "Text in a Chinese, Japanese or Korean font may be missing: install the package poppler-data and read the file again.";
+        }
+    }
+    return fmt::format("The file breaks the rules of PDF and something may be missing here ({}).", message);
+}
+
+void addNote(std::vector<Note>& notes, int page, std::string text) {
+    Note note{page, std::move(text)};
+    if (notes.size() < kMostNotes && std::find(notes.begin(), notes.end(), note) == notes.end()) notes.push_back(std::move(note));
+}
+
+struct Watch {
+    PageDevice const* device = nullptr;
+    std::uint64_t checks = 0;
+    bool stopped = false;
+};
+
+bool shouldStop(void* data) {
+    auto& watch = *static_cast<Watch*>(data);
+    if (++watch.checks > kMostChecks || watch.device->full()) watch.stopped = true;
+    return watch.stopped;
+}
+
+// Borders of links and the slips of comments are not printed.
+bool isShown(Annot* annotation, void*) {
+    return annotation->getType() != Annot::typeLink && annotation->getType() != Annot::typePopup && annotation->getType() != Annot::typeText;
+}
+
+}  // namespace
+
+struct DocumentReader::Document {
+    std::vector<Note> notes;
+    std::vector<std::string> messages;
+    std::unique_ptr<PDFDoc> pdf;
+    std::unique_ptr<FontTable> fonts;
+    int pages = 0;
+};
+
+DocumentReader::DocumentReader(std::unique_ptr<Document> document) : m_document(std::move(document)) {}
+DocumentReader::DocumentReader(DocumentReader&&) noexcept = default;
+DocumentReader& DocumentReader::operator=(DocumentReader&&) noexcept = default;
+DocumentReader::~DocumentReader() = default;
+
+model::Result<DocumentReader> DocumentReader::open(std::span<std::byte const> bytes, OpenOptions const& options) {
+    if (bytes.empty()) return tl::unexpected(Error{ErrorKind::Unsupported, "is empty; get the file again", {}, 0});
+    if (bytes.size() > kLargestFile) return tl::unexpected(Error{ErrorKind::Unsupported, "is larger than 2 GB and cannot be read; split it", {}, 0});
+    ensureLibrary();
+    auto document = std::make_unique<Document>();
+    auto const* text = reinterpret_cast<char const*>(bytes.data());
+    {
+        MessageSink const sink(document->messages);
+        std::optional<GooString> password;
+        if (options.password) password.emplace(*options.password);
+        auto* stream = new MemStream(text, 0, static_cast<Goffset>(bytes.size()), Object(objNull));  // owned by the document
+        document->pdf = std::make_unique<PDFDoc>(stream, password, password);
+        if (!document->pdf->isOk()) return tl::unexpected(failure(*document->pdf, {text, bytes.size()}, options, document->messages));
+        document->pages = document->pdf->getNumPages();
+    }
+    if (document->pages < 1) return tl::unexpected(Error{ErrorKind::Damaged, "is damaged: it has no pages; get the file again", {}, 0});
+    for (std::string const& message : document->messages) addNote(document->notes, 0, noteOf(message));
+    document->messages.clear();
+    document->fonts = std::make_unique<FontTable>(document->pdf->getXRef());
+    return DocumentReader(std::move(document));
+}
+
+int DocumentReader::pageCount() const { return m_document->pages; }
+
+Metadata DocumentReader::metadata() const {
+    MessageSink const sink(m_document->messages);
+    PDFDoc& pdf = *m_document->pdf;
+    Metadata metadata;
+    metadata.encrypted = pdf.isEncrypted();
+    Object const information = pdf.getDocInfo();
+    auto const entry = [&information](char const* key) {
+        if (!information.isDict()) return std::string{};
+        Object const value = information.dictLookup(key);
+        return value.isString() ? utf8OfTextString(value.getString()->toStr()) : std::string{};
+    };
+    metadata.producer = entry("Producer");
+    metadata.creator = entry("Creator");
+    metadata.title = entry("Title");
+    metadata.subject = entry("Subject");
+    metadata.keywords = entry("Keywords");
+    Object const root = pdf.getXRef()->getCatalog();
+    if (root.isDict()) {
+        Object const language = root.dictLookup("Lang");
+        if (language.isString()) metadata.language = utf8OfTextString(language.getString()->toStr());
+    }
+    return metadata;
+}
+
+model::Result<PageContent> DocumentReader::readPage(int page) {
+    if (page < 1 || page > m_document->pages) {
+        return tl::unexpected(Error{ErrorKind::Usage, fmt::format("page {} does not exist; the document has {}", page, m_document->pages), {}, page});
+    }
+    PageContent content;
+    content.page = page;
+    std::vector<std::string> messages;
+    PDFDoc& pdf = *m_document->pdf;
+    {
+        MessageSink const sink(messages);
+        Page const* source = pdf.getPage(page);
+        if (source == nullptr || !source->isOk()) {
+            content.notes.push_back({page, "This page is damaged and could not be read."});
+            return content;
+        }
+        content.rotation = source->getRotate();
+        PageDevice device(*m_document->fonts);
+        device.begin(content);
+        Watch watch{&device, 0, false};
+        pdf.displayPage(&device, page, kPointsAnInch, kPointsAnInch, 0, false, true, false, shouldStop, &watch, isShown, nullptr);
+        device.finish();
+        if (watch.stopped || device.full()) content.notes.push_back({page, "This page draws more than can be taken in; the rest of it was not read."});
+    }
+    for (std::string const& message : messages) addNote(content.notes, page, noteOf(message));
+    return content;
+}
+
+std::vector<Note> DocumentReader::notes() const { return m_document->notes; }
+
+}  // namespace standin::poppler

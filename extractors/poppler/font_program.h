@@ -1,0 +1,26 @@
+// What a font's own parts tell of its codes: the ToUnicode map's list of codes,
+// and the character tables inside an embedded font program. Private to
+// extractors/poppler/; includes Poppler.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <string_view>
+#include <unordered_map>
+
+#include <GfxFont.h>
+
+namespace standin::poppler {
+
+// Which of the 256 codes of an 8-bit font its ToUnicode map has. Poppler merges
+// the map with its own guesses, so that the font no longer tells.
+[[nodiscard]] std::array<bool, 256> codesOfToUnicode(GfxFont const& font, XRef* xref);
+
+// The same out of the text of a map (bfchar and bfrange sections).
+[[nodiscard]] std::array<bool, 256> codesOfMap(std::string_view map);
+
+// Code -> character by the Unicode table, the glyph names or the glyph order of
+// the embedded program; empty if it is not embedded or has nothing of the kind.
+[[nodiscard]] std::unordered_map<std::uint32_t, char32_t> charactersOfProgram(GfxFont& font, XRef* xref);
+
+}  // namespace standin::poppler

@@ -1,0 +1,209 @@
+// A font is described once per document and kept by its object number. For an
+// 8-bit font the order of trust is: its ToUnicode map where it has the code and
+// says something printable; the standard encoding of a symbol font; the glyph
+// name; the font program. For a CID font: its ToUnicode map, or the published
+// map of its character collection; the font program. Otherwise the character is
+// unknown.
+//
+// Tested by tests/extractors/poppler/font_table_test.cpp.
+#include "extractors/poppler/font_table.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstring>
+
+#include "extractors/poppler/font_program.h"
+#include "extractors/poppler/glyph_names.h"
+
+namespace standin::poppler {
+
+namespace {
+
+// Bounds for a font's own idea of its height; many state nonsense.
+constexpr double kHighestAscent = 1.05;
+constexpr double kLowestAscent = 0.5;
+constexpr double kDeepestDescent = -0.4;
+constexpr double kShallowestDescent = -0.1;
+constexpr std::size_t kMaxDecoded = 70000;
+constexpr int kBoldWeight = 6;  // GfxFont::W600
+
+std::string withoutSubsetPrefix(std::string name) {
+    auto const isUpper = [](char c) { return c >= 'A' && c <= 'Z'; };
+    if (name.size() > 7 && name[6] == '+' && std::all_of(name.begin(), name.begin() + 6, isUpper)) name.erase(0, 7);
+    return name;
+}
+
+bool containsWord(std::string const& name, std::initializer_list<char const*> words) {
+    return std::any_of(words.begin(), words.end(), [&](char const* word) { return name.find(word) != std::string::npos; });
+}
+
+std::string printableName(std::string const& raw) {
+    std::string out;
+    for (char c : raw.substr(0, 120)) out += (c > 0x20 && c < 0x7f) ? c : '?';
+    return out;
+}
+
+Decoded unknown() { return {}; }
+
+// Splits the letters that stand for several letters.
+void append(Decoded& out, char32_t code) {
+    static constexpr char const* kLigatures[] = {"ff", "fi", "fl", "ffi", "ffl", "st", "st"};
+    if (code >= 0xFB00 && code <= 0xFB06) {
+        for (char const* c = kLigatures[code - 0xFB00]; *c != '\0'; ++c) append(out, static_cast<char32_t>(*c));
+        return;
+    }
+    if (out.count < Decoded::kMost) out.codes[out.count++] = code;
+}
+
+Decoded decodedOf(std::u32string const& text) {
+    if (text.empty()) return unknown();
+    Decoded out;
+    out.count = 0;
+    for (char32_t code : text) append(out, code);
+    return out;
+}
+
+// Control codes that programs write for a gap.
+char32_t spaced(char32_t code) { return code == 0x09 || code == 0x0A || code == 0x0D ? U' ' : code; }
+
+}  // namespace
+
+FontEntry::FontEntry(GfxFont& font, XRef* xref) : m_cid(font.isCIDFont()) {
+    describe(font);
+    measure(font);
+    if (m_cid) {
+        // Without a ToUnicode map and without a published collection, Poppler
+        // gives back the code itself.
+        auto const* collection = static_cast<GfxCIDFont&>(font).getCollection();
+        bool const nameless = collection == nullptr || collection->toStr() == "Adobe-Identity";
+        m_trusted = font.hasToUnicodeCMap() || !nameless;
+    } else {
+        auto& simple = static_cast<Gfx8BitFont&>(font);
+        for (int code = 0; code < 256; ++code) {
+            if (char const* name = simple.getCharName(code)) m_names[static_cast<std::size_t>(code)] = name;
+        }
+        if (font.hasToUnicodeCMap()) m_inToUnicode = codesOfToUnicode(font, xref);
+    }
+    readProgram(font, xref);
+}
+
+void FontEntry::describe(GfxFont& font) {
+    m_font.name = font.getName() ? printableName(withoutSubsetPrefix(*font.getName())) : std::string{};
+    m_font.type3 = font.getType() == fontType3;
+    Ref embedded;
+    m_font.embedded = m_font.type3 || font.getEmbeddedFontID(&embedded);
+    m_font.bold = font.isBold() || static_cast<int>(font.getWeight()) >= kBoldWeight ||
+                  containsWord(m_font.name, {"Bold", "bold", "BOLD", "Black", "Heavy", "Demi"});
+    m_font.italic = font.isItalic() || containsWord(m_font.name, {"Italic", "italic", "ITALIC", "Oblique", "oblique"});
+    m_font.monospaced = font.isFixedWidth() || containsWord(m_font.name, {"Courier", "Mono", "Consolas", "Typewriter"});
+    m_font.symbolic = symbolFamily(m_font.name) != SymbolFamily::None || containsWord(m_font.name, {"Dingbats", "Wingdings", "Webdings", "Symbol"});
+}
+
+void FontEntry::measure(GfxFont& font) {
+    double const ascent = font.getAscent();
+    double const descent = font.getDescent();
+    if (m_font.type3) {
+        double const* matrix = font.getFontMatrix();
+        double const* box = font.getFontBBox();
+        double const unit = std::abs(matrix[3]) > 0 ? std::abs(matrix[3]) : std::abs(matrix[1]);
+        double const height = (box[3] - box[1]) * unit;
+        if (std::isfinite(height) && height > 0 && height < 1000) {
+            m_scale = height;
+            m_ascent = std::clamp(box[3] / (box[3] - box[1]), 0.0, 1.0);
+            m_descent = m_ascent - 1;
+        } else if (std::isfinite(unit) && unit > 0 && unit < 10) {
+            m_scale = unit * 1000;
+        }
+        return;
+    }
+    if (std::isfinite(ascent) && ascent != 0) m_ascent = std::clamp(ascent, kLowestAscent, kHighestAscent);
+    if (std::isfinite(descent) && descent != 0) m_descent = std::clamp(-std::abs(descent), kDeepestDescent, kShallowestDescent);
+}
+
+void FontEntry::readProgram(GfxFont& font, XRef* xref) {
+    bool needed = m_cid ? !m_trusted : false;
+    if (!m_cid && !m_font.type3 && (font.getType() == fontTrueType || font.getType() == fontTrueTypeOT)) {
+        // Without an encoding the names are only Poppler's guess.
+        needed = !font.hasToUnicodeCMap() && !static_cast<Gfx8BitFont&>(font).getHasEncoding();
+    }
+    if (needed) m_program = charactersOfProgram(font, xref);
+}
+
+Decoded FontEntry::resolveByName(CharCode code, Unicode const* unicode, int length) const {
+    if (code > 255) return unknown();
+    SymbolFamily const family = symbolFamily(m_font.name);
+    if (family != SymbolFamily::None) {
+        if (char32_t const sign = symbolCharacter(family, code); sign != 0) return decodedOf({sign});
+    }
+    if (auto const found = m_program.find(code); found != m_program.end()) return decodedOf({found->second});
+    std::u32string const named = charactersOfGlyphName(m_names[code]);
+    if (!named.empty() && !meansNothing(named[0])) return decodedOf(named);
+    (void)unicode;
+    (void)length;
+    return unknown();
+}
+
+Decoded FontEntry::resolve(CharCode code, Unicode const* unicode, int length) {
+    bool const mapped = m_cid ? m_trusted : code < 256 && m_inToUnicode[code];
+    if (mapped && length > 0) {
+        Decoded out;
+        out.count = 0;
+        SymbolFamily const family = symbolFamily(m_font.name);
+        bool nothing = true;
+        for (int i = 0; i < length; ++i) {
+            char32_t c = spaced(static_cast<char32_t>(unicode[i]));
+            if (c >= 0xF000 && c <= 0xF0FF && family != SymbolFamily::None) {
+                if (char32_t const sign = symbolCharacter(family, c & 0xFFU); sign != 0) c = sign;
+            }
+            if (meansNothing(c)) c = model::kUnknownCharacter;
+            if (c != model::kUnknownCharacter) nothing = false;
+            append(out, c);
+        }
+        if (!nothing) return out;
+    }
+    if (m_cid) {
+        auto const found = m_program.find(code);
+        return found == m_program.end() ? unknown() : decodedOf({found->second});
+    }
+    return resolveByName(code, unicode, length);
+}
+
+Decoded const& FontEntry::decode(CharCode code, Unicode const* unicode, int length) {
+    if (!m_cid) {
+        auto& slot = m_decoded8[code & 0xFFU];
+        if (!slot) {
+            slot = std::make_unique<Decoded>(resolve(code & 0xFFU, unicode, length));
+            if (slot->codes[0] == model::kUnknownCharacter) {
+                m_metUnknown = true;
+                m_font.unicodeKnown = false;
+            }
+        }
+        return *slot;
+    }
+    // The common case of a CID font needs no table.
+    if (m_trusted && length == 1 && unicode[0] >= 0x20 && unicode[0] < 0xE000 && (unicode[0] < 0x7F || unicode[0] >= 0xA0)) {
+        m_direct.codes[0] = static_cast<char32_t>(unicode[0]);
+        m_direct.count = 1;
+        return m_direct;
+    }
+    auto found = m_decoded.find(code);
+    if (found == m_decoded.end()) {
+        if (m_decoded.size() >= kMaxDecoded) m_decoded.clear();
+        found = m_decoded.emplace(code, resolve(code, unicode, length)).first;
+        if (found->second.codes[0] == model::kUnknownCharacter) {
+            m_metUnknown = true;
+            m_font.unicodeKnown = false;
+        }
+    }
+    return found->second;
+}
+
+FontEntry& FontTable::entry(GfxFont& font) {
+    Ref const id = *font.getID();
+    std::uint64_t const key = static_cast<std::uint64_t>(static_cast<std::uint32_t>(id.num)) << 32U | static_cast<std::uint32_t>(id.gen);
+    auto& slot = m_entries[key];
+    if (!slot) slot = std::make_unique<FontEntry>(font, m_xref);
+    return *slot;
+}
+
+}  // namespace standin::poppler

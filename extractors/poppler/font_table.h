@@ -1,0 +1,92 @@
+// What is known of each font of a document, and the Unicode of its codes.
+// Private to extractors/poppler/; includes Poppler.
+//
+// Poppler's mapping of a code is taken only where something stands behind it: a
+// ToUnicode map that has the code, an encoding with a glyph name that means a
+// character, or the font program. A bare code is never taken for a character.
+//
+//     FontTable fonts(xref);
+//     FontEntry& font = fonts.entry(*state->getFont());
+//     Decoded text = font.decode(code, u, uLen);
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include <GfxFont.h>
+
+#include "model/page_content.h"
+
+namespace standin::poppler {
+
+// The characters of one code: mostly one, several for a ligature, never none.
+struct Decoded {
+    static constexpr std::size_t kMost = 8;
+    std::array<char32_t, kMost> codes{model::kUnknownCharacter};
+    std::uint8_t count = 1;
+};
+
+class FontEntry {
+public:
+    FontEntry(GfxFont& font, XRef* xref);
+
+    [[nodiscard]] model::Font const& font() const { return m_font; }
+
+    // Height of the font's box above and (negative) below the baseline, in
+    // units of the size.
+    [[nodiscard]] double ascent() const { return m_ascent; }
+    [[nodiscard]] double descent() const { return m_descent; }
+
+    // Size as a reader takes it, for a text size of 1 (Type 3 fonts have a
+    // scale of their own).
+    [[nodiscard]] double scale() const { return m_scale; }
+
+    // `unicode`, `length`: what Poppler maps the code to.
+    [[nodiscard]] Decoded const& decode(CharCode code, Unicode const* unicode, int length);
+
+    // True once a code was met whose character nobody knows.
+    [[nodiscard]] bool metUnknown() const { return m_metUnknown; }
+
+    int pageStamp = 0;           // page for which pageIndex holds
+    std::uint16_t pageIndex = 0;  // in PageContent::fonts
+
+private:
+    Decoded resolve(CharCode code, Unicode const* unicode, int length);
+    Decoded resolveByName(CharCode code, Unicode const* unicode, int length) const;
+    void describe(GfxFont& font);
+    void measure(GfxFont& font);
+    void readProgram(GfxFont& font, XRef* xref);
+
+    model::Font m_font;
+    double m_ascent = 0.75;
+    double m_descent = -0.25;
+    double m_scale = 1;
+    bool m_cid = false;
+    bool m_trusted = true;  // CID fonts: Poppler's mapping has something behind it
+    bool m_metUnknown = false;
+    std::array<std::string, 256> m_names;       // glyph names of an 8-bit font
+    std::array<bool, 256> m_inToUnicode{};      // codes that its ToUnicode map has
+    std::unordered_map<std::uint32_t, char32_t> m_program;  // code -> character, from the font program
+    std::unordered_map<std::uint32_t, Decoded> m_decoded;   // CID fonts
+    std::array<std::unique_ptr<Decoded>, 256> m_decoded8;   // 8-bit fonts
+    Decoded m_direct;
+};
+
+class FontTable {
+public:
+    explicit FontTable(XRef* xref) : m_xref(xref) {}
+
+    // Made on first sight; stays where it is as long as the table lives.
+    [[nodiscard]] FontEntry& entry(GfxFont& font);
+
+private:
+    XRef* m_xref;
+    std::unordered_map<std::uint64_t, std::unique_ptr<FontEntry>> m_entries;
+};
+
+}  // namespace standin::poppler
