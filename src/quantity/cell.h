@@ -23,8 +23,8 @@ namespace standin::quantity {
 
 // What is known beside the text itself.
 struct ValueContext {
-    std::string_view unit;      // as printed in the row's unit column; a unit in the cell precedes it
-    std::string_view expected;  // coherent unit expected from the parameter (dimension), empty: unknown
+    std::string_view unit = {};      // as printed in the row's unit column; a unit in the cell precedes it
+    std::string_view expected = {};  // coherent unit expected from the parameter (dimension), empty: unknown
     bool allCapitals = false;   // whole unit column in capitals
     CommaReading comma = CommaReading::Auto;
     // Values of nodes in coherent units, for formulas: {"VCU", 4.28}.
@@ -51,11 +51,11 @@ struct ParsedValue {
 [[nodiscard]] ParsedValue parseValue(std::string_view printed, ValueContext const& context = {});
 
 struct CellTexts {
-    std::string_view min;  // empty: blank
-    std::string_view typ;
-    std::string_view max;
-    std::string_view unit;      // as printed; empty: none
-    std::string_view expected;  // coherent unit expected from the parameter; empty: unknown
+    std::string_view min = {};  // empty: blank
+    std::string_view typ = {};
+    std::string_view max = {};
+    std::string_view unit = {};      // as printed; empty: none
+    std::string_view expected = {};  // coherent unit expected from the parameter; empty: unknown
     bool allCapitals = false;
     CommaReading comma = CommaReading::Auto;
     std::span<std::pair<std::string_view, Decimal> const> known = {};

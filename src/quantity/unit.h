@@ -26,7 +26,7 @@ struct Unit {
 };
 
 struct UnitContext {
-    std::string_view expected;  // coherent unit expected from the parameter, empty where unknown
+    std::string_view expected = {};  // coherent unit expected from the parameter, empty where unknown
     bool allCapitals = false;   // the whole unit column is in capitals
 };
 

@@ -1,0 +1,158 @@
+#include "text/utf8.h"
+
+// Decoding by hand: the tables of the Unicode standard (3.9, D92) as comparisons.
+// Tested by tests/src/text/utf8_test.cpp.
+
+namespace standin::text {
+
+namespace {
+
+bool isContinuation(unsigned char byte) { return (byte & 0xC0U) == 0x80U; }
+
+}  // namespace
+
+char32_t decodeNext(std::string_view utf8, std::size_t& at) {
+    auto const byteAt = [&](std::size_t i) { return static_cast<unsigned char>(utf8[i]); };
+    unsigned char const first = byteAt(at);
+    if (first < 0x80) {
+        ++at;
+        return first;
+    }
+    int length = 0;
+    char32_t code = 0;
+    if (first >= 0xC2 && first <= 0xDF) {
+        length = 2;
+        code = first & 0x1FU;
+    } else if (first >= 0xE0 && first <= 0xEF) {
+        length = 3;
+        code = first & 0x0FU;
+    } else if (first >= 0xF0 && first <= 0xF4) {
+        length = 4;
+        code = first & 0x07U;
+    }
+    if (length == 0 || at + static_cast<std::size_t>(length) > utf8.size()) {
+        ++at;
+        return kReplacementCharacter;
+    }
+    for (int i = 1; i < length; ++i) {
+        unsigned char const byte = byteAt(at + static_cast<std::size_t>(i));
+        if (!isContinuation(byte)) {
+            ++at;
+            return kReplacementCharacter;
+        }
+        code = (code << 6U) | (byte & 0x3FU);
+    }
+    bool const overlong = (length == 3 && code < 0x800) || (length == 4 && code < 0x10000);
+    bool const surrogate = code >= 0xD800 && code <= 0xDFFF;
+    if (overlong || surrogate || code > 0x10FFFF) {
+        ++at;
+        return kReplacementCharacter;
+    }
+    at += static_cast<std::size_t>(length);
+    return code;
+}
+
+char32_t decodePrevious(std::string_view utf8, std::size_t& at) {
+    std::size_t start = at - 1;
+    for (int back = 0; back < 3 && start > 0 && isContinuation(static_cast<unsigned char>(utf8[start])); ++back) --start;
+    std::size_t end = start;
+    char32_t const code = decodeNext(utf8, end);
+    if (end == at) {
+        at = start;
+        return code;
+    }
+    --at;
+    return static_cast<unsigned char>(utf8[at]) < 0x80 ? static_cast<char32_t>(utf8[at]) : kReplacementCharacter;
+}
+
+void append(std::string& utf8, char32_t code) {
+    if ((code >= 0xD800 && code <= 0xDFFF) || code > 0x10FFFF) code = kReplacementCharacter;
+    if (code < 0x80) {
+        utf8.push_back(static_cast<char>(code));
+    } else if (code < 0x800) {
+        utf8.push_back(static_cast<char>(0xC0U | (code >> 6U)));
+        utf8.push_back(static_cast<char>(0x80U | (code & 0x3FU)));
+    } else if (code < 0x10000) {
+        utf8.push_back(static_cast<char>(0xE0U | (code >> 12U)));
+        utf8.push_back(static_cast<char>(0x80U | ((code >> 6U) & 0x3FU)));
+        utf8.push_back(static_cast<char>(0x80U | (code & 0x3FU)));
+    } else {
+        utf8.push_back(static_cast<char>(0xF0U | (code >> 18U)));
+        utf8.push_back(static_cast<char>(0x80U | ((code >> 12U) & 0x3FU)));
+        utf8.push_back(static_cast<char>(0x80U | ((code >> 6U) & 0x3FU)));
+        utf8.push_back(static_cast<char>(0x80U | (code & 0x3FU)));
+    }
+}
+
+std::u32string toUtf32(std::string_view utf8) {
+    std::u32string codes;
+    codes.reserve(utf8.size());
+    for (std::size_t at = 0; at < utf8.size();) codes.push_back(decodeNext(utf8, at));
+    return codes;
+}
+
+std::string toUtf8(std::u32string_view codes) {
+    std::string utf8;
+    utf8.reserve(codes.size());
+    for (char32_t const code : codes) append(utf8, code);
+    return utf8;
+}
+
+bool isAscii(std::string_view utf8) {
+    for (char const c : utf8) {
+        if (static_cast<unsigned char>(c) >= 0x80) return false;
+    }
+    return true;
+}
+
+std::string cleaned(std::string_view utf8) {
+    std::string result;
+    result.reserve(utf8.size());
+    if (isAscii(utf8)) {
+        result = utf8;
+        return result;
+    }
+    for (std::size_t at = 0; at < utf8.size();) append(result, decodeNext(utf8, at));
+    return result;
+}
+
+std::size_t codePointCount(std::string_view utf8) {
+    std::size_t count = 0;
+    for (std::size_t at = 0; at < utf8.size(); ++count) (void)decodeNext(utf8, at);
+    return count;
+}
+
+std::string asciiLower(std::string_view utf8) {
+    std::string lower(utf8);
+    for (char& c : lower) {
+        if (isAsciiUpper(c)) c = static_cast<char>(c + ('a' - 'A'));
+    }
+    return lower;
+}
+
+namespace {
+
+bool isSpace(char32_t code) {
+    return code == U' ' || (code >= 9 && code <= 13) || code == 0xA0 || (code >= 0x2000 && code <= 0x200B) || code == 0x2028 ||
+           code == 0x2029 || code == 0x202F || code == 0x205F || code == 0x3000 || code == 0xFEFF;
+}
+
+}  // namespace
+
+std::string_view trimmed(std::string_view utf8) {
+    std::size_t begin = 0;
+    while (begin < utf8.size()) {
+        std::size_t next = begin;
+        if (!isSpace(decodeNext(utf8, next))) break;
+        begin = next;
+    }
+    std::size_t end = utf8.size();
+    while (end > begin) {
+        std::size_t previous = end;
+        if (!isSpace(decodePrevious(utf8, previous))) break;
+        end = previous;
+    }
+    return utf8.substr(begin, end - begin);
+}
+
+}  // namespace standin::text
