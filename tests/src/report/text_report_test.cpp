@@ -1,0 +1,58 @@
+#include "report/text_report.h"
+
+#include <gtest/gtest.h>
+
+#include "sample_comparison.h"
+#include "text/visible.h"
+
+namespace standin::report {
+namespace {
+
+std::string sampleText() {
+    auto const sample = sampleComparison();
+    return textReport(sample.comparison, sample.reference, sample.candidate);
+}
+
+TEST(TextReport, EveryLineFitsIntoEightyColumns) {
+    auto const text = sampleText();
+    std::size_t begin = 0;
+    int lines = 0;
+    while (begin < text.size()) {
+        auto const end = text.find('\n', begin);
+        ASSERT_NE(end, std::string::npos);
+        EXPECT_LE(text::columnWidth(text.substr(begin, end - begin)), 80) << text.substr(begin, end - begin);
+        begin = end + 1;
+        ++lines;
+    }
+    EXPECT_GT(lines, 20);
+}
+
+TEST(TextReport, VerdictComesFirstHazardBeforeFunction) {
+    auto const text = sampleText();
+    auto const verdict = text.find("Bench test before use");
+    auto const caution = text.find("CAUTIONS");
+    auto const hazard = text.find("HAZARD (1)");
+    auto const function = text.find("FUNCTION (1)");
+    ASSERT_NE(hazard, std::string::npos);
+    EXPECT_LT(verdict, caution);
+    EXPECT_LT(caution, hazard);
+    EXPECT_LT(hazard, function);
+}
+
+TEST(TextReport, ShowsBothValuesConditionsAndPages) {
+    auto const text = sampleText();
+    EXPECT_NE(text.find("page 3: 4.245 / 4.275 / 4.305 V"), std::string::npos);
+    EXPECT_NE(text.find("page 1: 4.245 / 4.275 / 4.340 V"), std::string::npos);
+    EXPECT_NE(text.find("(Ta = 25 °C)"), std::string::npos);
+    EXPECT_NE(text.find("page 2 of the candidate has no text layer"), std::string::npos);
+}
+
+TEST(TextReport, ConsequencesHangUnderTheirCauseAndEditorialOnesAreCounted) {
+    auto const text = sampleText();
+    EXPECT_NE(text.find("follows: Hysteresis is larger"), std::string::npos);
+    EXPECT_NE(text.find("1 hazard, 1 function, 0 margin, 0 note, 1 editorial"), std::string::npos);
+    EXPECT_EQ(text.find("Spelling of colour"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace standin::report
