@@ -1,0 +1,254 @@
+// Runs are sorted by baseline and gathered into lines; then words drawn twice are
+// dropped; then each run that is smaller than a run it touches, or raised beside
+// it, moves to that run's line as its sub- or superscript. Touching is looked up
+// by binary search in the few lines around, so that crowded pages stay cheap.
+// Tested by line_builder_test.cpp and layout_test.cpp.
+#include "extractors/layout/line_builder.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "extractors/layout/characters.h"
+
+namespace standin::layout {
+
+namespace {
+
+using model::Points;
+
+// In font heights (of the bigger run where two meet).
+constexpr Points kSameBaseline = 0.18F;
+constexpr Points kDoubleOffset = 0.12F;
+constexpr Points kScriptSize = 0.88F;       // a script is at most this part of its host's size
+constexpr Points kScriptSizeAtLeast = 0.3F;
+constexpr Points kScriptGap = 0.3F;         // between host and script, sideways
+constexpr Points kChainGap = 0.4F;          // between two runs of one script
+constexpr Points kRaisedFrom = 0.06F;       // superscript: baseline raised by
+constexpr Points kRaisedTo = 0.8F;
+constexpr Points kLoweredTo = 0.55F;        // subscript: baseline lowered by at most
+constexpr Points kSameSizeRaised = 0.22F;   // raised marks of the same size
+constexpr int kLinesAround = 24;            // how many lines up and down are searched for a host
+constexpr std::size_t kDoublesBack = 6;
+
+constexpr std::uint32_t kNoHost = 0xFFFFFFFF;
+
+struct Place {
+    std::uint32_t line = 0;
+    std::uint32_t host = kNoHost;  // the run whose script this one is
+};
+
+class LineBuilder {
+public:
+    LineBuilder(model::PageContent const& content, GlyphRuns& found, Layer layer) : m_content(content), m_found(found), m_layer(layer) {}
+
+    std::vector<RunLine> build() {
+        gather();
+        for (RunLine& line : m_lines) {
+            sortByStart(line);
+            dropDoubles(line);
+        }
+        attachScripts();
+        m_lines.erase(std::remove_if(m_lines.begin(), m_lines.end(), [](RunLine const& line) { return line.runs.empty(); }), m_lines.end());
+        return std::move(m_lines);
+    }
+
+private:
+    GlyphRun& run(std::uint32_t index) { return m_found.runs[index]; }
+
+    void gather() {
+        std::vector<std::uint32_t> order;
+        order.reserve(m_found.runs.size());
+        for (std::uint32_t i = 0; i < m_found.runs.size(); ++i)
+            if (m_found.runs[i].hidden == (m_layer == Layer::Hidden)) order.push_back(i);
+        std::sort(order.begin(), order.end(), [&](std::uint32_t a, std::uint32_t b) {
+            return run(a).baseline != run(b).baseline ? run(a).baseline < run(b).baseline : a < b;
+        });
+        Points tolerance = 0;
+        for (std::uint32_t index : order) {
+            Points const reach = kSameBaseline * run(index).size;
+            if (m_lines.empty() || run(index).baseline - m_lines.back().baseline > std::min(tolerance, reach)) {
+                m_lines.emplace_back();
+                m_lines.back().baseline = run(index).baseline;
+                tolerance = reach;
+            }
+            tolerance = std::min(tolerance, reach);
+            m_lines.back().runs.push_back(index);
+        }
+    }
+
+    void sortByStart(RunLine& line) {
+        std::sort(line.runs.begin(), line.runs.end(), [&](std::uint32_t a, std::uint32_t b) {
+            return run(a).flow.x0 != run(b).flow.x0 ? run(a).flow.x0 < run(b).flow.x0 : a < b;
+        });
+    }
+
+    model::Glyph const& glyph(GlyphRun const& of, std::uint32_t i) const { return m_content.glyphs[m_found.glyphs[of.first + i]]; }
+
+    // Every glyph of `again` stands where `first` has the same one.
+    bool repeats(GlyphRun const& first, GlyphRun const& again) const {
+        Points const offset = kDoubleOffset * again.size;
+        std::uint32_t at = 0;
+        for (std::uint32_t i = 0; i < again.count; ++i) {
+            model::Glyph const& wanted = glyph(again, i);
+            while (at < first.count) {
+                model::Glyph const& have = glyph(first, at);
+                if (have.code == wanted.code && std::abs(have.box.x0 - wanted.box.x0) < offset && std::abs(have.box.y0 - wanted.box.y0) < offset) break;
+                ++at;
+            }
+            if (at == first.count) return false;
+        }
+        return true;
+    }
+
+    void dropDoubles(RunLine& line) {
+        std::size_t kept = 0;
+        for (std::size_t i = 0; i < line.runs.size(); ++i) {
+            GlyphRun& again = run(line.runs[i]);
+            bool doubled = false;
+            for (std::size_t back = 1; back <= std::min(kept, kDoublesBack) && !doubled; ++back) {
+                GlyphRun& first = run(line.runs[kept - back]);
+                if (first.flow.x1 <= again.flow.x0) continue;
+                if (repeats(first, again)) {
+                    first.doubled = doubled = true;
+                    first.spaceAfter |= again.spaceAfter;
+                } else if (again.count >= first.count && repeats(again, first)) {
+                    again.doubled = doubled = true;
+                    std::swap(line.runs[kept - back], line.runs[i]);
+                }
+            }
+            if (!doubled) line.runs[kept++] = line.runs[i];
+        }
+        line.runs.resize(kept);
+    }
+
+    // Last run of the line that starts before x; -1: none.
+    int before(RunLine const& line, Points x) {
+        auto const it = std::lower_bound(line.runs.begin(), line.runs.end(), x, [&](std::uint32_t i, Points at) { return run(i).flow.x0 < at; });
+        return static_cast<int>(it - line.runs.begin()) - 1;
+    }
+
+    model::Script scriptBeside(GlyphRun const& small, GlyphRun const& host) const {
+        if (small.leader || host.leader || host.cjk) return model::Script::Normal;
+        Points const lowered = small.baseline - host.baseline;
+        if (small.size < kScriptSize * host.size && small.size > kScriptSizeAtLeast * host.size) {
+            if (lowered <= -kRaisedFrom * host.size && lowered >= -kRaisedTo * host.size) return model::Script::Superscript;
+            if (lowered > 0.02F * host.size && lowered <= std::min(kLoweredTo * host.size, 0.85F * small.size)) return model::Script::Subscript;
+            return model::Script::Normal;
+        }
+        if (small.count <= 4 && std::abs(small.size - host.size) <= 0.1F * host.size && lowered <= -kSameSizeRaised * host.size && lowered >= -0.6F * host.size)
+            return model::Script::Superscript;
+        return model::Script::Normal;
+    }
+
+    void attachScripts() {
+        m_places.assign(m_found.runs.size(), {});
+        for (std::uint32_t l = 0; l < m_lines.size(); ++l)
+            for (std::uint32_t index : m_lines[l].runs) m_places[index].line = l;
+        // Twice: a superscript may touch a subscript that is placed later.
+        bool moved = attachOnce();
+        if (moved) attachOnce();
+        if (!moved) return;
+        std::vector<std::vector<std::uint32_t>> gathered(m_lines.size());
+        for (RunLine const& line : m_lines)
+            for (std::uint32_t index : line.runs) gathered[m_places[index].line].push_back(index);
+        for (std::size_t l = 0; l < m_lines.size(); ++l) {
+            bool const changed = gathered[l] != m_lines[l].runs;
+            m_lines[l].runs = std::move(gathered[l]);
+            if (changed) sortByStart(m_lines[l]);
+        }
+    }
+
+    bool attachOnce() {
+        bool moved = false;
+        for (std::uint32_t l = 0; l < m_lines.size(); ++l) {
+            auto const& runs = m_lines[l].runs;
+            for (std::size_t i = 0; i < runs.size(); ++i) {
+                GlyphRun& small = run(runs[i]);
+                if (small.script != model::Script::Normal) continue;
+                // The second word of a script: "V" with small "CC (max)".
+                if (i > 0) {
+                    GlyphRun const& left = run(runs[i - 1]);
+                    Points const gap = small.flow.x0 - left.flow.x1;
+                    if (m_places[runs[i - 1]].host != kNoHost && std::abs(left.size - small.size) < 0.05F * small.size && gap < kChainGap * small.size &&
+                        gap > -kScriptGap * small.size && small.size < kScriptSize * run(m_places[runs[i - 1]].host).size) {
+                        small.script = left.script;
+                        m_places[runs[i]] = m_places[runs[i - 1]];
+                        moved = true;
+                        continue;
+                    }
+                }
+                if (findHost(l, i, m_places[runs[i]])) moved = true;
+            }
+        }
+        return moved;
+    }
+
+    bool findHost(std::uint32_t l, std::size_t i, Place& place) {
+        std::uint32_t const self = m_lines[l].runs[i];
+        GlyphRun& small = run(self);
+        Points best = kScriptGap;
+        std::uint32_t bestHost = kNoHost;
+        model::Script bestScript = model::Script::Normal;
+        auto const consider = [&](std::uint32_t other, Points gap) {
+            if (other == self) return;
+            // Beside another script of the same host: "V" with "CU" below and "1" above.
+            std::uint32_t const hostIndex = m_places[other].host == kNoHost ? other : m_places[other].host;
+            if (hostIndex == self) return;
+            GlyphRun const& host = run(hostIndex);
+            model::Script const script = scriptBeside(small, host);
+            if (script == model::Script::Normal) return;
+            Points const distance = std::abs(gap) / host.size;
+            if (distance > best || gap < -kScriptGap * host.size) return;
+            best = distance;
+            bestHost = hostIndex;
+            bestScript = script;
+        };
+        auto const search = [&](std::uint32_t line) {
+            auto const& runs = m_lines[line].runs;
+            int const left = before(m_lines[line], small.flow.x0);
+            if (left >= 0) consider(runs[static_cast<std::size_t>(left)], small.flow.x0 - run(runs[static_cast<std::size_t>(left)]).flow.x1);
+        };
+        Points const reach = 1.7F * small.size;
+        int const last = static_cast<int>(m_lines.size()) - 1;
+        for (int d = 0; d <= kLinesAround; ++d) {
+            bool near = false;
+            for (int sign : {-1, 1}) {
+                int const other = static_cast<int>(l) + sign * d;
+                if (other < 0 || other > last || (d == 0 && sign == 1)) continue;
+                if (std::abs(m_lines[static_cast<std::size_t>(other)].baseline - small.baseline) > reach) continue;
+                near = true;
+                search(static_cast<std::uint32_t>(other));
+            }
+            if (!near) break;
+        }
+        if (bestScript == model::Script::Normal) {
+            // A mark in front of its word: "(1) Text". Raised only.
+            for (int d = 0; d <= kLinesAround; ++d) {
+                std::uint32_t const other = l + static_cast<std::uint32_t>(d);
+                if (other >= m_lines.size() || m_lines[other].baseline - small.baseline > reach) break;
+                int const at = before(m_lines[other], small.flow.x1 - kScriptGap * small.size) + 1;
+                if (at >= static_cast<int>(m_lines[other].runs.size())) continue;
+                std::uint32_t const right = m_lines[other].runs[static_cast<std::size_t>(at)];
+                if (run(right).size * kScriptSize < small.size || small.count > 4) continue;
+                if (scriptBeside(small, run(right)) != model::Script::Superscript) continue;
+                consider(right, run(right).flow.x0 - small.flow.x1);
+            }
+        }
+        if (bestScript == model::Script::Normal) return false;
+        small.script = bestScript;
+        place = {m_places[bestHost].line, bestHost};
+        return true;
+    }
+
+    model::PageContent const& m_content;
+    GlyphRuns& m_found;
+    Layer m_layer;
+    std::vector<RunLine> m_lines;
+    std::vector<Place> m_places;
+};
+
+}  // namespace
+
+std::vector<RunLine> buildLines(model::PageContent const& content, GlyphRuns& found, Layer layer) { return LineBuilder(content, found, layer).build(); }
+
+}  // namespace standin::layout

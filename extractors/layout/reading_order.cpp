@@ -1,0 +1,272 @@
+// Where many segments begin at the same x there may be a right-hand column. Such a
+// gutter is tried from top to bottom: what crosses it (a wide heading, a rule over
+// both sides) ends a zone; a zone is two columns when both sides hold prose of
+// their own, not the cells of common rows. Each side is cut again in the same way.
+// Tested by reading_order_test.cpp and layout_test.cpp.
+#include "extractors/layout/reading_order.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include "extractors/layout/characters.h"
+#include "text/utf8.h"
+
+namespace standin::layout {
+
+namespace {
+
+using model::Points;
+using model::Rect;
+
+// In font heights of running text.
+constexpr Points kSegmentGap = 0.9F;
+constexpr Points kGutter = 0.7F;
+constexpr Points kSameStart = 0.5F;
+constexpr Points kSameBaseline = 0.2F;
+constexpr Points kCrossing = 1.0F;      // a rule reaches this far over both sides of the gutter
+
+constexpr std::uint32_t kProseLetters = 15;
+constexpr Points kProseWidth = 0.5F;    // of its column
+constexpr Points kFilledWidth = 0.72F;
+constexpr int kProseLines = 3;
+constexpr float kProseShare = 0.3F;     // of the lines of a side
+constexpr float kCommonRows = 0.7F;     // more shared baselines: rows of a table
+constexpr int kDepth = 3;
+constexpr std::size_t kCandidates = 6;
+
+struct Side {
+    std::vector<std::uint32_t> segments;
+    Points left = 0;
+    Points right = 0;
+    int lines = 0;
+    int prose = 0;
+    int filled = 0;
+};
+
+class Orderer {
+public:
+    Orderer(std::span<Segment const> segments, std::span<Rect const> horizontals, Points bodySize)
+        : m_segments(segments), m_horizontals(horizontals), m_body(std::max(bodySize, 1.0F)) {}
+
+    std::vector<Group> order() {
+        std::vector<std::uint32_t> all(m_segments.size());
+        std::iota(all.begin(), all.end(), 0U);
+        sortByRows(all);
+        cut(std::move(all), 0, 0);
+        return std::move(m_groups);
+    }
+
+private:
+    Segment const& segment(std::uint32_t i) const { return m_segments[i]; }
+
+    void sortByRows(std::vector<std::uint32_t>& list) const {
+        std::sort(list.begin(), list.end(), [&](std::uint32_t a, std::uint32_t b) {
+            Segment const& x = segment(a);
+            Segment const& y = segment(b);
+            if (x.line != y.line) return x.line < y.line;
+            return x.firstWord < y.firstWord;
+        });
+    }
+
+    // Where columns may begin: starts that many segments share, most first.
+    std::vector<Points> candidates(std::vector<std::uint32_t> const& list) const {
+        Points left = segment(list.front()).flow.x0;
+        Points right = segment(list.front()).flow.x1;
+        std::vector<Points> starts;
+        starts.reserve(list.size());
+        for (std::uint32_t i : list) {
+            left = std::min(left, segment(i).flow.x0);
+            right = std::max(right, segment(i).flow.x1);
+        }
+        for (std::uint32_t i : list) {
+            Points const x = segment(i).flow.x0;
+            if (x > left + 0.2F * (right - left) && x < left + 0.8F * (right - left)) starts.push_back(x);
+        }
+        std::sort(starts.begin(), starts.end());
+        std::vector<std::pair<int, Points>> clusters;
+        for (std::size_t i = 0; i < starts.size();) {
+            std::size_t last = i;
+            while (last < starts.size() && starts[last] - starts[i] <= kSameStart * m_body) ++last;
+            if (last - i >= static_cast<std::size_t>(kProseLines)) clusters.emplace_back(static_cast<int>(last - i), starts[i]);
+            i = last;
+        }
+        std::stable_sort(clusters.begin(), clusters.end(), [](auto const& a, auto const& b) { return a.first > b.first; });
+        std::vector<Points> found;
+        for (std::size_t i = 0; i < std::min(clusters.size(), kCandidates); ++i) found.push_back(clusters[i].second);
+        return found;
+    }
+
+    void measure(Side& side) const {
+        if (side.segments.empty()) return;
+        side.left = segment(side.segments.front()).flow.x0;
+        side.right = segment(side.segments.front()).flow.x1;
+        std::uint32_t line = 0xFFFFFFFF;
+        for (std::uint32_t i : side.segments) {
+            side.left = std::min(side.left, segment(i).flow.x0);
+            side.right = std::max(side.right, segment(i).flow.x1);
+            if (segment(i).line != line) ++side.lines;
+            line = segment(i).line;
+        }
+        for (std::uint32_t i : side.segments) {
+            Segment const& s = segment(i);
+            if (s.letters < kProseLetters) continue;
+            if (s.flow.width() >= kProseWidth * (side.right - side.left)) ++side.prose;
+            if (s.flow.width() >= kFilledWidth * (side.right - side.left)) ++side.filled;
+        }
+    }
+
+    bool isTwoColumns(Side& left, Side& right, Points gutter) const {
+        measure(left);
+        measure(right);
+        if (left.prose < kProseLines || right.prose < kProseLines) return false;
+        if (right.left - left.right < kGutter * m_body || gutter < left.right) return false;
+        if (static_cast<float>(left.prose) < kProseShare * static_cast<float>(left.lines)) return false;
+        if (static_cast<float>(right.prose) < kProseShare * static_cast<float>(right.lines)) return false;
+        int common = 0;
+        std::size_t r = 0;
+        std::uint32_t line = 0xFFFFFFFF;
+        for (std::uint32_t i : left.segments) {
+            if (segment(i).line == line) continue;
+            line = segment(i).line;
+            while (r < right.segments.size() && segment(right.segments[r]).line < line) ++r;
+            if (r < right.segments.size() && segment(right.segments[r]).line == line) ++common;
+        }
+        if (static_cast<float>(common) < kCommonRows * static_cast<float>(std::min(left.lines, right.lines))) return true;
+        return left.filled >= kProseLines && right.filled >= kProseLines;
+    }
+
+    struct Zone {
+        std::size_t first = 0, last = 0;  // in the list
+        Side left, right;
+    };
+
+    // The two-column zones of `list` for a gutter just left of `start`, and how many lines of prose they hold.
+    std::vector<Zone> zonesAt(std::vector<std::uint32_t> const& list, Points start, int& worth) const {
+        Points const gutter = start - 0.1F * m_body;
+        std::vector<Points> barriers;
+        for (Rect const& rule : m_horizontals)
+            if (rule.x0 < gutter - kCrossing * m_body && rule.x1 > gutter + kCrossing * m_body) barriers.push_back((rule.y0 + rule.y1) / 2);
+        std::sort(barriers.begin(), barriers.end());
+        std::vector<Zone> zones;
+        worth = 0;
+        std::size_t barrier = 0;
+        Zone zone;
+        auto const close = [&](std::size_t at) {
+            zone.last = at;
+            if (isTwoColumns(zone.left, zone.right, gutter)) {
+                worth += std::min(zone.left.prose, zone.right.prose);
+                zones.push_back(std::move(zone));
+            }
+            zone = {};
+            zone.first = at;
+        };
+        for (std::size_t i = 0; i < list.size(); ++i) {
+            Segment const& s = segment(list[i]);
+            bool crossed = false;
+            while (barrier < barriers.size() && barriers[barrier] < s.baseline - 0.3F * s.size) {
+                crossed = true;
+                ++barrier;
+            }
+            if (crossed) close(i);
+            if (s.flow.x0 < gutter && s.flow.x1 > gutter) {
+                close(i);
+                zone.first = i + 1;
+                continue;
+            }
+            (s.flow.x0 < gutter ? zone.left : zone.right).segments.push_back(list[i]);
+        }
+        close(list.size());
+        return zones;
+    }
+
+    void cut(std::vector<std::uint32_t> list, int depth, int column) {
+        if (list.empty()) return;
+        std::vector<Zone> best;
+        int bestWorth = 0;
+        if (depth < kDepth && list.size() >= 2 * static_cast<std::size_t>(kProseLines)) {
+            for (Points start : candidates(list)) {
+                int worth = 0;
+                std::vector<Zone> zones = zonesAt(list, start, worth);
+                if (worth > bestWorth) {
+                    bestWorth = worth;
+                    best = std::move(zones);
+                }
+            }
+        }
+        std::size_t at = 0;
+        auto const rows = [&](std::size_t until) {
+            if (until <= at) return;
+            m_groups.push_back({column, {list.begin() + static_cast<std::ptrdiff_t>(at), list.begin() + static_cast<std::ptrdiff_t>(until)}});
+            at = until;
+        };
+        for (Zone& zone : best) {
+            rows(zone.first);
+            // Columns count from left to right: the left side keeps its parent's number.
+            int const leftColumn = std::max(column, 1);
+            cut(std::move(zone.left.segments), depth + 1, leftColumn);
+            cut(std::move(zone.right.segments), depth + 1, leftColumn + 1);
+            at = zone.last;
+        }
+        rows(list.size());
+    }
+
+    std::span<Segment const> m_segments;
+    std::span<Rect const> m_horizontals;
+    Points m_body;
+    std::vector<Group> m_groups;
+};
+
+}  // namespace
+
+std::vector<Segment> cutSegments(std::span<WordDraft const> words, std::span<std::uint32_t const> lineStarts) {
+    std::vector<Segment> segments;
+    segments.reserve(lineStarts.size() * 2);
+    for (std::size_t l = 0; l < lineStarts.size(); ++l) {
+        std::uint32_t const end = l + 1 < lineStarts.size() ? lineStarts[l + 1] : static_cast<std::uint32_t>(words.size());
+        std::size_t longest = 0;
+        for (std::uint32_t w = lineStarts[l]; w < end; ++w) {
+            WordDraft const& draft = words[w];
+            bool fresh = w == lineStarts[l] || draft.barBefore;
+            if (!fresh) {
+                Segment const& s = segments.back();
+                fresh = draft.flow.x0 - s.flow.x1 > kSegmentGap * std::max(s.size, draft.word.size);
+            }
+            if (fresh) {
+                segments.emplace_back();
+                Segment& s = segments.back();
+                s.firstWord = w;
+                s.line = static_cast<std::uint32_t>(l);
+                s.barBefore = draft.barBefore;
+                s.baseline = draft.baseline;
+                longest = 0;
+            }
+            Segment& s = segments.back();
+            ++s.wordCount;
+            s.flow = model::united(s.flow, draft.flow);
+            if (draft.word.text.size() > longest && draft.word.script == model::Script::Normal) {
+                longest = draft.word.text.size();
+                s.size = draft.word.size;
+            }
+            if (s.size == 0) s.size = draft.word.size;
+            for (std::size_t at = 0; at < draft.word.text.size();) {
+                auto const byte = static_cast<unsigned char>(draft.word.text[at]);
+                if (byte < 0x80) {
+                    s.letters += isAsciiLetter(byte) ? 1U : 0U;
+                    ++at;
+                } else {
+                    char32_t const code = text::decodeNext(draft.word.text, at);
+                    s.letters += isCjkText(code) ? 2U : isLetterLike(code) ? 1U : 0U;
+                }
+            }
+        }
+    }
+    return segments;
+}
+
+std::vector<Group> orderSegments(std::span<Segment const> segments, std::span<Rect const> horizontals, Points bodySize) {
+    if (segments.empty()) return {};
+    return Orderer(segments, horizontals, bodySize).order();
+}
+
+}  // namespace standin::layout
