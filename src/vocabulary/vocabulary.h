@@ -18,7 +18,8 @@
 //      "lexicon":    [{"concept", "group", "words": [..], "severity", "caution"}],   words of all languages that mean one thing;
 //                                                               concepts of one group exclude each other
 //      "parameters": [{"id", "title", "also": [..], "names": {"en": [..], ..}, "symbols": [..], "companions": {symbol: [..]}, "role", "unit",
-//                      "range": [lo, hi], "severity", "hazard_when": [concept ..], "bound", "caution", "higher", "lower", "essential", "charger_pin"}],
+//                      "range": [lo, hi], "severity", "hazard_when": [concept ..], "bound", "caution", "higher", "lower",
+//                      "essential", "charger_pin"}],
 //      "features":   [{"id", "title", "names", "severity", "other_severity", "caution", "concern",
 //                      "states": [{"state", "meaning", "phrases": {..}, "cells": {..}}], "changes": [{"from", "to", "severity", "level", "text"}]}],
 //      "cautions":   [{"id", "when", "text", "check"}],  "statements": [..]}
@@ -57,7 +58,7 @@ struct ParameterEntry {
     std::string caution;  // caution id, or empty
     std::string higher;   // what a higher candidate means; empty: no concern by itself
     std::string lower;
-    bool essential = false;   // stated in neither sheet: the comparison is incomplete
+    std::string essential;    // "overcharge detection": a pair of sheets that states no parameter of this group is incomplete
     bool chargerPin = false;  // a rating that a charger stresses
     std::vector<std::string> symbols;  // as met in print, without subscript formatting
 };
@@ -120,7 +121,7 @@ struct FeatureStatement {
 
 // What a sentence is about; the gravest first.
 struct Topic {
-    std::string concept_;  // "overcharge", a parameter id or a feature id
+    std::string subject;  // a concept of the lexicon ("overcharge"), a parameter id or a feature id
     model::Severity severity = model::Severity::Note;
     std::string caution;  // may be empty
 };
@@ -170,8 +171,9 @@ public:
     Vocabulary& operator=(Vocabulary&&) noexcept;
     ~Vocabulary();
 
+    struct Store;  // store.h, private to this folder
+
 private:
-    struct Store;
     explicit Vocabulary(std::unique_ptr<Store> store);
     std::unique_ptr<Store> m_store;
 };

@@ -1,0 +1,390 @@
+// The public face over the store; matching proper is in matcher.cpp, reading in load.cpp.
+// Tested by tests/src/vocabulary/vocabulary_test.cpp.
+#include "vocabulary/vocabulary.h"
+
+#include <algorithm>
+
+#include "vocabulary/embedded_data.h"
+#include "vocabulary/store.h"
+
+namespace standin::vocabulary {
+
+namespace {
+
+constexpr std::size_t kLongestHead = 8 * 1024;       // of a sheet's text that tells its family
+constexpr std::size_t kLongestSentence = 4 * 1024;
+constexpr float kLightestTopic = 8;                  // an alias this heavy in a sentence is what it is about
+constexpr double kFeatureNamed = 0.7;                // overlap of a title with a feature's name
+
+}  // namespace
+
+Vocabulary::Vocabulary(std::unique_ptr<Store> store) : m_store(std::move(store)) {}
+Vocabulary::Vocabulary(Vocabulary&&) noexcept = default;
+Vocabulary& Vocabulary::operator=(Vocabulary&&) noexcept = default;
+Vocabulary::~Vocabulary() = default;
+
+model::Result<Vocabulary> Vocabulary::builtIn() {
+    auto store = std::make_unique<Store>();
+    auto files = embeddedFiles();
+    // Words first: every name is read with them.
+    std::stable_partition(files.begin(), files.end(), [](EmbeddedFile const& file) { return file.name == "lexicon.json"; });
+    for (auto const& file : files) {
+        auto loaded = store->load(file.json);
+        if (!loaded) {
+            model::Error error = loaded.error();
+            error.kind = model::ErrorKind::Internal;
+            error.message = std::string(file.name) + ": " + error.message;
+            return tl::unexpected(std::move(error));
+        }
+    }
+    store->buildIndices();
+    return Vocabulary(std::move(store));
+}
+
+model::Result<void> Vocabulary::add(std::string_view json) {
+    auto copy = std::make_unique<Store>(*m_store);
+    auto loaded = copy->load(json);
+    if (!loaded) {
+        return loaded;
+    }
+    copy->buildIndices();
+    m_store = std::move(copy);
+    return {};
+}
+
+ParameterEntry const* Vocabulary::find(std::string_view id, std::string_view family) const {
+    auto const found = m_store->parametersById.find(id);
+    if (found == m_store->parametersById.end() || found->second.empty()) {
+        return nullptr;
+    }
+    for (std::uint32_t index : found->second) {
+        if (m_store->parameters[index].family == family) {
+            return &m_store->parameters[index];
+        }
+    }
+    return &m_store->parameters[found->second.front()];
+}
+
+FeatureEntry const* Vocabulary::feature(std::string_view id) const {
+    auto const found = m_store->featuresById.find(id);
+    return found == m_store->featuresById.end() ? nullptr : &m_store->features[found->second];
+}
+
+CautionEntry const* Vocabulary::caution(std::string_view id) const {
+    auto const found = m_store->cautionsById.find(id);
+    return found == m_store->cautionsById.end() ? nullptr : &m_store->cautions[found->second];
+}
+
+std::string const& Vocabulary::cautionText(std::string_view id) const {
+    static std::string const none;
+    CautionEntry const* entry = caution(id);
+    return entry == nullptr ? none : entry->text;
+}
+
+std::vector<std::string> const& Vocabulary::generalStatements() const {
+    return m_store->statements;
+}
+
+std::vector<ParameterEntry const*> Vocabulary::parameters() const {
+    std::vector<ParameterEntry const*> all;
+    all.reserve(m_store->parameters.size());
+    for (auto const& entry : m_store->parameters) {
+        all.push_back(&entry);
+    }
+    return all;
+}
+
+std::vector<FeatureEntry const*> Vocabulary::features() const {
+    std::vector<FeatureEntry const*> all;
+    for (auto const& entry : m_store->features) {
+        all.push_back(&entry);
+    }
+    return all;
+}
+
+std::vector<std::string> Vocabulary::families() const {
+    std::vector<std::string> ids;
+    for (auto const& family : m_store->families) {
+        if (family.id != "generic") {
+            ids.push_back(family.id);
+        }
+    }
+    return ids;
+}
+
+std::string Vocabulary::familyTitle(std::string_view family) const {
+    for (auto const& known : m_store->families) {
+        if (known.id == family) {
+            return known.title;
+        }
+    }
+    return {};
+}
+
+std::string Vocabulary::detectFamily(std::span<std::string const> names, std::span<std::string const> symbols, std::string_view text) const {
+    constexpr double kPhrase = 3;      // a phrase of the head counts as much as three rows
+    constexpr double kEnough = 2.5;
+    constexpr double kLead = 1.25;     // over the second
+    std::vector<double> points(m_store->families.size(), 0);
+    auto const familyIndex = [this](std::string const& id) -> std::size_t {
+        for (std::size_t i = 0; i < m_store->families.size(); ++i) {
+            if (m_store->families[i].id == id) {
+                return i;
+            }
+        }
+        return 0;
+    };
+    std::string const head = " " + foldWords(text.substr(0, kLongestHead)) + " ";
+    for (auto const& evidence : m_store->evidence) {
+        bool const cjk = !evidence.phrase.empty() && static_cast<unsigned char>(evidence.phrase[0]) >= 0xE3;
+        auto const place = head.find(cjk ? evidence.phrase : " " + evidence.phrase);
+        if (place != std::string::npos) {
+            points[evidence.family] += place < head.size() / 4 ? kPhrase : kPhrase / 2;
+        }
+    }
+    // A symbol or name is worth the more, the fewer families use it.
+    auto const spread = [&](std::vector<std::size_t>& of, double worth) {
+        std::sort(of.begin(), of.end());
+        of.erase(std::unique(of.begin(), of.end()), of.end());
+        for (std::size_t index : of) {
+            points[index] += worth / static_cast<double>(of.size() * of.size());
+        }
+    };
+    std::vector<std::string> seen;
+    for (auto const& symbol : symbols) {
+        std::string folded = foldSymbol(symbol);
+        if (folded.size() < 3 || std::find(seen.begin(), seen.end(), folded) != seen.end() || seen.size() > 200) {
+            continue;
+        }
+        auto const found = m_store->symbols.find(folded);
+        seen.push_back(std::move(folded));
+        if (found == m_store->symbols.end()) {
+            continue;
+        }
+        std::vector<std::size_t> of;
+        for (auto const& use : found->second) {
+            if (m_store->parameters[use.entry].family != "generic") {
+                of.push_back(familyIndex(m_store->parameters[use.entry].family));
+            }
+        }
+        spread(of, 0.5);
+    }
+    std::size_t looked = 0;
+    for (auto const& name : names) {
+        if (++looked > 200) {
+            break;
+        }
+        Concepts const said = m_store->lexicon.read(name);
+        if (said.ids.empty()) {
+            continue;
+        }
+        ConceptId const rarest = *std::max_element(said.ids.begin(), said.ids.end(), [&](ConceptId a, ConceptId b) {
+            return m_store->lexicon.at(a).weight < m_store->lexicon.at(b).weight;
+        });
+        std::vector<std::size_t> of;
+        for (std::uint32_t index : m_store->aliasesByConcept[rarest]) {
+            Alias const& alias = m_store->aliases[index];
+            if (alias.concepts.size() > 1 && m_store->parameters[alias.entry].family != "generic" && said.containsAll(alias.concepts)) {
+                of.push_back(familyIndex(m_store->parameters[alias.entry].family));
+            }
+        }
+        spread(of, 1.0);
+    }
+    std::size_t first = 0;
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        if (points[i] > points[first]) {
+            first = i;
+        }
+    }
+    double second = 0;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        if (i != first) {
+            second = std::max(second, points[i]);
+        }
+    }
+    if (points.empty() || points[first] < kEnough || points[first] < kLead * second || m_store->families[first].id == "generic") {
+        return {};
+    }
+    return m_store->families[first].id;
+}
+
+std::optional<Match> Vocabulary::match(Query const& query) const {
+    return matchParameter(*m_store, query);
+}
+
+std::vector<FeatureStatement> Vocabulary::statements(std::string_view sentence, std::string_view family) const {
+    std::vector<FeatureStatement> found;
+    Concepts const said = m_store->lexicon.read(sentence.substr(0, kLongestSentence));
+    ConceptId const* const negation = m_store->lexicon.findConcept("not");
+    bool const negated = negation != nullptr && said.has(*negation);
+    struct Best {
+        std::uint32_t feature;
+        std::int32_t state;
+        float weight;
+        bool tied;
+    };
+    std::vector<Best> best;
+    for (ConceptId id : said.ids) {
+        for (std::uint32_t index : m_store->phrasesByConcept[id]) {
+            Statement const& phrase = m_store->phrases[index];
+            FeatureEntry const& entry = m_store->features[phrase.feature];
+            if (!family.empty() && entry.family != family && entry.family != "generic") {
+                continue;
+            }
+            if (!said.containsAll(phrase.concepts)) {
+                continue;
+            }
+            bool const phraseNegated = negation != nullptr && std::binary_search(phrase.concepts.begin(), phrase.concepts.end(), *negation);
+            if (negated && !phraseNegated) {
+                continue;  // what is denied is not stated
+            }
+            auto place = std::find_if(best.begin(), best.end(), [&](Best const& known) { return known.feature == phrase.feature; });
+            if (place == best.end()) {
+                best.push_back(Best{phrase.feature, phrase.state, phrase.weight, false});
+            } else if (phrase.weight > place->weight + 0.01F) {
+                *place = Best{phrase.feature, phrase.state, phrase.weight, false};
+            } else if (phrase.weight > place->weight - 0.01F && phrase.state != place->state) {
+                place->tied = true;
+            }
+        }
+    }
+    float const saidWeight = m_store->weightOf(said.ids);
+    for (auto const& one : best) {
+        if (!one.tied) {
+            FeatureEntry const& entry = m_store->features[one.feature];
+            found.push_back(FeatureStatement{.feature = entry.id, .state = entry.states[static_cast<std::size_t>(one.state)].token,
+                                             .score = std::min(1.0, 0.5 + 0.5 * one.weight / std::max(saidWeight, 1.0F))});
+        }
+    }
+    return found;
+}
+
+std::optional<FeatureStatement> Vocabulary::statement(std::string_view title, std::string_view cell, std::string_view family) const {
+    Concepts const named = m_store->lexicon.read(title.substr(0, 256));
+    Concepts const said = m_store->lexicon.read(cell.substr(0, 256));
+    if (named.ids.empty() || said.ids.empty()) {
+        return std::nullopt;
+    }
+    float const namedWeight = m_store->weightOf(named.ids) + static_cast<float>(named.unknown);
+    double bestName = 0;
+    std::uint32_t feature = 0;
+    for (auto const& name : m_store->featureNames) {
+        FeatureEntry const& entry = m_store->features[name.feature];
+        if ((!family.empty() && entry.family != family && entry.family != "generic") || !named.containsAll(name.concepts)) {
+            continue;
+        }
+        double const score = 2.0 * name.weight / (name.weight + namedWeight);
+        if (score > bestName) {
+            bestName = score;
+            feature = name.feature;
+        }
+    }
+    if (bestName < kFeatureNamed) {
+        return std::nullopt;
+    }
+    Statement const* best = nullptr;
+    for (auto const* list : {&m_store->cells, &m_store->phrases}) {
+        for (auto const& candidate : *list) {
+            if (candidate.feature == feature && said.containsAll(candidate.concepts) &&
+                (best == nullptr || candidate.concepts.size() > best->concepts.size())) {
+                best = &candidate;
+            }
+        }
+    }
+    if (best == nullptr) {
+        return std::nullopt;
+    }
+    FeatureEntry const& entry = m_store->features[feature];
+    return FeatureStatement{.feature = entry.id, .state = entry.states[static_cast<std::size_t>(best->state)].token, .score = bestName};
+}
+
+std::vector<Topic> Vocabulary::topics(std::string_view sentence, std::string_view family) const {
+    std::vector<Topic> found;
+    auto const add = [&found](std::string const& subject, model::Severity severity, std::string const& caution) {
+        auto const known = std::find_if(found.begin(), found.end(), [&](Topic const& topic) { return topic.subject == subject; });
+        if (known == found.end()) {
+            found.push_back(Topic{.subject = subject, .severity = severity, .caution = caution});
+        }
+    };
+    sentence = sentence.substr(0, kLongestSentence);
+    for (auto const& stated : statements(sentence, family)) {
+        FeatureEntry const* entry = feature(stated.feature);
+        add(entry->id, entry->severity, entry->caution);
+    }
+    Concepts const said = m_store->lexicon.read(sentence);
+    for (ConceptId id : said.ids) {
+        Concept const& about = m_store->lexicon.at(id);
+        bool const protection = family.empty() || family == "lithium-protection" || family == "generic" || about.severity != model::Severity::Hazard;
+        if (about.severity > model::Severity::Editorial && protection) {
+            add(about.name, about.severity, about.caution);
+        }
+    }
+    // Names of parameters.
+    std::vector<std::uint32_t> touched;
+    for (ConceptId id : said.ids) {
+        if (m_store->lexicon.at(id).weight > 4) {
+            touched.insert(touched.end(), m_store->aliasesByConcept[id].begin(), m_store->aliasesByConcept[id].end());
+        }
+    }
+    std::sort(touched.begin(), touched.end());
+    touched.erase(std::unique(touched.begin(), touched.end()), touched.end());
+    for (std::uint32_t index : touched) {
+        Alias const& alias = m_store->aliases[index];
+        ParameterEntry const& entry = m_store->parameters[alias.entry];
+        bool const ours = family.empty() ? entry.family == "generic" : entry.family == family || entry.family == "generic";
+        if (ours && alias.concepts.size() > 1 && alias.weight >= kLightestTopic && said.containsAll(alias.concepts)) {
+            add(entry.id, entry.severity, entry.caution);
+        }
+    }
+    // Symbols: words with a capital that the family's parameters use.
+    if (!family.empty()) {
+        std::size_t start = 0;
+        while (start < sentence.size()) {
+            std::size_t const end = std::min(sentence.find_first_of(" ,;:()=<>", start), sentence.size());
+            std::string_view word = sentence.substr(start, end - start);
+            while (!word.empty() && word.back() == '.') {
+                word.remove_suffix(1);
+            }
+            start = end + 1;
+            bool const symbolLike = word.size() >= 3 && word.size() <= 12 && std::any_of(word.begin(), word.end(), [](char byte) { return byte >= 'A' && byte <= 'Z'; });
+            auto const uses = symbolLike ? m_store->symbols.find(foldSymbol(word)) : m_store->symbols.end();
+            if (uses == m_store->symbols.end()) {
+                continue;
+            }
+            for (auto const& use : uses->second) {
+                ParameterEntry const& entry = m_store->parameters[use.entry];
+                if (entry.family == family) {
+                    add(entry.id, entry.severity, entry.caution);
+                }
+            }
+        }
+    }
+    std::stable_sort(found.begin(), found.end(), [](Topic const& a, Topic const& b) { return a.severity > b.severity; });
+    return found;
+}
+
+std::string_view toString(Role role) {
+    switch (role) {
+        case Role::Window: return "window";
+        case Role::Setpoint: return "setpoint";
+        case Role::Cap: return "cap";
+        case Role::Floor: return "floor";
+        case Role::Withstand: return "withstand";
+        case Role::OperatingRange: return "operating-range";
+        case Role::Mode: return "mode";
+    }
+    return "window";
+}
+
+std::string_view toString(Bound bound) {
+    switch (bound) {
+        case Bound::None: return "none";
+        case Bound::Max: return "max";
+        case Bound::Min: return "min";
+        case Bound::Magnitude: return "magnitude";
+        case Bound::Both: return "both";
+    }
+    return "none";
+}
+
+}  // namespace standin::vocabulary
