@@ -254,8 +254,8 @@ std::optional<Atom> parseAtom(std::string_view folded, ValueContext const& conte
     constexpr std::size_t kLongest = 64;
     std::string_view text = text::trimmed(folded);
     if (text.empty() || text.size() > kLongest) return std::nullopt;
-    auto atom = numberAtom(text, context);
-    if (!atom) atom = letterForPoint(text, context);
+    auto atom = letterForPoint(text, context);
+    if (!atom) atom = numberAtom(text, context);
     if (!atom) atom = nodeAtom(text, context);
     if (!atom) return std::nullopt;
     if (atom->numberText.empty()) atom->numberText = std::string(text);
@@ -305,7 +305,7 @@ std::optional<TextRange> splitRange(std::string_view folded, ValueContext const&
         if (before == 'E' || before == 'e' || before == '+' || before == '-') continue;
         std::string_view const lower = text::trimmed(text.substr(0, at));
         auto const left = parseAtom(lower, context);
-        if (!left || (!left->node.empty() && nodeLength(lower) == lower.size())) continue;
+        if (!left || nodeLength(lower) == lower.size()) continue;  // "VDD-0.3" is no range
         std::string_view const upper = text::trimmed(text.substr(at + 1));
         auto const right = parseAtom(upper, context);
         if (!right) continue;

@@ -1,0 +1,56 @@
+#include "quantity/condition.h"
+
+#include <gtest/gtest.h>
+
+#include <fmt/format.h>
+
+namespace standin::quantity {
+namespace {
+
+std::string shown(std::vector<ConditionPart> const& parts) {
+    std::string text;
+    for (ConditionPart const& part : parts) {
+        if (!text.empty()) text += "; ";
+        if (!part.understood) {
+            text += "?" + part.text;
+            continue;
+        }
+        auto const& interval = part.interval;
+        if (interval.typ) text += fmt::format("{}={}", part.symbol, *interval.typ);
+        else text += fmt::format("{} {}..{}{}{}", part.symbol, interval.lo.value_or(""), interval.hi.value_or(""), interval.loOpen ? " >" : "", interval.hiOpen ? " <" : "");
+        text += interval.unit;
+        if (!interval.relativeTo.empty()) text += " rel " + interval.relativeTo;
+    }
+    return text;
+}
+
+TEST(Condition, printedFormsGiveSymbolAndInterval) {
+    for (auto const& [printed, wanted] : std::initializer_list<std::pair<char const*, char const*>>{
+             {"Ta=25°C", "Ta=25degC"},
+             {"VDD = 3.5 V", "VDD=3.5V"},
+             {"VIN=3V to 5.5V, IOUT=10mA", "VIN 3..5.5V; IOUT=0.010A"},
+             {"1.5V≤VDD≤5.5V", "VDD 1.5..5.5V"},
+             {"-20°C to 60°C", "Ta -20..60degC"},
+             {"25 °C", "Ta=25degC"},
+             {"VDD>2.0V", "VDD 2.0.. >V"},
+             {"VGS = ±12 V; VDS = 0 V", "VGS -12..12V; VDS=0V"},
+             {"VDD=VCE=3.5V", "VDD=3.5V"},
+             {"VM = VDD-1.0V", "VM=-1.0V rel VDD"},
+             {"f=1kHz", "f=1000Hz"},
+             {"RL = 10kΩ, CL=100 pF", "RL=10000Ω; CL=0.000000000100F"},
+             {"VDD: 3.0 V", "VDD=3.0V"},
+             {"Ta = 25 °C and VDD = 3 V", "Ta=25degC; VDD=3V"},
+             {"no load", "?no load"},
+             {"", ""}}) {
+        EXPECT_EQ(shown(parseCondition(printed)), wanted) << printed;
+    }
+}
+
+TEST(Condition, symbolsMatchInEverySpelling) {
+    EXPECT_EQ(symbolKey("T_A"), symbolKey("Ta"));
+    EXPECT_EQ(symbolKey("V DD"), symbolKey("VDD"));
+    EXPECT_EQ(symbolKey("RDS(on)"), symbolKey("R_DS(ON)"));
+}
+
+}  // namespace
+}  // namespace standin::quantity

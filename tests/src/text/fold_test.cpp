@@ -1,0 +1,75 @@
+#include "text/fold.h"
+
+#include <gtest/gtest.h>
+
+namespace standin::text {
+namespace {
+
+struct Row {
+    char const* printed;
+    char const* folded;
+};
+
+TEST(Fold, whatIsDrawnAlikeBecomesOneSpelling) {
+    for (Row const& row : std::initializer_list<Row>{
+             {"plain text", "plain text"},
+             {"  two   spaces\tand\u00A0more\u2009", "two spaces and more"},
+             {"4.28\u00A0V \u2013 4.30\uFF36", "4.28 V - 4.30V"},
+             {"\u22120.3", "-0.3"},
+             {"3.0 \u03BCA", "3.0 \u00B5A"},
+             {"10 k\u2126", "10 k\u03A9"},
+             {"25\u2103", "25\u00B0C"},
+             {"25\u00BAC", "25\u00B0C"},
+             {"25 \u00B0 C", "25 \u00B0C"},
+             {"\uFB02ash e\uFB03ciency", "flash efficiency"},
+             {"over\u00ADcharge", "overcharge"},
+             {"over\u00AD\ncharge", "overcharge"},
+             {"detec-\ntion", "detection"},
+             {"SOT-\n23", "SOT- 23"},
+             {"high- and low-side", "high- and low-side"},
+             {"\u201Cquoted\u201D \u2018it\u2019s\u2019", "\"quoted\" 'it's'"},
+             {"2.0\uFF5E4.5", "2.0~4.5"},
+             {"4.25\u00B9", "4.25\u00B9"},
+             {"10\u207B\u00B3", "10\u207B\u00B3"},
+             {"m\u03A9", "m\u03A9"},
+             {"M\u03A9", "M\u03A9"},
+             {"\uFF34\uFF21\uFF1D\uFF12\uFF15", "TA=25"},
+             {"a \u2266 b <= c", "a \u2264 b \u2264 c"},
+             {"+/-5 %", "\u00B15 %"},
+             {"NAME\u2122 part\u00AE", "NAME part"},
+             {"zero\u200Bwidth", "zerowidth"},
+             {"3.0\u3383", "3.0mA"},
+             {"\u00BD", "0.5"},
+             {"25\u00B0\u0421", "25\u00B0C"},  // Cyrillic letter behind the degree sign
+             {"\u7535\u538B \u68C0\u6D4B", "\u7535\u538B\u68C0\u6D4B"},
+             {"e\u0301", "\u00E9"},
+         }) {
+        EXPECT_EQ(foldForComparison(row.printed), row.folded) << row.printed;
+    }
+}
+
+TEST(Fold, foldingTwiceChangesNothing) {
+    for (char const* text : {"4.28\u00A0V \u2013 4.30\uFF36", "detec-\ntion  of \u2126", "+/- <= \u2026", "\uFF76\uFF9E half width", "\u0421A x", "- - \n b", "a\xFF b"}) {
+        std::string const once = foldForComparison(text);
+        EXPECT_EQ(foldForComparison(once), once) << text;
+    }
+}
+
+TEST(Fold, keysMatchNames) {
+    for (auto const& [a, b] : std::initializer_list<std::pair<char const*, char const*>>{
+             {"Over-charge Detection Voltages", "Overcharge detection voltage"}, {"Power-down current", "POWER DOWN CURRENT"}, {"Behaviour", "behavior"},
+             {"Thermal resistance (junction to ambient)", "Thermal resistance, junction-to-ambient"}, {"R_DS(ON)", "RDS(on)"}, {"Characterisation", "characterization"}}) {
+        EXPECT_EQ(foldKey(a), foldKey(b)) << a << " / " << b;
+    }
+    EXPECT_NE(foldKey("charge"), foldKey("charger"));
+    EXPECT_NE(foldKey("bus"), foldKey("bu"));
+}
+
+TEST(Fold, invalidBytesAreReplaced) {
+    EXPECT_EQ(toNfc("a\xFFz"), "a\uFFFDz");
+    EXPECT_EQ(toNfc("A\u030A"), "\u00C5");
+    EXPECT_EQ(toNfc("plain"), "plain");
+}
+
+}  // namespace
+}  // namespace standin::text
