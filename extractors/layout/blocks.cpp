@@ -44,7 +44,8 @@ bool isBulletWord(Word const& word) {
     std::size_t at = 0;
     if (word.text.empty()) return false;
     char32_t const code = text::decodeNext(word.text, at);
-    return isBullet(code) && at == word.text.size();
+    // A lone sign without Unicode in front of text is a bullet of a symbol font.
+    return (isBullet(code) || isUnknown(code)) && at == word.text.size();
 }
 
 // "1)", "(2)", "a)", "3.", "iv)": a number or letter of a list.

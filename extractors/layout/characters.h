@@ -28,8 +28,12 @@ namespace standin::layout {
 [[nodiscard]] inline bool isCjkText(char32_t c) {
     if (c < 0x2E80) return false;
     return (c <= 0x2FDF) || (c >= 0x3001 && c <= 0x30FF) || (c >= 0x3105 && c <= 0x31FF) || (c >= 0x3400 && c <= 0x4DBF) ||
-           (c >= 0x4E00 && c <= 0x9FFF) || (c >= 0xAC00 && c <= 0xD7AF) || (c >= 0xF900 && c <= 0xFAFF) || c == 0xFF0C || c == 0xFF1A ||
-           c == 0xFF1B || c == 0xFF08 || c == 0xFF09 || (c >= 0x20000 && c <= 0x2FA1F);
+           (c >= 0x4E00 && c <= 0x9FFF) || (c >= 0xAC00 && c <= 0xD7AF) || (c >= 0xF900 && c <= 0xFAFF) || (c >= 0x20000 && c <= 0x2FA1F);
+}
+
+// Wide punctuation: belongs to the writing of the text around it.
+[[nodiscard]] inline bool isWidePunctuation(char32_t c) {
+    return c == 0xFF0C || c == 0xFF1A || c == 0xFF1B || c == 0xFF08 || c == 0xFF09 || c == 0xFF01 || c == 0xFF1F || c == 0x3001 || c == 0x3002;
 }
 
 [[nodiscard]] inline bool isLeaderDot(char32_t c) { return c == U'.' || c == 0xB7 || c == 0x2026 || c == 0x2024 || c == 0x22C5 || c == 0x30FB || c == 0xFF65; }

@@ -32,6 +32,8 @@ using model::Word;
 constexpr float kEdgeZone = 0.17F;       // part of the page height
 constexpr float kSideZone = 0.1F;        // part of the page width, for rotated text
 constexpr Points kSamePlace = 4.0F;      // points: drift of a running head from page to page
+constexpr Points kSamePlaceOfText = 24.0F;  // the same where the text itself is unmistakable
+constexpr std::size_t kUnmistakable = 12;   // bytes of such a text
 constexpr std::size_t kPagesEnough = 3;
 constexpr float kPageNumbersInStep = 0.7F;
 constexpr Points kWatermarkSize = 1.8F;  // times running text
@@ -155,9 +157,10 @@ private:
                 Points const y = edgeDistance(b);
                 return x != y ? x < y : a.page < b.page;
             });
+            Points const place = key.size() > kUnmistakable ? kSamePlaceOfText : kSamePlace;
             for (std::size_t first = 0; first < all.size();) {
                 std::size_t last = first + 1;
-                while (last < all.size() && edgeDistance(all[last]) - edgeDistance(all[last - 1]) <= kSamePlace) ++last;
+                while (last < all.size() && edgeDistance(all[last]) - edgeDistance(all[last - 1]) <= place) ++last;
                 decideGroup({all.begin() + static_cast<std::ptrdiff_t>(first), all.begin() + static_cast<std::ptrdiff_t>(last)});
                 first = last;
             }

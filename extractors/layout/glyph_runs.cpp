@@ -123,11 +123,16 @@ private:
                 append(index, glyph, run.flow);
                 return;
             }
+            bool const neutral = isWidePunctuation(glyph.code);
             bool const goesOn = !m_spacePending && glyph.font == run.font && glyph.colour == run.colour && std::abs(glyph.size - run.size) < 0.02F * run.size &&
                                 std::abs(baseline - run.baseline) < kRunBaseline * run.size && flow.x0 - run.flow.x1 < kRunGap * run.size &&
                                 flow.x0 - run.flow.x1 > -kRunOverlap * run.size && glyph.invisible == last.invisible &&
-                                isCjkText(glyph.code) == run.cjk && !(run.leader && !isLeaderDot(glyph.code));
+                                (neutral || run.neutral || isCjkText(glyph.code) == run.cjk) && !(run.leader && !isLeaderDot(glyph.code));
             if (goesOn) {
+                if (run.neutral && !neutral) {
+                    run.neutral = false;
+                    run.cjk = isCjkText(glyph.code);
+                }
                 append(index, glyph, flow);
                 if (isLeaderDot(glyph.code))
                     splitLeader();
@@ -148,7 +153,8 @@ private:
         run.font = glyph.font;
         run.hidden = glyph.invisible;
         run.spaceBefore = m_spacePending;
-        run.cjk = isCjkText(glyph.code);
+        run.neutral = isWidePunctuation(glyph.code);
+        run.cjk = !run.neutral && isCjkText(glyph.code);
         if (m_spacePending && !m_found.runs.empty()) m_found.runs.back().spaceAfter = true;
         m_spacePending = false;
         m_found.glyphs.push_back(index);

@@ -31,6 +31,7 @@ struct GlyphRun {
     bool doubled = false;      // drawn more than once: fake bold
     bool leader = false;       // leader dots only
     bool cjk = false;
+    bool neutral = false;      // wide punctuation only: neither CJK nor not
 };
 
 struct GlyphRuns {

@@ -91,8 +91,9 @@ WordBuilder::Joint WordBuilder::jointBetween(GlyphRun const& left, GlyphRun cons
     }
     if (gap < -kOverprint) return Joint::Spaced;
     if (left.leader != right.leader) return gap <= kGapTouching && !spaceDrawn ? Joint::Touching : Joint::Spaced;
-    if (left.cjk != right.cjk) return gap <= kGapCjkDrawnSpace && !spaceDrawn ? Joint::Touching : gap > kGapDrawnSpace ? Joint::Spaced : Joint::Touching;
-    if (left.cjk) return gap > kGapCjk || (spaceDrawn && gap > kGapCjkDrawnSpace) ? Joint::Spaced : Joint::Joined;
+    bool const neutral = left.neutral || right.neutral;
+    if (left.cjk != right.cjk && !neutral) return gap <= kGapCjkDrawnSpace && !spaceDrawn ? Joint::Touching : gap > kGapDrawnSpace ? Joint::Spaced : Joint::Touching;
+    if (left.cjk || right.cjk) return gap > kGapCjk || (spaceDrawn && gap > kGapCjkDrawnSpace) ? Joint::Spaced : Joint::Joined;
     if (spaceDrawn && gap > kGapDrawnSpace) return Joint::Spaced;
     bool const inSequence = right.order == left.order + 1;
     Points allowed = inSequence && m_found.spacesDrawn ? kGapSpacesDrawn : kGapNoSpaces;
