@@ -1,0 +1,178 @@
+#include "extractors/parameters/classify_table.h"
+
+// Word lists over folded captions and titles; roles found in the head. Tested by
+// tests/extractors/parameters/classify_table_test.cpp.
+
+#include <algorithm>
+#include <array>
+
+#include "extractors/parameters/shapes.h"
+#include "extractors/parameters/text_forms.h"
+
+namespace standin::parameters {
+
+namespace {
+
+using model::ParameterKind;
+using model::SectionKind;
+using model::TableKind;
+using enum ColumnRole;
+
+template <std::size_t N>
+bool saysAny(std::string const& text, std::array<std::string_view, N> const& words) {
+    return std::ranges::any_of(words, [&](std::string_view word) { return contains(text, word); });
+}
+
+constexpr std::array<std::string_view, 16> kRating = {"absolute max", "maximum rating", "limiting value", "absolute rating", "max ratings", "最大额定", "极限", "绝对最大", "最大定格", "grenzwert", "grenzdaten", "esd rating", "dissipation rating", "handling rating", "предельн", "額定"};
+constexpr std::array<std::string_view, 16> kOperating = {"recommended operating", "operating condition", "operating rating", "operating range", "推荐工作", "建议工作", "推薦工作", "推奨動作", "動作範囲", "empfohlene", "betriebsbereich", "工作条件", "рекомендуем", "工作范围", "推荐使用", "recommended dc"};
+constexpr std::array<std::string_view, 10> kThermal = {"thermal", "热特性", "热阻", "热性能", "熱特性", "熱抵抗", "thermische", "wärmewiderstand", "power dissipation", "тепло"};
+constexpr std::array<std::string_view, 12> kTiming = {"timing", "switching characteristic", "delay time", "时序", "延迟时间", "スイッチング特性", "遅延時間", "schaltzeiten", "verzögerungszeit", "ac characteristics timing", "setup and hold", "временн"};
+constexpr std::array<std::string_view, 24> kCharacteristic = {"electrical", "characteristic", "specification", "dc ", "ac ", "电气", "电特性", "电参数", "电学", "电性", "直流", "交流", "典型参数", "参数", "电氣", "電気的", "特性", "elektrisch", "kennwerte", "kenndaten", "электрическ", "quick reference", "параметр", "性能"};
+constexpr std::array<std::string_view, 14> kMechanical = {"package dimension", "package outline", "mechanical data", "dimensions", "外形尺寸", "封装尺寸", "外形寸法", "tape", "reel", "abmessungen", "maßbild", "land pattern", "габарит", "封装信息"};
+constexpr std::array<std::string_view, 16> kDimensionTitles = {"millimeter", "millimetre", "inch", "(mm)", "[mm]", "尺寸", "毫米", "英寸", "dimension", "寸法", "mm", "dim.", "dim", "мм", "abmessung", "mils"};
+constexpr std::array<std::string_view, 10> kRevision = {"revision", "change description", "修订", "版本", "改訂", "变更", "changes", "änderung", "date of change", "release date"};
+constexpr std::array<std::string_view, 14> kOrdering = {"ordering", "order code", "selection guide", "product name list", "product list", "选型", "订购", "订货", "产品目录", "製品名", "bestell", "device summary", "part number", "产品列表"};
+
+std::string allTitles(ColumnPlan const& plan) {
+    std::string out;
+    for (std::string const& title : plan.titles) out = joined(out, folded(title));
+    return out;
+}
+
+bool isSpecificationSection(SectionKind kind) {
+    return kind == SectionKind::Ratings || kind == SectionKind::OperatingConditions || kind == SectionKind::Thermal || kind == SectionKind::Characteristics ||
+           kind == SectionKind::Timing;
+}
+
+// Share of body cells in value columns that hold a number.
+double numericShare(model::Table const& table, TableText const& text, ColumnPlan const& plan) {
+    int filled = 0;
+    int numbers = 0;
+    for (std::size_t i = 0; i < table.cells.size(); ++i) {
+        model::Cell const& cell = table.cells[i];
+        if (cell.row < table.headRows || cell.column < 0 || cell.column >= static_cast<int>(plan.roles.size())) continue;
+        ColumnRole const role = plan.roles[static_cast<std::size_t>(cell.column)];
+        if (role != Min && role != Typ && role != Max && role != Value) continue;
+        std::string const& words = text.cells[i].text;
+        if (saysNothing(words)) continue;
+        ++filled;
+        if (hasDigit(words)) ++numbers;
+    }
+    return filled > 0 ? static_cast<double>(numbers) / filled : 0.0;
+}
+
+// Body cells in value columns carry their unit ("-0.3 to 7 V").
+bool unitsInCells(model::Table const& table, ColumnPlan const& plan, TableText const& text) {
+    int filled = 0;
+    int united = 0;
+    for (std::size_t i = 0; i < table.cells.size(); ++i) {
+        model::Cell const& cell = table.cells[i];
+        if (cell.row < table.headRows || cell.column < 0 || cell.column >= static_cast<int>(plan.roles.size())) continue;
+        if (plan.roles[static_cast<std::size_t>(cell.column)] != Value) continue;
+        std::string words = text.cells[i].text;
+        if (!hasDigit(words)) continue;
+        ++filled;
+        std::u32string const codes = decoded(words);
+        std::size_t end = codes.size();
+        while (end > 0 && !isDigit(codes[end - 1])) --end;
+        if (end > 0 && end < codes.size() && isUnitLike(encoded(std::u32string_view(codes).substr(end)))) ++united;
+    }
+    return filled > 0 && united * 2 >= filled;
+}
+
+}  // namespace
+
+model::Section const* sectionOf(model::Table const& table, std::span<model::Section const> sections) {
+    model::Section const* last = nullptr;
+    for (model::Section const& section : sections) {
+        if (!table.section.empty()) {
+            if (section.id == table.section) return &section;
+            continue;
+        }
+        bool const before = section.page < table.page || (section.page == table.page && section.box.y0 <= table.box.y0 + 2);
+        if (before) last = &section;
+    }
+    return last;
+}
+
+TableKind classifyTable(model::Table const& table, TableText const& text, ColumnPlan const& plan, model::Section const* section) {
+    std::string const titles = allTitles(plan);
+    std::string const caption = folded(joined(table.caption, table.lead));
+    SectionKind const kind = section != nullptr ? section->kind : SectionKind::Other;
+
+    int const limits = (plan.minTitle ? 1 : 0) + (plan.typTitle ? 1 : 0) + (plan.maxTitle ? 1 : 0);
+    bool const named = plan.has(Name) || plan.has(Symbol) || plan.transposed;
+    bool const valued = !plan.groups.empty() && numericShare(table, text, plan) >= 0.34;
+    bool const dimensional = saysAny(titles, kDimensionTitles) || saysAny(caption, kMechanical);
+
+    if (kind == SectionKind::Revision || (saysAny(titles, kRevision) && contains(titles, "date")) || (saysAny(titles, kRevision) && limits == 0 && !plan.has(Unit) && !valued)) {
+        if (limits == 0 && !plan.has(Unit)) return TableKind::Revision;
+    }
+    if (dimensional && !plan.unitTitle && (kind == SectionKind::Package || kind == SectionKind::Packing || kind == SectionKind::Other || limits == 0 || !plan.nameTitle)) {
+        bool const metric = contains(titles, "mm") || contains(titles, "millim") || contains(titles, "inch") || contains(titles, "尺寸") || contains(titles, "毫米") || kind == SectionKind::Package;
+        if (metric || saysAny(caption, kMechanical)) return TableKind::Package;
+    }
+    if ((kind == SectionKind::Package || kind == SectionKind::Packing) && !(plan.unitTitle && plan.nameTitle)) return TableKind::Package;
+
+    bool const pinTitles = (plan.has(Pin) || contains(titles, "pin") || contains(titles, "引脚") || contains(titles, "管脚") || contains(titles, "terminal") || contains(titles, "端子")) &&
+                           limits == 0 && !plan.unitTitle;
+    if (pinTitles && (plan.has(PinName) || plan.has(Name) || plan.has(Symbol) || kind == SectionKind::Pins)) return TableKind::Pins;
+    if (kind == SectionKind::Pins && limits == 0 && !plan.unitTitle && table.columns >= 2 && table.columns <= 8) return TableKind::Pins;
+
+    bool const partLines = plan.has(Part) && (!plan.has(Name) || limits == 0) && !plan.unitTitle;
+    if (partLines && limits < 2) return TableKind::Ordering;
+    if (plan.has(Part) && !plan.has(Name) && !plan.has(Symbol)) return TableKind::Ordering;
+    if ((kind == SectionKind::Ordering || kind == SectionKind::Selection || kind == SectionKind::Marking || saysAny(caption, kOrdering)) && limits < 2 && !plan.unitTitle) {
+        return TableKind::Ordering;
+    }
+    if (kind == SectionKind::Legal) return TableKind::Other;
+
+    if (!named || !valued) return TableKind::Other;
+    if (limits >= 1 || plan.carried) return TableKind::Specification;
+    bool const united = plan.has(Unit) || unitsInCells(table, plan, text);
+    if (plan.valueTitle && united) return TableKind::Specification;
+    bool const saysSpecification = saysAny(caption, kRating) || saysAny(caption, kOperating) || saysAny(caption, kThermal) || contains(caption, "electrical characteristics");
+    if ((isSpecificationSection(kind) || saysSpecification) && united) return TableKind::Specification;
+    if (plan.has(Unit) && plan.headed && (plan.nameTitle || plan.symbolTitle)) return TableKind::Specification;
+    return TableKind::Other;
+}
+
+ParameterKind kindSaid(std::string_view heading) {
+    std::string const text = folded(heading) + " ";
+    if (saysAny(text, kMechanical)) return ParameterKind::Mechanical;
+    if (saysAny(text, kRating)) return ParameterKind::Rating;
+    if (saysAny(text, kOperating)) return ParameterKind::OperatingCondition;
+    if (saysAny(text, kTiming)) return ParameterKind::Timing;
+    // "Maximum ratings and thermal characteristics" was a rating above
+    if (saysAny(text, kThermal)) return ParameterKind::Thermal;
+    if (saysAny(text, kCharacteristic)) return ParameterKind::Characteristic;
+    return ParameterKind::Other;
+}
+
+ParameterKind parameterKindOf(model::Table const& table, ColumnPlan const& plan, model::Section const* section) {
+    // A sheet may head its characteristics table as ratings: conditions and three limits say otherwise.
+    bool const fullTable = plan.has(Condition) && plan.minTitle && plan.typTitle && plan.maxTitle;
+    auto corrected = [&](ParameterKind kind) { return kind == ParameterKind::Rating && fullTable ? ParameterKind::Characteristic : kind; };
+    std::string titles;
+    for (std::string const& title : plan.titles) titles = joined(titles, title);
+    if (plan.titles.size() > 0 && contains(folded(titles), "thermal metric")) return ParameterKind::Thermal;
+    ParameterKind const caption = kindSaid(table.caption);
+    if (caption != ParameterKind::Other) return corrected(caption);
+    if (section != nullptr) {
+        switch (section->kind) {
+            case SectionKind::Ratings: return corrected(ParameterKind::Rating);
+            case SectionKind::OperatingConditions: return ParameterKind::OperatingCondition;
+            case SectionKind::Thermal: return ParameterKind::Thermal;
+            case SectionKind::Characteristics: return ParameterKind::Characteristic;
+            case SectionKind::Timing: return ParameterKind::Timing;
+            case SectionKind::Package: return ParameterKind::Mechanical;
+            default: break;
+        }
+        ParameterKind const said = kindSaid(section->title);
+        if (said != ParameterKind::Other) return corrected(said);
+    }
+    if (plan.minTitle || plan.typTitle || plan.maxTitle) return ParameterKind::Characteristic;
+    return ParameterKind::Other;
+}
+
+}  // namespace standin::parameters

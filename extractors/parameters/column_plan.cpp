@@ -1,0 +1,371 @@
+#include "extractors/parameters/column_plan.h"
+
+// Titles first (lowest title of each column, blank ones inherit what spans
+// them), then the content of the columns decides what titles leave open, then
+// value columns are grouped by the title above them or where a role repeats.
+// Tested by tests/extractors/parameters/column_plan_test.cpp.
+
+#include <algorithm>
+
+#include "extractors/parameters/shapes.h"
+#include "extractors/parameters/text_forms.h"
+#include "extractors/parameters/value_cell.h"
+
+namespace standin::parameters {
+
+namespace {
+
+using enum ColumnRole;
+
+// Share of a column's cells that must look alike before content decides.
+constexpr double kMostly = 0.6;
+constexpr int kMostHeadRows = 5;
+
+struct Content {
+    int filled = 0;
+    int numbers = 0;
+    int units = 0;
+    int symbols = 0;
+    int conditions = 0;
+    int parts = 0;
+    int words = 0;
+
+    [[nodiscard]] bool mostly(int count) const { return filled > 0 && count >= kMostly * filled; }
+};
+
+bool isValueRole(ColumnRole role) { return role == Min || role == Typ || role == Max || role == Value; }
+
+bool looksLikeValue(std::string const& text) {
+    ValueCell const value = readValueCell(text, Slot::Single);
+    if (value.form == ValueForm::Number || value.form == ValueForm::Range) return true;
+    return value.form == ValueForm::Expression && hasDigit(text) && !isPartLike(text);
+}
+
+Content contentOf(model::Table const& table, TableText const& text, Segment const& segment, int column) {
+    Content content;
+    int last = -1;
+    for (int row = segment.bodyFirst; row < segment.bodyEnd; ++row) {
+        int const index = text.at(row, column);
+        if (index < 0 || index == last) continue;
+        last = index;
+        model::Cell const& cell = table.cells[static_cast<std::size_t>(index)];
+        std::string const& words = text.cells[static_cast<std::size_t>(index)].text;
+        if (cell.column != column || saysNothing(words)) continue;
+        if (cell.columnSpan > 1 && cell.columnSpan >= table.columns - 1) continue;  // heading lines
+        ++content.filled;
+        if (looksLikeValue(words)) ++content.numbers;
+        if (isUnitLike(words)) ++content.units;
+        if (isSymbolLike(words)) ++content.symbols;
+        if (isConditionLike(words)) ++content.conditions;
+        if (isPartLike(words)) ++content.parts;
+        if (hasOrdinaryWord(words)) ++content.words;
+    }
+    return content;
+}
+
+// Titles over a column from top to bottom, as indices of cells.
+std::vector<int> titlesOver(TableText const& text, Segment const& segment, int column) {
+    std::vector<int> out;
+    for (int row = segment.headFirst; row < segment.bodyFirst; ++row) {
+        int const index = text.at(row, column);
+        if (index >= 0 && (out.empty() || out.back() != index) && !text.cells[static_cast<std::size_t>(index)].text.empty()) out.push_back(index);
+    }
+    return out;
+}
+
+// Known titles among the cells of a row; -1 where the row holds a number.
+int knownTitles(TableText const& text, int row) {
+    int known = 0;
+    int last = -1;
+    for (int column = 0; column < text.columns; ++column) {
+        int const index = text.at(row, column);
+        if (index < 0 || index == last) continue;
+        last = index;
+        std::string const& words = text.cells[static_cast<std::size_t>(index)].text;
+        if (words.empty()) continue;
+        if (looksLikeValue(words)) return -1;
+        ColumnRole const role = columnRoleOf(words);
+        bool const strong = role == Min || role == Typ || role == Max || role == Unit || role == Symbol || role == Condition;
+        if (strong) ++known;
+    }
+    return known;
+}
+
+std::string unitInTitle(std::string const& title) {
+    std::size_t const open = title.find_last_of("([");
+    if (open == std::string::npos || title.size() < open + 3) return {};
+    std::string const inner = trimmed(std::string_view(title).substr(open + 1, title.size() - open - 2));
+    return isUnitLike(inner) && inner != "1" ? inner : std::string{};
+}
+
+void judgeByContent(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan& plan) {
+    std::vector<Content> contents;
+    for (int c = 0; c < table.columns; ++c) contents.push_back(contentOf(table, text, segment, c));
+    auto role = [&](int c) -> ColumnRole& { return plan.roles[static_cast<std::size_t>(c)]; };
+    auto content = [&](int c) -> Content const& { return contents[static_cast<std::size_t>(c)]; };
+
+    // "Rating" heads names as well as values; "Typ" heads types as well.
+    for (int c = 0; c < table.columns; ++c) {
+        Content const& now = content(c);
+        bool const wordy = now.filled > 0 && now.numbers * 3 < now.filled && (now.words * 2 >= now.filled || now.symbols * 2 >= now.filled);
+        if (role(c) == Value && wordy) {
+            bool other = false;
+            for (int k = 0; k < table.columns; ++k) other = other || (k != c && isValueRole(role(k)));
+            if (other && c < table.columns / 2) role(c) = Name;
+        }
+        if ((role(c) == Name || role(c) == Unknown) && c > 0 && now.filled > 0 && now.numbers * 10 >= now.filled * 9 && !plan.has(Value) && !plan.has(Min) &&
+            !plan.has(Max) && !plan.has(Typ)) {
+            role(c) = Value;
+        }
+        if (role(c) == PinName || role(c) == Pin) {
+            bool const valued = plan.has(Min) || plan.has(Max) || plan.has(Typ) || plan.has(Value);
+            if (valued && plan.has(Unit)) role(c) = role(c) == Pin && now.mostly(now.numbers) ? Ignored : Name;
+        }
+        if (role(c) == Part && now.filled > 0 && now.parts == 0 && now.words * 2 >= now.filled && (plan.has(Unit) || plan.has(Max)) && !plan.has(Name)) role(c) = Name;
+    }
+
+    // Several columns under one "Parameter": the one with symbols is the symbol's.
+    if (!plan.has(Symbol)) {
+        for (int c = 0; c < table.columns; ++c) {
+            bool const candidate = role(c) == Name || role(c) == Unknown;
+            if (!candidate || !content(c).mostly(content(c).symbols)) continue;
+            if (content(c).words * 3 > content(c).filled) continue;
+            if (plan.titles[static_cast<std::size_t>(c)].empty() || plan.count(Name) > 1) {
+                bool nameElsewhere = false;
+                for (int k = 0; k < table.columns; ++k) {
+                    bool const namesThere = role(k) == Name || (role(k) == Unknown && content(k).words > 0);
+                    nameElsewhere = nameElsewhere || (k != c && namesThere);
+                }
+                if (!nameElsewhere && plan.count(Name) == 0) continue;
+                if (content(c).parts * 2 > content(c).filled) continue;
+                role(c) = Symbol;
+                break;
+            }
+        }
+    }
+
+    int firstValue = table.columns;
+    int lastValue = -1;
+    for (int c = 0; c < table.columns; ++c) {
+        if (isValueRole(role(c))) {
+            firstValue = std::min(firstValue, c);
+            lastValue = std::max(lastValue, c);
+        }
+    }
+    for (int c = 0; c < table.columns; ++c) {
+        if (role(c) != Unknown) continue;
+        Content const& now = content(c);
+        std::string const& title = plan.titles[static_cast<std::size_t>(c)];
+        if (now.filled == 0) {
+            // an empty column between value columns keeps its place as a variant
+            role(c) = !title.empty() && c > firstValue && c < lastValue ? Value : Ignored;
+            continue;
+        }
+        if (now.numbers * 2 >= now.filled && c > 0) {
+            role(c) = Value;
+        } else if (!plan.has(Unit) && now.mostly(now.units) && c > 0) {
+            role(c) = Unit;
+            if (title.empty()) plan.reasons.emplace_back("unit column without a title");
+        } else if (!plan.has(Symbol) && now.mostly(now.symbols) && now.words * 3 < now.filled && plan.has(Name)) {
+            role(c) = Symbol;
+        } else if (now.conditions * 2 >= now.filled && (plan.has(Name) || plan.has(Symbol)) && c > 0) {
+            role(c) = Condition;
+        } else if (c > lastValue && lastValue >= 0) {
+            role(c) = Note;
+        } else if (c > 0 && role(c - 1) == Condition) {
+            role(c) = Condition;
+        } else {
+            role(c) = Name;
+        }
+    }
+
+    // The one identifying column holds symbols.
+    if (plan.count(Name) == 1 && !plan.has(Symbol)) {
+        for (int c = 0; c < table.columns; ++c) {
+            if (role(c) == Name && content(c).mostly(content(c).symbols) && content(c).words * 4 < content(c).filled) {
+                role(c) = Symbol;
+                plan.symbolIsOnlyName = true;
+            }
+        }
+    }
+}
+
+// Roles by content alone: names left, then conditions, values, units.
+void judgeWithoutHead(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan& plan) {
+    plan.reasons.emplace_back("no column titles");
+    std::vector<int> numeric;
+    for (int c = 0; c < table.columns; ++c) {
+        Content const content = contentOf(table, text, segment, c);
+        if (c > 0 && content.filled > 0 && content.mostly(content.numbers)) numeric.push_back(c);
+    }
+    for (int c : numeric) plan.roles[static_cast<std::size_t>(c)] = Value;
+    if (numeric.size() == 3) {
+        plan.roles[static_cast<std::size_t>(numeric[0])] = Min;
+        plan.roles[static_cast<std::size_t>(numeric[1])] = Typ;
+        plan.roles[static_cast<std::size_t>(numeric[2])] = Max;
+    } else if (numeric.size() == 2) {
+        plan.roles[static_cast<std::size_t>(numeric[0])] = Min;
+        plan.roles[static_cast<std::size_t>(numeric[1])] = Max;
+    }
+    judgeByContent(table, text, segment, plan);
+}
+
+void groupValues(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan& plan) {
+    struct Open {
+        ValueGroup group;
+        int above = -1;   // cell of the title above
+        std::string title;
+    };
+    std::vector<Open> groups;
+    auto slot = [](ValueGroup& group, ColumnRole role) -> int& {
+        return role == Min ? group.min : role == Typ ? group.typ : role == Max ? group.max : group.single;
+    };
+    for (int c = 0; c < table.columns; ++c) {
+        ColumnRole const role = plan.roles[static_cast<std::size_t>(c)];
+        if (!isValueRole(role)) continue;
+        std::vector<int> const over = titlesOver(text, segment, c);
+        // titles that say something beyond the role
+        std::string title;
+        int above = -1;
+        for (std::size_t k = 0; k < over.size(); ++k) {
+            std::string const& words = text.cells[static_cast<std::size_t>(over[k])].text;
+            bool const lowest = k + 1 == over.size();
+            if (isNeutralGroupTitle(words)) continue;
+            ColumnRole const said = columnRoleOf(words);
+            if (isValueRole(said) || said == Unit) {
+                if (lowest) continue;
+                continue;
+            }
+            title = joined(title, words);
+            if (!lowest || role == Value) above = over[k];
+        }
+        bool const fresh = groups.empty() || role == Value || groups.back().group.single >= 0 || slot(groups.back().group, role) >= 0 || groups.back().above != above;
+        if (fresh) {
+            groups.emplace_back();
+            groups.back().above = above;
+            groups.back().title = title;
+        }
+        slot(groups.back().group, role) = c;
+        if (groups.back().group.unitInTitle.empty()) {
+            for (int index : over) {
+                std::string const unit = unitInTitle(text.cells[static_cast<std::size_t>(index)].text);
+                if (!unit.empty()) groups.back().group.unitInTitle = unit;
+            }
+        }
+    }
+    bool const several = groups.size() > 1;
+    for (Open& open : groups) {
+        ValueGroup& group = open.group;
+        if (several) {
+            group.variant = open.title;
+        } else if (isConditionLike(open.title)) {
+            group.condition = open.title;
+        }
+        int const last = std::max({group.min, group.typ, group.max, group.single});
+        for (int c = last + 1; c < table.columns && group.unit < 0; ++c) {
+            if (plan.roles[static_cast<std::size_t>(c)] == Unit) group.unit = c;
+        }
+        for (int c = last; c >= 0 && group.unit < 0; --c) {
+            if (plan.roles[static_cast<std::size_t>(c)] == Unit) group.unit = c;
+        }
+        plan.groups.push_back(std::move(group));
+    }
+}
+
+// No name and no symbol column, and several value columns: the columns are the
+// parameters ("Package | RθJA | RθJC | Power rating").
+void judgeTransposed(TableText const& text, Segment const& segment, ColumnPlan& plan) {
+    if (plan.has(Symbol) || plan.has(Part) || plan.groups.empty()) return;
+    if (plan.has(Min) || plan.has(Typ) || plan.has(Max) || plan.has(Unit)) return;
+    if (plan.has(Name) && !plan.has(Package)) return;
+    int named = 0;
+    for (ValueGroup& group : plan.groups) {
+        if (group.single < 0) return;
+        std::vector<int> const over = titlesOver(text, segment, group.single);
+        if (over.empty()) return;
+        std::string const& low = text.cells[static_cast<std::size_t>(over.back())].text;
+        if (over.size() == 1 && isSymbolLike(low)) {
+            group.symbol = low;
+            group.variant.clear();
+            ++named;
+        } else if (over.size() >= 2 && isConditionLike(low)) {
+            group.name = text.cells[static_cast<std::size_t>(over[over.size() - 2])].text;
+            group.variant = low;
+            ++named;
+        } else {
+            group.name = low;
+            group.variant.clear();
+        }
+    }
+    plan.transposed = named > 0;
+    if (!plan.transposed) {
+        for (ValueGroup& group : plan.groups) group.name.clear();
+    }
+}
+
+}  // namespace
+
+bool ColumnPlan::has(ColumnRole role) const { return std::ranges::find(roles, role) != roles.end(); }
+int ColumnPlan::count(ColumnRole role) const { return static_cast<int>(std::ranges::count(roles, role)); }
+
+std::vector<Segment> segmentsOf(model::Table const& table, TableText const& text) {
+    std::vector<Segment> out;
+    Segment now{0, std::clamp(table.headRows, 0, table.rows), table.rows};
+    // a head that was not marked as one
+    while (now.bodyFirst < std::min(table.rows, kMostHeadRows) && knownTitles(text, now.bodyFirst) >= 2) ++now.bodyFirst;
+    int row = now.bodyFirst;
+    while (row < table.rows) {
+        if (row > now.bodyFirst && knownTitles(text, row) >= 3) {
+            now.bodyEnd = row;
+            out.push_back(now);
+            now = {row, row + 1, table.rows};
+            while (now.bodyFirst < std::min(table.rows, row + kMostHeadRows) && knownTitles(text, now.bodyFirst) >= 2) ++now.bodyFirst;
+            row = now.bodyFirst;
+            continue;
+        }
+        ++row;
+    }
+    out.push_back(now);
+    return out;
+}
+
+ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan const* carried) {
+    ColumnPlan plan;
+    plan.roles.assign(static_cast<std::size_t>(std::max(0, table.columns)), Unknown);
+    plan.titles.assign(plan.roles.size(), {});
+    int known = 0;
+    for (int c = 0; c < table.columns; ++c) {
+        std::vector<int> const over = titlesOver(text, segment, c);
+        if (over.empty()) continue;
+        std::size_t const at = static_cast<std::size_t>(c);
+        plan.titles[at] = text.cells[static_cast<std::size_t>(over.back())].text;
+        ColumnRole role = columnRoleOf(plan.titles[at]);
+        plan.roles[at] = role;
+        if (role != Unknown) ++known;
+        plan.minTitle = plan.minTitle || role == Min;
+        plan.typTitle = plan.typTitle || role == Typ;
+        plan.maxTitle = plan.maxTitle || role == Max;
+        plan.valueTitle = plan.valueTitle || role == Value;
+        plan.unitTitle = plan.unitTitle || role == Unit;
+        plan.nameTitle = plan.nameTitle || role == Name;
+        plan.symbolTitle = plan.symbolTitle || role == Symbol;
+    }
+    // Whole-head titles ("Electrical characteristics" over everything) are no title of a column.
+    bool const headless = segment.bodyFirst == segment.headFirst || known == 0;
+    if (headless && carried != nullptr && carried->roles.size() == plan.roles.size()) {
+        ColumnPlan out = *carried;
+        out.carried = true;
+        return out;
+    }
+    plan.headed = known > 0;
+    if (plan.headed) {
+        judgeByContent(table, text, segment, plan);
+    } else {
+        judgeWithoutHead(table, text, segment, plan);
+    }
+    groupValues(table, text, segment, plan);
+    judgeTransposed(text, segment, plan);
+    return plan;
+}
+
+}  // namespace standin::parameters

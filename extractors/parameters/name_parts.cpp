@@ -1,0 +1,204 @@
+#include "extractors/parameters/name_parts.h"
+
+// The first relation sign outside a bracket decides where a condition starts:
+// at the symbol in front of it. Tested by
+// tests/extractors/parameters/name_parts_test.cpp.
+
+#include <algorithm>
+#include <array>
+#include <vector>
+
+#include "extractors/parameters/shapes.h"
+#include "extractors/parameters/text_forms.h"
+
+namespace standin::parameters {
+
+namespace {
+
+bool endsWithTime(std::string const& content) {
+    std::string const low = folded(content);
+    constexpr std::array kTimes = {"seconds", "second", "sec", "sec.", "secs", "s", "秒", "min", "minutes", "minute"};
+    return std::ranges::any_of(kTimes, [&](std::string_view time) {
+        if (!low.ends_with(time) || low.size() == time.size()) return false;
+        std::string const front = trimmed(std::string_view(low).substr(0, low.size() - time.size()));
+        return !front.empty() && front.back() >= '0' && front.back() <= '9';
+    });
+}
+
+struct Bracket {
+    std::size_t open = std::string::npos;
+    std::size_t inner = 0;
+    std::size_t innerEnd = 0;
+};
+
+// The bracket pair that ends the text, ASCII or full width.
+Bracket lastBracket(std::string const& text) {
+    constexpr std::string_view kWideOpen = "（";
+    constexpr std::string_view kWideClose = "）";
+    Bracket out;
+    bool const wide = text.ends_with(kWideClose);
+    if (!wide && !text.ends_with(")") && !text.ends_with("]")) return out;
+    if (wide) {
+        out.open = text.rfind(kWideOpen);
+        if (out.open == std::string::npos) return out;
+        out.inner = out.open + kWideOpen.size();
+        out.innerEnd = text.size() - kWideClose.size();
+        return out;
+    }
+    int depth = 0;
+    for (std::size_t i = text.size(); i-- > 0;) {
+        if (text[i] == ')' || text[i] == ']') ++depth;
+        if (text[i] == '(' || text[i] == '[') {
+            if (--depth == 0) {
+                out.open = i;
+                out.inner = i + 1;
+                out.innerEnd = text.size() - 1;
+                return out;
+            }
+        }
+    }
+    return {};
+}
+
+void trimSeparators(std::string& text) {
+    for (bool again = true; again;) {
+        again = false;
+        text = trimmed(text);
+        for (std::string_view separator : {",", "，", ";", "；", ":", "：", "@", "、"}) {
+            if (text.ends_with(separator)) {
+                text.resize(text.size() - separator.size());
+                again = true;
+            }
+        }
+    }
+}
+
+std::string_view relationSigns(std::size_t index) {
+    constexpr std::array<std::string_view, 11> kSigns = {"=", "<", ">", "≤", "≥", "≠", "≈", "≦", "≧", "＝", "→"};
+    return index < kSigns.size() ? kSigns[index] : std::string_view{};
+}
+
+}  // namespace
+
+std::string withoutBrackets(std::string_view raw) {
+    std::string const text = trimmed(raw);
+    Bracket const bracket = lastBracket(text);
+    if (bracket.open != 0) return text;
+    return trimmed(std::string_view(text).substr(bracket.inner, bracket.innerEnd - bracket.inner));
+}
+
+std::string takeCondition(std::string& name) {
+    Bracket const bracket = lastBracket(name);
+    if (bracket.open != std::string::npos && bracket.open > 0 && (name[bracket.open - 1] == ' ' || !hasRelation(name.substr(0, bracket.open)))) {
+        std::string const inner = trimmed(std::string_view(name).substr(bracket.inner, bracket.innerEnd - bracket.inner));
+        if (hasRelation(inner) || endsWithTime(inner)) {
+            name.resize(bracket.open);
+            trimSeparators(name);
+            return inner;
+        }
+    }
+    std::size_t relation = std::string::npos;
+    for (std::size_t i = 0; !relationSigns(i).empty(); ++i) relation = std::min(relation, name.find(relationSigns(i)));
+    std::size_t const at = name.find(" @");
+    if (at != std::string::npos && (relation == std::string::npos || at < relation)) {
+        std::string condition = trimmed(std::string_view(name).substr(at + 2));
+        if (hasDigit(condition)) {
+            name.resize(at);
+            trimSeparators(name);
+            return condition;
+        }
+    }
+    if (relation == std::string::npos || relation == 0) return {};
+    // the operand in front of the relation
+    std::size_t end = relation;
+    while (end > 0 && name[end - 1] == ' ') --end;
+    std::size_t start = end;
+    int depth = 0;
+    while (start > 0) {
+        char const c = name[start - 1];
+        if (c == ')' || c == ']') ++depth;
+        if (c == '(' || c == '[') --depth;
+        if (depth < 0) break;
+        bool const wide = start >= 3 && (std::string_view(name).substr(start - 3, 3) == "，" || std::string_view(name).substr(start - 3, 3) == "（");
+        if (depth == 0 && (c == ' ' || c == ',' || c == ';' || c == '@' || c == ':' || wide)) break;
+        // CJK words end the operand too
+        if ((static_cast<unsigned char>(c) & 0xC0) == 0x80) {
+            std::size_t lead = start - 1;
+            while (lead > 0 && (static_cast<unsigned char>(name[lead]) & 0xC0) == 0x80) --lead;
+            std::u32string const code = decoded(std::string_view(name).substr(lead, start - lead));
+            if (!code.empty() && isCjk(code[0])) break;
+        }
+        --start;
+    }
+    std::string const operand = name.substr(start, end - start);
+    if (operand.empty() || operand.size() > 20 || hasOrdinaryWord(operand) || start == 0) return {};
+    if (std::count(name.begin(), name.begin() + static_cast<std::ptrdiff_t>(start), '(') != std::count(name.begin(), name.begin() + static_cast<std::ptrdiff_t>(start), ')')) return {};
+    std::string condition = trimmed(std::string_view(name).substr(start));
+    name.resize(start);
+    trimSeparators(name);
+    return condition;
+}
+
+bool isStrongSymbol(std::string_view raw) {
+    std::string const word = trimmed(raw);
+    std::u32string const codes = decoded(word);
+    if (codes.size() < 2 || codes.size() > 14 || !isSymbolLike(word) || contains(word, " ")) return false;
+    constexpr std::u32string_view kLeads = U"VITRPCQfθtgEΔΨψLAδηKUDSΘe";
+    if (kLeads.find(codes[0]) == std::u32string_view::npos) return false;
+    constexpr std::array<std::string_view, 40> kWords = {"IN", "EN", "INT", "IC", "ICs", "PIN", "PCB", "ESD", "TEST", "RMS", "TO", "CDM", "CE", "CS", "LED", "TEMP", "DC", "AC", "ADC", "DAC", "PWM", "PGND", "CLK", "CHG", "DIP", "DFN", "SOT", "SOP", "TTL", "CMOS", "EMI", "RF", "THD", "TYP", "PROG", "CHRG", "DONE", "TX", "RX", "TA-TJ"};
+    if (std::ranges::any_of(kWords, [&](std::string_view known) { return known == word; })) return false;
+    if (isPackageLike(word) || isPartLike(word)) return false;
+    // second character: a subscript in capitals, a digit, a sign, or a known lower-case one
+    char32_t const second = codes[1];
+    bool const lower = second >= U'a' && second <= U'z';
+    if (!lower) return true;
+    bool rest = false;
+    for (std::size_t i = 1; i < codes.size(); ++i) rest = rest || isDigit(codes[i]) || codes[i] == U'(' || (codes[i] >= U'A' && codes[i] <= U'Z');
+    return rest || (codes.size() <= 4 && codes[0] != U'A' && codes[0] != U'e' && codes[0] != U'D' && codes[0] != U'S');
+}
+
+SymbolPlace symbolPlace(std::string_view raw) {
+    std::string const name = trimmed(raw);
+    std::vector<std::string> const words = splitAtSpaces(name);
+    Bracket const bracket = lastBracket(name);
+    if (bracket.open != std::string::npos && bracket.open > 0) {
+        std::string const inner = trimmed(std::string_view(name).substr(bracket.inner, bracket.innerEnd - bracket.inner));
+        if (isStrongSymbol(inner) && (name[bracket.open - 1] == ' ' || hasOrdinaryWord(name.substr(0, bracket.open)))) return SymbolPlace::BehindSet;
+    }
+    if (words.size() < 2) return SymbolPlace::None;
+    if (isStrongSymbol(words.back()) && words[words.size() - 2].ends_with(",")) return SymbolPlace::BehindSet;
+    if (isStrongSymbol(words.back()) && hasOrdinaryWord(name)) return SymbolPlace::Behind;
+    if (isStrongSymbol(words.front()) && hasOrdinaryWord(name)) return SymbolPlace::InFront;
+    return SymbolPlace::None;
+}
+
+std::string takeSymbol(std::string& name, SymbolPlace place) {
+    std::vector<std::string> const words = splitAtSpaces(name);
+    std::string symbol;
+    if (place == SymbolPlace::BehindSet) {
+        Bracket const bracket = lastBracket(name);
+        if (bracket.open != std::string::npos && bracket.open > 0) {
+            std::string const inner = trimmed(std::string_view(name).substr(bracket.inner, bracket.innerEnd - bracket.inner));
+            if (isStrongSymbol(inner)) {
+                symbol = inner;
+                name.resize(bracket.open);
+                trimSeparators(name);
+                return symbol;
+            }
+        }
+    }
+    if (words.size() < 2) return {};
+    if (place == SymbolPlace::InFront) {
+        symbol = words.front();
+        name = trimmed(std::string_view(name).substr(name.find(symbol) + symbol.size()));
+        return symbol;
+    }
+    if (place == SymbolPlace::Behind || place == SymbolPlace::BehindSet) {
+        symbol = words.back();
+        name.resize(name.rfind(symbol));
+        trimSeparators(name);
+    }
+    return symbol;
+}
+
+}  // namespace standin::parameters

@@ -1,0 +1,33 @@
+// Takes apart what stands in a name cell: the words, a symbol beside them, a
+// condition behind them.
+//
+//     takeCondition("Drain to gate voltage (RGS = 20 kΩ)") -> name "Drain to gate voltage", condition "RGS = 20 kΩ"
+//     takeSymbol("Supply voltage, VDD")                    -> name "Supply voltage", symbol "VDD"
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace standin::parameters {
+
+// Moves a condition at the end of the name out of it; returns it, or empty.
+[[nodiscard]] std::string takeCondition(std::string& name);
+
+// Where a symbol stands beside the words of a name cell.
+enum class SymbolPlace : unsigned char { None, Behind, BehindSet, InFront };
+
+// Finds a symbol without changing the text. BehindSet: behind a comma, a colon
+// or in brackets, which leaves no doubt; the others are only likely and count
+// when most cells of the column agree.
+[[nodiscard]] SymbolPlace symbolPlace(std::string_view name);
+
+// Moves the symbol at `place` out of the name; returns it, or empty.
+[[nodiscard]] std::string takeSymbol(std::string& name, SymbolPlace place);
+
+// One word that is surely a letter symbol: "VCU", "RDS(on)", "tPHL", "V+".
+[[nodiscard]] bool isStrongSymbol(std::string_view word);
+
+// The text without one pair of brackets around all of it.
+[[nodiscard]] std::string withoutBrackets(std::string_view text);
+
+}  // namespace standin::parameters

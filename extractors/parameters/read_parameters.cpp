@@ -1,0 +1,216 @@
+#include "extractors/parameters/read_parameters.h"
+
+// Table by table: text, segments, column plan, kind; rows of specification
+// tables become parameters; lists of ratings are read from what is left. The
+// family of the vocabulary is decided once all names are known. Tested by
+// tests/extractors/parameters/read_parameters_test.cpp.
+
+#include <algorithm>
+#include <charconv>
+#include <map>
+#include <optional>
+
+#include <fmt/format.h>
+
+#include "extractors/parameters/classify_table.h"
+#include "extractors/parameters/column_plan.h"
+#include "extractors/parameters/footnotes.h"
+#include "extractors/parameters/grading.h"
+#include "extractors/parameters/name_parts.h"
+#include "extractors/parameters/rating_lists.h"
+#include "extractors/parameters/shapes.h"
+#include "extractors/parameters/table_rows.h"
+#include "extractors/parameters/table_text.h"
+#include "extractors/parameters/text_forms.h"
+
+namespace standin::parameters {
+
+namespace {
+
+constexpr std::size_t kTextForFamily = 8192;  // bytes of the first page's text
+
+model::PageLayout* pageOf(std::span<model::PageLayout> pages, int number) {
+    auto const found = std::ranges::lower_bound(pages, number, {}, &model::PageLayout::page);
+    return found != pages.end() && found->page == number ? &*found : nullptr;
+}
+
+// The condition stated for a whole table, out of its lead or caption.
+std::string statedFor(model::Table const& table) {
+    std::vector<std::string> marks;
+    std::string const lead = withoutReferences(tidied(table.lead), marks);
+    if (!lead.empty()) return withoutBrackets(lead);
+    std::string const caption = withoutReferences(tidied(table.caption), marks);
+    std::size_t const open = caption.find('(');
+    if (open != std::string::npos && hasRelation(caption.substr(open)) && caption.ends_with(")")) return caption.substr(open + 1, caption.size() - open - 2);
+    return {};
+}
+
+// What a table hands on to the one that continues it.
+struct Carried {
+    ColumnPlan plan;
+    RowContext context;
+    std::string tableCondition;
+    model::ParameterKind kind = model::ParameterKind::Other;
+    model::TableKind tableKind = model::TableKind::Other;
+};
+
+class Reader {
+public:
+    Reader(std::vector<model::Table>& tables, std::span<model::PageLayout> pages, std::vector<model::Section> const& sections)
+        : m_tables(tables), m_pages(pages), m_sections(sections), m_footnotes(std::span<model::PageLayout const>(pages.data(), pages.size())) {}
+
+    std::vector<model::Parameter> read();
+
+private:
+    void readTable(model::Table& table);
+    void add(PrintedRow& row, model::Table const& table, ColumnPlan const& plan, model::ParameterKind kind);
+    void own(model::Table const& table, std::vector<int> const& cells, model::Owner owner);
+
+    std::vector<model::Table>& m_tables;
+    std::span<model::PageLayout> m_pages;
+    std::vector<model::Section> const& m_sections;
+    Footnotes m_footnotes;
+    std::map<std::string, Carried> m_carried;
+    std::vector<model::Parameter> m_out;
+};
+
+void Reader::own(model::Table const& table, std::vector<int> const& cells, model::Owner owner) {
+    model::PageLayout* page = pageOf(m_pages, table.page);
+    if (page == nullptr) return;
+    for (int index : cells) {
+        for (std::uint32_t word : table.cells[static_cast<std::size_t>(index)].words) {
+            if (word < page->words.size() && page->words[word].owner != model::Owner::Furniture) page->words[word].owner = owner;
+        }
+    }
+}
+
+void Reader::add(PrintedRow& row, model::Table const& table, ColumnPlan const& plan, model::ParameterKind kind) {
+    model::Parameter parameter;
+    parameter.section = table.section;
+    parameter.table = table.id;
+    parameter.kind = kind;
+    parameter.name = std::move(row.name);
+    parameter.symbol = std::move(row.symbol);
+    parameter.condition = std::move(row.condition);
+    parameter.tableCondition = std::move(row.tableCondition);
+    parameter.variant = std::move(row.variant);
+    parameter.min = std::move(row.min);
+    parameter.typ = std::move(row.typ);
+    parameter.max = std::move(row.max);
+    parameter.unit = std::move(row.unit);
+    parameter.notes = m_footnotes.resolve(table, row.marks);
+    parameter.page = table.page;
+    parameter.box = row.box;
+    parameter.printed = row.printed;
+    fillInterval(parameter);
+    parameter.grade = gradeOf(parameter, false);
+    parameter.confidence = confidenceOf(parameter, row, plan, table);
+    own(table, row.cells, model::Owner::Parameter);
+    m_out.push_back(std::move(parameter));
+}
+
+void Reader::readTable(model::Table& table) {
+    model::PageLayout const* page = pageOf(m_pages, table.page);
+    TableText const text(table, page);
+    std::vector<int> all(table.cells.size());
+    for (std::size_t i = 0; i < all.size(); ++i) all[i] = static_cast<int>(i);
+    own(table, all, model::Owner::Table);
+
+    Carried const* before = nullptr;
+    if (!table.continues.empty()) {
+        auto const found = m_carried.find(table.continues);
+        if (found != m_carried.end()) before = &found->second;
+    }
+    model::Section const* section = sectionOf(table, m_sections);
+    if (table.section.empty() && section != nullptr) table.section = section->id;
+    std::vector<Segment> const segments = segmentsOf(table, text);
+    ColumnPlan plan = planColumns(table, text, segments.front(), before != nullptr ? &before->plan : nullptr);
+    table.kind = classifyTable(table, text, plan, section);
+    if (before != nullptr && plan.carried) table.kind = before->tableKind;
+
+    Carried carried;
+    carried.tableKind = table.kind;
+    carried.tableCondition = statedFor(table);
+    if (carried.tableCondition.empty() && before != nullptr) carried.tableCondition = before->tableCondition;
+    if (table.kind == model::TableKind::Specification) {
+        if (before != nullptr) carried.context = before->context;
+        carried.kind = before != nullptr && plan.carried ? before->kind : parameterKindOf(table, plan, section);
+        for (std::size_t i = 0; i < segments.size(); ++i) {
+            if (i > 0) {
+                ColumnPlan next = planColumns(table, text, segments[i], &plan);
+                plan = std::move(next);
+            }
+            for (PrintedRow& row : readRows(table, text, page, segments[i], plan, carried.tableCondition, carried.context)) add(row, table, plan, carried.kind);
+        }
+    }
+    carried.plan = std::move(plan);
+    m_carried.insert_or_assign(table.id, std::move(carried));
+}
+
+std::vector<model::Parameter> Reader::read() {
+    for (model::Table& table : m_tables) readTable(table);
+    for (model::Parameter& parameter : readRatingLists(m_pages, m_tables, m_sections)) m_out.push_back(std::move(parameter));
+    std::ranges::stable_sort(m_out, {}, [](model::Parameter const& parameter) { return parameter.page; });
+    return std::move(m_out);
+}
+
+std::string firstText(std::span<model::PageLayout const> pages) {
+    std::string out;
+    for (model::PageLayout const& page : pages) {
+        for (model::Word const& word : page.words) {
+            if (out.size() >= kTextForFamily) return out;
+            if (!out.empty()) out.push_back(' ');
+            out += word.text;
+        }
+        break;
+    }
+    return out;
+}
+
+std::optional<double> magnitudeOf(model::Parameter const& parameter) {
+    if (!parameter.interval) return std::nullopt;
+    for (std::optional<std::string> const& text : {parameter.interval->typ, parameter.interval->hi, parameter.interval->lo}) {
+        if (!text) continue;
+        double value = 0;
+        auto const result = std::from_chars(text->data(), text->data() + text->size(), value);
+        if (result.ec == std::errc{}) return value;
+    }
+    return std::nullopt;
+}
+
+void name(std::vector<model::Parameter>& parameters, std::string const& family, vocabulary::Vocabulary const& vocabulary, std::vector<std::string> const& symbols) {
+    for (model::Parameter& parameter : parameters) {
+        bool const absolute = parameter.interval && parameter.interval->relativeTo.empty();
+        std::optional<vocabulary::Match> const match =
+            vocabulary.match({.name = parameter.name,
+                              .symbol = parameter.symbol,
+                              .unit = parameter.interval && !parameter.interval->unit.empty() ? std::string_view(parameter.interval->unit) : std::string_view(parameter.unit),
+                              .kind = parameter.kind,
+                              .family = family,
+                              .neighbours = symbols,
+                              .magnitude = absolute ? magnitudeOf(parameter) : std::nullopt});
+        if (match) parameter.canonical = match->id;
+    }
+}
+
+}  // namespace
+
+Reading readParameters(std::vector<model::Table>& tables, std::span<model::PageLayout> pages, std::vector<model::Section> const& sections,
+                       vocabulary::Vocabulary const* vocabulary) {
+    Reading reading;
+    reading.parameters = Reader(tables, pages, sections).read();
+    std::vector<std::string> names;
+    std::vector<std::string> symbols;
+    for (std::size_t i = 0; i < reading.parameters.size(); ++i) {
+        model::Parameter& parameter = reading.parameters[i];
+        parameter.id = fmt::format("p{}", i + 1);
+        if (!parameter.name.empty() && std::ranges::find(names, parameter.name) == names.end()) names.push_back(parameter.name);
+        if (!parameter.symbol.empty() && std::ranges::find(symbols, parameter.symbol) == symbols.end()) symbols.push_back(parameter.symbol);
+    }
+    if (vocabulary == nullptr) return reading;
+    reading.family = vocabulary->detectFamily(names, symbols, firstText(std::span<model::PageLayout const>(pages.data(), pages.size())));
+    name(reading.parameters, reading.family, *vocabulary, symbols);
+    return reading;
+}
+
+}  // namespace standin::parameters

@@ -1,0 +1,507 @@
+#include "extractors/parameters/table_rows.h"
+
+// Row by row: collect the cells that cover the row by role, decide whether the
+// row is a heading, then give each value group with content one PrintedRow.
+// Indented lines under a line without values hang under it. Tested by
+// tests/extractors/parameters/table_rows_test.cpp.
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "extractors/parameters/name_parts.h"
+#include "extractors/parameters/shapes.h"
+#include "extractors/parameters/text_forms.h"
+#include "extractors/parameters/value_cell.h"
+
+namespace standin::parameters {
+
+namespace {
+
+using enum ColumnRole;
+
+constexpr float kIndent = 0.45F;       // font heights that count as indented
+constexpr float kUsualSize = 9.0F;     // where no font size is known
+constexpr std::size_t kMostHeadings = 6;
+
+bool isValueRole(ColumnRole role) { return role == Min || role == Typ || role == Max || role == Value; }
+
+// The cells of one row by what they hold.
+struct RowCells {
+    std::vector<int> names, symbols, conditions, parts, packages, units, notes, values, all;
+};
+
+class RowReader {
+public:
+    RowReader(model::Table const& table, TableText const& text, model::PageLayout const* page, Segment const& segment, ColumnPlan const& plan,
+              std::string const& tableCondition, RowContext& context)
+        : m_table(table), m_text(text), m_page(page), m_segment(segment), m_plan(plan), m_tableCondition(tableCondition), m_context(context) {}
+
+    std::vector<PrintedRow> read();
+
+private:
+    [[nodiscard]] RowCells cellsOf(int row) const;
+    [[nodiscard]] CellText const& textOf(int index) const { return m_text.cells[static_cast<std::size_t>(index)]; }
+    [[nodiscard]] model::Cell const& cellOf(int index) const { return m_table.cells[static_cast<std::size_t>(index)]; }
+    [[nodiscard]] bool hasValues(int row, RowCells const& cells) const;
+    [[nodiscard]] std::optional<model::Points> nameLeft(RowCells const& cells) const;
+    [[nodiscard]] model::Points indentOf(RowCells const& cells) const;
+    void readHeading(int row, RowCells const& cells);
+    void readValues(int row, RowCells const& cells);
+    [[nodiscard]] std::string prefix() const;
+    [[nodiscard]] model::Rect wordsBox(int index) const;
+    void popHeadings(model::Points left, model::Points indent);
+    void decideSymbolPlace();
+    void putValues(PrintedRow& row, ValueGroup const& group, int tableRow, std::string const& columnUnit);
+    [[nodiscard]] Slot slotOfSpan(int index, ValueGroup const& group) const;
+
+    model::Table const& m_table;
+    TableText const& m_text;
+    model::PageLayout const* m_page;
+    Segment const& m_segment;
+    ColumnPlan const& m_plan;
+    std::string const& m_tableCondition;
+    RowContext& m_context;
+    std::vector<PrintedRow> m_out;
+    SymbolPlace m_symbolPlace = SymbolPlace::None;
+    // Units printed once for several lines of one parameter.
+    std::size_t m_parameterStart = 0;
+};
+
+RowCells RowReader::cellsOf(int row) const {
+    RowCells out;
+    int last = -1;
+    for (int column = 0; column < m_text.columns; ++column) {
+        int const index = m_text.at(row, column);
+        if (index < 0 || index == last) continue;
+        last = index;
+        if (textOf(index).text.empty()) continue;
+        out.all.push_back(index);
+        switch (m_plan.roles[static_cast<std::size_t>(cellOf(index).column)]) {
+            case Name:
+            case PinName:
+            case Unknown: out.names.push_back(index); break;
+            case Symbol: out.symbols.push_back(index); break;
+            case Condition: out.conditions.push_back(index); break;
+            case Part: out.parts.push_back(index); break;
+            case Package: out.packages.push_back(index); break;
+            case Unit: out.units.push_back(index); break;
+            case Note: out.notes.push_back(index); break;
+            case Min:
+            case Typ:
+            case Max:
+            case Value: out.values.push_back(index); break;
+            case Pin:
+            case Ignored: break;
+        }
+    }
+    return out;
+}
+
+bool RowReader::hasValues(int row, RowCells const& cells) const {
+    for (int index : cells.values) {
+        if (cellOf(index).row == row && !saysNothing(textOf(index).text)) return true;
+    }
+    return false;
+}
+
+std::optional<model::Points> RowReader::nameLeft(RowCells const& cells) const {
+    for (int index : cells.names) return textOf(index).left;
+    return std::nullopt;
+}
+
+model::Points RowReader::indentOf(RowCells const& cells) const {
+    for (int index : cells.names) {
+        if (textOf(index).size > 0) return textOf(index).size * kIndent;
+    }
+    return kUsualSize * kIndent;
+}
+
+std::string RowReader::prefix() const {
+    std::string out = m_context.groupName;
+    for (RowContext::Heading const& heading : m_context.headings) out = joined(out, heading.text);
+    return out;
+}
+
+model::Rect RowReader::wordsBox(int index) const {
+    model::Cell const& cell = cellOf(index);
+    if (m_page == nullptr || cell.words.empty()) return cell.box;
+    model::Rect box;
+    for (std::uint32_t word : cell.words) {
+        if (word < m_page->words.size()) box = model::united(box, m_page->words[word].box);
+    }
+    return box;
+}
+
+void RowReader::popHeadings(model::Points left, model::Points indent) {
+    while (!m_context.headings.empty() && m_context.headings.back().left >= left - indent) m_context.headings.pop_back();
+}
+
+// A line without values: a heading, a condition for what follows, or a name whose values come below.
+void RowReader::readHeading(int row, RowCells const& cells) {
+    std::vector<int> starting;
+    for (int index : cells.all) {
+        if (cellOf(index).row == row && !saysNothing(textOf(index).text)) starting.push_back(index);
+    }
+    if (starting.empty()) return;
+    if (starting.size() == 1) {
+        int const index = starting.front();
+        model::Cell const& cell = cellOf(index);
+        ColumnRole const role = m_plan.roles[static_cast<std::size_t>(cell.column)];
+        bool const whole = cell.columnSpan > 1 && cell.column + cell.columnSpan >= m_table.columns - 1;
+        std::string const text = withoutBrackets(textOf(index).text);
+        if (isValueRole(role) && !whole) return;
+        if (cell.rowSpan > 1 && !whole) return;  // covers lines with values and is read there
+        if (role == Unit || role == Note) return;
+        if (isConditionLike(text)) {
+            if (role == Condition && !whole) {
+                m_context.parameterCondition = joined(m_context.parameterCondition, text);
+            } else {
+                m_context.headingCondition = text;
+            }
+            return;
+        }
+        if (role == Condition && !whole) {
+            m_context.parameterCondition = joined(m_context.parameterCondition, text);
+            return;
+        }
+        if (isPartLike(text) && !isPackageLike(text)) {
+            m_context.groupVariant = text;
+            m_context.groupName.clear();
+            m_context.headings.clear();
+            return;
+        }
+        if (text.size() > 160) return;  // a remark, not a heading
+        // "(One amplifier)" goes on with the heading above
+        if (textOf(index).text.starts_with("(") && textOf(index).text.ends_with(")") && !m_context.headings.empty()) {
+            m_context.headings.back().text = joined(m_context.headings.back().text, textOf(index).text);
+            return;
+        }
+        model::Points const left = textOf(index).left;
+        model::Points const indent = (textOf(index).size > 0 ? textOf(index).size : kUsualSize) * kIndent;
+        std::optional<model::Points> next;
+        for (int below = row + 1; below < m_segment.bodyEnd && !next; ++below) {
+            RowCells const cellsBelow = cellsOf(below);
+            if (!cellsBelow.names.empty() && cellOf(cellsBelow.names.front()).row == below) next = textOf(cellsBelow.names.front()).left;
+        }
+        bool const sameColumn = !m_plan.roles.empty() && cell.column == 0;
+        bool const indented = next && *next > left + indent && (sameColumn || role == Name) && m_plan.roles[0] != Symbol;
+        popHeadings(left, indent);
+        std::string const words = textOf(index).text;
+        if (indented && !whole && m_context.headings.size() < kMostHeadings) {
+            m_context.headings.push_back({left, words});
+        } else {
+            m_context.headings.clear();
+            m_context.groupName = words;
+        }
+        m_context.lastName.clear();
+        m_context.lastSymbol.clear();
+        m_context.parameterCondition.clear();
+        return;
+    }
+    // a name line whose values stand below it
+    std::string name;
+    std::string condition;
+    for (int index : starting) {
+        if (cellOf(index).rowSpan > 1) continue;
+        ColumnRole const role = m_plan.roles[static_cast<std::size_t>(cellOf(index).column)];
+        if (role == Name || role == Unknown) name = joined(name, textOf(index).text);
+        if (role == Symbol) m_context.lastSymbol = textOf(index).text;
+        if (role == Condition) condition = joined(condition, textOf(index).text);
+        if (role == Unit) m_context.lastUnit = textOf(index).text;
+    }
+    if (!name.empty()) {
+        popHeadings(textOf(starting.front()).left, indentOf(cells));
+        m_context.lastName = name;
+        m_context.lastPrefix = prefix();
+        m_context.parameterCondition.clear();
+        m_parameterStart = m_out.size();
+    }
+    if (!condition.empty()) m_context.parameterCondition = joined(m_context.parameterCondition, condition);
+}
+
+// Which column a cell that spans several value columns belongs to.
+Slot RowReader::slotOfSpan(int index, ValueGroup const& group) const {
+    model::Cell const& cell = cellOf(index);
+    auto covered = [&](int column) { return column >= cell.column && column < cell.column + cell.columnSpan; };
+    int const count = (group.min >= 0 && covered(group.min) ? 1 : 0) + (group.typ >= 0 && covered(group.typ) ? 1 : 0) + (group.max >= 0 && covered(group.max) ? 1 : 0);
+    if (count >= 2) return Slot::Single;
+    if (group.min >= 0 && covered(group.min)) return Slot::Min;
+    if (group.typ >= 0 && covered(group.typ)) return Slot::Typ;
+    if (group.max >= 0 && covered(group.max)) return Slot::Max;
+    return Slot::Single;
+}
+
+void RowReader::putValues(PrintedRow& out, ValueGroup const& group, int tableRow, std::string const& columnUnit) {
+    std::vector<int> cells;
+    for (int column : {group.min, group.typ, group.max, group.single}) {
+        int const index = column >= 0 ? m_text.at(tableRow, column) : -1;
+        if (index >= 0 && std::ranges::find(cells, index) == cells.end()) cells.push_back(index);
+    }
+    std::vector<std::string> units;
+    struct Read {
+        int index;
+        Slot slot;
+        ValueCell value;
+    };
+    std::vector<Read> reads;
+    for (int index : cells) {
+        std::string const& words = textOf(index).text;
+        if (saysNothing(words)) continue;
+        Slot const slot = slotOfSpan(index, group);
+        ValueCell value = readValueCell(words, slot, columnUnit);
+        if (value.form == ValueForm::Nothing) continue;
+        if (!value.unit.empty()) units.push_back(value.unit);
+        reads.push_back({index, slot, std::move(value)});
+    }
+    bool mixed = false;
+    for (Read const& read : reads) mixed = mixed || read.value.mixedUnits;
+    for (std::size_t i = 1; i < units.size(); ++i) mixed = mixed || folded(units[i]) != folded(units[0]);
+    for (Read& read : reads) {
+        model::Rect const box = wordsBox(read.index);
+        auto put = [&](std::optional<model::Value>& slot, std::string text) {
+            if (text.empty()) return;
+            if (mixed && !read.value.mixedUnits && !read.value.unit.empty()) text += read.value.unit;
+            model::Value value;
+            value.text = std::move(text);
+            value.printed = cellOf(read.index).text.empty() ? textOf(read.index).text : cellOf(read.index).text;
+            value.box = box;
+            slot = std::move(value);
+        };
+        put(out.min, read.value.min);
+        put(out.typ, read.value.typ);
+        put(out.max, read.value.max);
+        out.words = out.words || read.value.form == ValueForm::Words;
+        out.expression = out.expression || read.value.form == ValueForm::Expression;
+        if (!read.value.label.empty()) out.variant = read.value.label;
+        if (read.slot == Slot::Single && group.single < 0) out.doubts.emplace_back("a value spans several value columns");
+        for (std::string const& mark : textOf(read.index).marks) out.marks.push_back(mark);
+        out.cells.push_back(read.index);
+        out.box = model::united(out.box, box);
+    }
+    if (mixed) {
+        out.unit.clear();
+        out.doubts.emplace_back("several units in one line");
+    } else if (!units.empty()) {
+        out.unit = units.front();
+    } else {
+        out.unit = columnUnit;
+    }
+}
+
+void RowReader::readValues(int row, RowCells const& cells) {
+    // name
+    std::string name;
+    std::string subVariant;
+    std::vector<std::string> marks;
+    bool ownName = false;
+    bool first = true;
+    std::string rowCondition;
+    for (int index : cells.names) {
+        CellText const& cell = textOf(index);
+        marks.insert(marks.end(), cell.marks.begin(), cell.marks.end());
+        ownName = ownName || cellOf(index).row == row || cellOf(index).rowSpan > 1;
+        if (!first && isPartLike(withoutBrackets(cell.text)) && !isPackageLike(cell.text)) {
+            subVariant = joined(subVariant, withoutBrackets(cell.text));
+        } else if (!first && isConditionLike(cell.text)) {
+            rowCondition = joined(rowCondition, withoutBrackets(cell.text));
+        } else {
+            name = joined(name, cell.text);
+        }
+        first = false;
+    }
+    std::string symbol;
+    for (int index : cells.symbols) {
+        symbol = joined(symbol, textOf(index).text);
+        marks.insert(marks.end(), textOf(index).marks.begin(), textOf(index).marks.end());
+    }
+    while (!symbol.empty() && (symbol.back() == ',' || symbol.back() == ';' || symbol.back() == ':')) symbol.pop_back();
+    if (saysNothing(symbol)) symbol.clear();
+    if (saysNothing(name)) name.clear();
+
+    model::Points const left = nameLeft(cells).value_or(m_context.lastLeft);
+    model::Points const indent = indentOf(cells);
+    if (!name.empty()) popHeadings(left, indent);
+
+    // condition in its own column
+    std::string condition;
+    std::size_t conditionCells = 0;
+    for (int index : cells.conditions) {
+        CellText const& cell = textOf(index);
+        marks.insert(marks.end(), cell.marks.begin(), cell.marks.end());
+        if (saysNothing(cell.text)) continue;
+        if (cells.conditions.size() > 1 && isPartLike(withoutBrackets(cell.text)) && !isPackageLike(cell.text)) {
+            subVariant = joined(subVariant, withoutBrackets(cell.text));
+            continue;
+        }
+        condition = joined(condition, cell.text);
+        ++conditionCells;
+    }
+    for (int index : cells.packages) condition = joined(condition, textOf(index).text);
+    for (int index : cells.parts) subVariant = joined(subVariant, textOf(index).text);
+
+    bool const carriesOn = name.empty() && symbol.empty();
+    std::string carriedPrefix;
+    bool child = false;
+    if (carriesOn) {
+        name = m_context.lastName;
+        symbol = m_context.lastSymbol;
+        carriedPrefix = m_context.lastPrefix;
+    } else if (!name.empty()) {
+        std::string const bare = withoutBrackets(name);
+        bool const hangs = !m_context.lastName.empty() || !m_context.headings.empty();
+        bool const wholeCondition = hasRelation(bare) && !hasOrdinaryWord(bare.substr(0, bare.find_first_of("=<>")));
+        bool const casePackage = folded(bare).starts_with("case ") && isPackageLike(bare);
+        if (hangs && (wholeCondition || casePackage)) {
+            rowCondition = joined(bare, rowCondition);
+            child = true;
+        } else if (hangs && isPartLike(bare) && !isPackageLike(bare)) {
+            subVariant = joined(bare, subVariant);
+            child = true;
+        }
+        if (child) {
+            if (!m_context.headings.empty()) {
+                name = m_context.headings.back().text;
+                std::string before = m_context.groupName;
+                for (std::size_t i = 0; i + 1 < m_context.headings.size(); ++i) before = joined(before, m_context.headings[i].text);
+                carriedPrefix = before;
+                std::string const fromHeading = takeCondition(name);
+                rowCondition = joined(fromHeading, rowCondition);
+            } else {
+                name = m_context.lastName;
+                carriedPrefix = m_context.lastPrefix;
+            }
+            if (symbol.empty()) symbol = m_context.lastSymbol;
+        }
+    } else if (!m_table.evidence.ruledRows && cells.names.empty()) {
+        // a further symbol of the parameter above
+        carriedPrefix = m_context.lastPrefix;
+        name = m_context.lastName;
+    }
+    bool const fresh = !carriesOn && !child;
+    if (fresh) {
+        m_context.parameterCondition.clear();
+        m_parameterStart = m_out.size();
+        carriedPrefix = prefix();
+    }
+
+    std::string ownSymbol = symbol;
+    if (fresh && !name.empty()) {
+        rowCondition = joined(takeCondition(name), rowCondition);
+        if (ownSymbol.empty() && !m_plan.has(Symbol)) {
+            SymbolPlace const place = symbolPlace(name);
+            if (place == SymbolPlace::BehindSet || (place != SymbolPlace::None && place == m_symbolPlace)) ownSymbol = takeSymbol(name, place);
+        }
+    }
+    condition = joined(rowCondition, condition);
+
+    if (!name.empty() || !ownSymbol.empty()) {
+        m_context.lastName = name;
+        m_context.lastSymbol = ownSymbol;
+        m_context.lastPrefix = carriedPrefix;
+        if (!child) m_context.lastLeft = left;
+    }
+
+    for (ValueGroup const& group : m_plan.groups) {
+        bool any = false;
+        bool starts = false;
+        for (int column : {group.min, group.typ, group.max, group.single}) {
+            int const index = column >= 0 ? m_text.at(row, column) : -1;
+            if (index < 0 || saysNothing(textOf(index).text)) continue;
+            any = true;
+            starts = starts || cellOf(index).row == row;
+        }
+        if (!any || !starts) continue;
+        PrintedRow out;
+        std::string unit;
+        int const unitCell = group.unit >= 0 ? m_text.at(row, group.unit) : -1;
+        if (unitCell >= 0 && !saysNothing(textOf(unitCell).text)) {
+            unit = textOf(unitCell).text;
+            out.cells.push_back(unitCell);
+            marks.insert(marks.end(), textOf(unitCell).marks.begin(), textOf(unitCell).marks.end());
+        }
+        if (unit.empty()) unit = group.unitInTitle;
+        putValues(out, group, row, unit);
+        if (out.unit.empty() && !carriesOn && !child) m_context.lastUnit.clear();
+        if (!out.min && !out.typ && !out.max) continue;
+
+        std::string variant = !subVariant.empty() ? subVariant : m_context.groupVariant;
+        bool const alone = !subVariant.empty() && isPartLike(group.variant);
+        if (!alone) variant = joined(variant, group.variant);
+        out.variant = out.variant.empty() ? variant : joined(variant, out.variant);
+
+        if (m_plan.transposed) {
+            out.name = group.name;
+            out.symbol = group.symbol;
+            out.condition = joined(name, condition);
+        } else {
+            out.name = joined(carriedPrefix, name);
+            out.symbol = ownSymbol;
+            out.condition = condition;
+        }
+        if (out.condition.empty() && out.name.empty() && out.symbol.empty()) out.doubts.emplace_back("no name and no symbol");
+        out.tableCondition = joined(joined(joined(m_tableCondition, m_context.headingCondition), group.condition), m_context.parameterCondition);
+        out.marks.insert(out.marks.end(), marks.begin(), marks.end());
+        for (int index : cells.all) {
+            if (std::ranges::find(out.cells, index) == out.cells.end() && !isValueRole(m_plan.roles[static_cast<std::size_t>(cellOf(index).column)])) out.cells.push_back(index);
+        }
+        for (int index : cells.all) {
+            out.printed += (out.printed.empty() ? "" : " | ") + (cellOf(index).text.empty() ? textOf(index).text : cellOf(index).text);
+            if (cellOf(index).row == row && cellOf(index).rowSpan == 1) out.box = model::united(out.box, wordsBox(index));
+        }
+        if (carriesOn && !m_table.evidence.ruledRows) out.doubts.emplace_back("name carried from the line above");
+        m_out.push_back(std::move(out));
+    }
+    // a unit printed once for several lines of one parameter
+    if (!m_out.empty() && m_parameterStart < m_out.size()) {
+        std::string only;
+        for (std::size_t i = m_parameterStart; i < m_out.size(); ++i) {
+            if (!m_out[i].unit.empty()) only = m_out[i].unit;
+        }
+        if (only.empty()) only = m_context.lastUnit;
+        for (std::size_t i = m_parameterStart; i < m_out.size() && !only.empty(); ++i) {
+            if (m_out[i].unit.empty() && !m_out[i].words) m_out[i].unit = only;
+        }
+    }
+}
+
+void RowReader::decideSymbolPlace() {
+    if (m_plan.has(Symbol)) return;
+    int names = 0;
+    int behind = 0;
+    int inFront = 0;
+    for (int row = m_segment.bodyFirst; row < m_segment.bodyEnd; ++row) {
+        RowCells const cells = cellsOf(row);
+        if (cells.names.empty() || cellOf(cells.names.front()).row != row || !hasValues(row, cells)) continue;
+        ++names;
+        std::string name = textOf(cells.names.front()).text;
+        (void)takeCondition(name);
+        SymbolPlace const place = symbolPlace(name);
+        if (place == SymbolPlace::Behind || place == SymbolPlace::BehindSet) ++behind;
+        if (place == SymbolPlace::InFront) ++inFront;
+    }
+    if (behind * 2 > names) m_symbolPlace = SymbolPlace::Behind;
+    if (inFront * 2 > names) m_symbolPlace = SymbolPlace::InFront;
+}
+
+std::vector<PrintedRow> RowReader::read() {
+    decideSymbolPlace();
+    for (int row = m_segment.bodyFirst; row < m_segment.bodyEnd; ++row) {
+        RowCells const cells = cellsOf(row);
+        if (hasValues(row, cells)) {
+            readValues(row, cells);
+        } else {
+            readHeading(row, cells);
+        }
+    }
+    return std::move(m_out);
+}
+
+}  // namespace
+
+std::vector<PrintedRow> readRows(model::Table const& table, TableText const& text, model::PageLayout const* page, Segment const& segment, ColumnPlan const& plan,
+                                 std::string const& tableCondition, RowContext& context) {
+    return RowReader(table, text, page, segment, plan, tableCondition, context).read();
+}
+
+}  // namespace standin::parameters

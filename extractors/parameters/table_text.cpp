@@ -1,0 +1,258 @@
+#include "extractors/parameters/table_text.h"
+
+// References are found by scanning for bracket pairs whose content opens with a
+// known word, for stars and circled digits, and for "see ..." at the end.
+// Tested by tests/extractors/parameters/table_text_test.cpp.
+
+#include <algorithm>
+#include <array>
+
+#include "extractors/parameters/shapes.h"
+#include "extractors/parameters/text_forms.h"
+
+namespace standin::parameters {
+
+namespace {
+
+constexpr int kLargestGrid = 200000;  // rows × columns of a table that is still looked up
+
+constexpr std::array kReferenceWords = {"note", "notes", "fig", "figure", "figures", "figs", "see", "注", "注释", "備考", "图", "図", "refer", "remark", "siehe", "bild", "abb", "рис", "прим", "表", "test circuit", "footnote", "注意"};
+
+bool opensReference(std::string const& content) {
+    std::string const low = folded(content);
+    for (std::string_view word : kReferenceWords) {
+        if (!low.starts_with(word)) continue;
+        std::string_view const rest = std::string_view(low).substr(word.size());
+        if (rest.empty() || word == "see" || word == "refer" || word == "siehe") return rest.empty() || rest.front() == ' ';
+        // "note 4", "note4", "figs. 3, 4", "图 2"
+        for (char c : rest) {
+            bool const fits = (c >= '0' && c <= '9') || c == ' ' || c == '.' || c == ',' || c == '&' || c == '-' || c == 'a' || c == 'n' || c == 'd' || c == ':' || c == 'b' || c == 'c';
+            if (!fits) return false;
+        }
+        return true;
+    }
+    return false;
+}
+
+// "Note 4" and "notes 2, 3" -> keys "note 4" …
+void addMarks(std::vector<std::string>& marks, std::string_view content) {
+    std::string const low = folded(content);
+    if (low.starts_with("fig") || low.starts_with("图") || low.starts_with("図") || low.starts_with("see fig") || low.starts_with("test")) return;
+    std::string digits;
+    bool any = false;
+    auto flush = [&] {
+        if (!digits.empty()) {
+            marks.push_back(digits);
+            any = true;
+        }
+        digits.clear();
+    };
+    for (char c : low) {
+        if (c >= '0' && c <= '9') {
+            digits.push_back(c);
+        } else {
+            flush();
+        }
+    }
+    flush();
+    if (!any) marks.push_back(low);
+}
+
+// Finds the bracket that closes the one at `open`; npos: none.
+std::size_t closing(std::string const& text, std::size_t open) {
+    int depth = 0;
+    for (std::size_t i = open; i < text.size(); ++i) {
+        if (text[i] == '(' || text[i] == '[') ++depth;
+        if (text[i] == ')' || text[i] == ']') {
+            if (--depth == 0) return i;
+        }
+    }
+    return std::string::npos;
+}
+
+std::string replacedAll(std::string text, std::string_view from, std::string_view to) {
+    for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size())) text.replace(at, from.size(), to);
+    return text;
+}
+
+void trimEnds(std::string& text) {
+    text = tidied(text);
+    while (!text.empty() && (text.back() == ',' || text.back() == ';' || text.back() == ' ')) text.pop_back();
+    while (!text.empty() && (text.front() == ',' || text.front() == ' ')) text.erase(text.begin());
+    for (std::string_view comma : {"，", "、"}) {
+        while (text.ends_with(comma)) text.resize(text.size() - comma.size());
+        while (text.starts_with(comma)) text.erase(0, comma.size());
+    }
+    text = replacedAll(text, " ,", ",");
+    text = replacedAll(text, "( ", "(");
+    text = trimmed(text);
+}
+
+}  // namespace
+
+bool isFootnoteMark(std::string_view raised) {
+    std::string const text = folded(raised);
+    if (text.empty() || text.size() > 12) return false;
+    if (text == "+" || text == "-" || text == "°" || text == "o" || text == "th" || text == "™" || text == "®") return false;
+    if (text.starts_with("note") || text.starts_with("注")) return true;
+    bool digit = false;
+    int letters = 0;
+    for (char32_t c : decoded(text)) {
+        if (isDigit(c)) {
+            digit = true;
+        } else if (isLatinLetter(c)) {
+            ++letters;
+        } else if (c != U'(' && c != U')' && c != U',' && c != U' ' && c != U'*' && c != U'\u2020' && c != U'\u2021' && c != U'[' && c != U']' && c != U'\u203B' &&
+                   c != U'\u00A7' && c != U'#' && c != U'.' && c != U'/') {
+            return false;
+        }
+    }
+    return letters <= 3 && (letters == 0 || !digit);
+}
+
+std::string withoutReferences(std::string_view raw, std::vector<std::string>& marks) {
+    std::string text(raw);
+    // full-width brackets only where they hold a reference
+    for (std::size_t at = text.find("（"); at != std::string::npos; at = text.find("（", at + 1)) {
+        std::size_t const end = text.find("）", at);
+        if (end == std::string::npos) break;
+        std::size_t const width = std::string_view("（").size();
+        std::string const content = text.substr(at + width, end - at - width);
+        if (opensReference(trimmed(content))) {
+            addMarks(marks, content);
+            text.replace(at, end + width - at, " ");
+        }
+    }
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        if (text[at] != '(' && text[at] != '[') continue;
+        std::size_t const end = closing(text, at);
+        if (end == std::string::npos) continue;
+        std::string const content = trimmed(std::string_view(text).substr(at + 1, end - at - 1));
+        if (opensReference(content)) {
+            addMarks(marks, content);
+            text.replace(at, end + 1 - at, " ");
+            continue;
+        }
+        // "(*1)" and "(※)"
+        std::string const marksOnly = folded(content);
+        bool const stars = !marksOnly.empty() && (marksOnly.front() == '*' || marksOnly.starts_with("※")) && marksOnly.size() <= 5;
+        if (stars) {
+            addMarks(marks, marksOnly);
+            text.replace(at, end + 1 - at, " ");
+        }
+    }
+    // "*1", "※2", "注1", stars at the ends
+    for (std::string_view sign : {"※", "†", "‡", "*"}) {
+        for (std::size_t at = text.find(sign); at != std::string::npos; at = text.find(sign, at)) {
+            std::size_t end = at + sign.size();
+            std::string digits;
+            while (end < text.size() && text[end] >= '0' && text[end] <= '9') digits.push_back(text[end++]);
+            // a star between operands is a product: "0.7*VDD"
+            bool const product = sign == "*" && at > 0 && end < text.size() && text[at - 1] != ' ' && text[end] != ' ' && text[end] != ')' && text[end] != ',';
+            bool const spaced = sign == "*" && at > 1 && text[at - 1] == ' ' && end + 1 < text.size() && text[end] == ' ' && digits.empty();
+            bool const longNumber = digits.size() > 2;
+            if (product || spaced || longNumber || (end < text.size() && text[end] == '.' && !digits.empty())) {
+                at = end;
+                continue;
+            }
+            marks.push_back(digits.empty() ? std::string(sign) : digits);
+            text.replace(at, end - at, " ");
+        }
+    }
+    // circled digits
+    for (int n = 1; n <= 20; ++n) {
+        std::string circled;
+        append(circled, static_cast<char32_t>(0x245F + n));
+        for (std::size_t at = text.find(circled); at != std::string::npos; at = text.find(circled, at)) {
+            marks.push_back(std::to_string(n));
+            text.replace(at, circled.size(), " ");
+        }
+    }
+    // "…, see Figure 3", "Note 1" at the end
+    std::string const low = folded(text);
+    for (std::string_view lead : {"see fig", "see note", "see test", "see tech", "see table", "see the fig"}) {
+        std::size_t const at = low.rfind(lead);
+        if (at == std::string::npos || low.size() - at > 40 || low.size() != text.size()) continue;
+        addMarks(marks, low.substr(at));
+        text.resize(at);
+        break;
+    }
+    std::string const tail = folded(text);
+    std::size_t const note = tail.rfind("note");
+    if (note != std::string::npos && tail.size() == text.size() && opensReference(tail.substr(note)) && (note == 0 || tail[note - 1] == ' ')) {
+        addMarks(marks, tail.substr(note));
+        text.resize(note);
+    }
+    trimEnds(text);
+    return text;
+}
+
+TableText::TableText(model::Table const& table, model::PageLayout const* page) : rows(table.rows), columns(table.columns) {
+    cells.reserve(table.cells.size());
+    for (model::Cell const& cell : table.cells) {
+        CellText out;
+        out.left = cell.box.x0;
+        std::string raw;
+        if (page == nullptr || cell.words.empty()) {
+            raw = cell.text;
+        } else {
+            bool first = true;
+            std::size_t nextLine = 0;
+            for (std::size_t i = 0; i < cell.words.size(); ++i) {
+                std::uint32_t const index = cell.words[i];
+                if (index >= page->words.size()) continue;
+                model::Word const& word = page->words[index];
+                bool lineStart = false;
+                while (nextLine < cell.lineStarts.size() && cell.lineStarts[nextLine] <= i) {
+                    lineStart = cell.lineStarts[nextLine] == i;
+                    ++nextLine;
+                }
+                if (word.dotLeader) continue;
+                if (word.script == model::Script::Superscript && !first && isFootnoteMark(word.text)) {
+                    std::string const mark = folded(word.text);
+                    addMarks(out.marks, mark);
+                    continue;
+                }
+                if (first) {
+                    out.left = word.box.x0;
+                    out.size = word.size;
+                    out.bold = word.bold;
+                }
+                if (first) {
+                    raw = word.text;
+                } else if (word.spaceBefore || lineStart) {
+                    raw = joined(raw, word.text);
+                } else {
+                    raw += word.text;
+                }
+                first = false;
+            }
+        }
+        std::string const clean = tidied(raw);
+        std::size_t const before = out.marks.size();
+        out.text = withoutReferences(clean, out.marks);
+        if (out.text.empty() && !clean.empty() && !saysNothing(clean) && out.marks.size() >= before) {
+            out.onlyReference = true;
+            out.text = clean;
+        }
+        cells.push_back(std::move(out));
+    }
+    if (rows > 0 && columns > 0 && rows <= kLargestGrid / columns) {
+        m_grid.assign(static_cast<std::size_t>(rows) * static_cast<std::size_t>(columns), -1);
+        for (std::size_t i = 0; i < table.cells.size(); ++i) {
+            model::Cell const& cell = table.cells[i];
+            for (int r = std::max(0, cell.row); r < std::min(rows, cell.row + cell.rowSpan); ++r) {
+                for (int c = std::max(0, cell.column); c < std::min(columns, cell.column + cell.columnSpan); ++c) {
+                    m_grid[static_cast<std::size_t>(r) * static_cast<std::size_t>(columns) + static_cast<std::size_t>(c)] = static_cast<int>(i);
+                }
+            }
+        }
+    }
+}
+
+int TableText::at(int row, int column) const {
+    if (row < 0 || column < 0 || row >= rows || column >= columns || m_grid.empty()) return -1;
+    return m_grid[static_cast<std::size_t>(row) * static_cast<std::size_t>(columns) + static_cast<std::size_t>(column)];
+}
+
+}  // namespace standin::parameters

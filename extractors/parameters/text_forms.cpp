@@ -1,0 +1,264 @@
+#include "extractors/parameters/text_forms.h"
+
+// One pass over code points for each form; no tables beyond a few switches.
+// Tested by tests/extractors/parameters/text_forms_test.cpp.
+
+namespace standin::parameters {
+
+namespace {
+
+constexpr char32_t kBroken = U'\uFFFD';
+
+bool isSpace(char32_t c) {
+    return c == U' ' || c == U'\t' || c == U'\n' || c == U'\r' || c == U'\u00A0' || c == U'\u3000' ||
+           (c >= U'\u2000' && c <= U'\u200A') || c == U'\u202F' || c == U'\u205F';
+}
+
+bool isInvisible(char32_t c) { return c == U'\u200B' || c == U'\uFEFF' || c == U'\u2060' || c == U'\u200D'; }
+
+bool isDash(char32_t c) {
+    return c == U'-' || (c >= U'\u2010' && c <= U'\u2015') || c == U'\u2212' || c == U'\uFF0D' || c == U'\uFE63' ||
+           c == U'\u2500' || c == U'\u00AD';
+}
+
+bool isDegree(char32_t c) { return c == U'\u00B0' || c == U'\u00BA' || c == U'\u02DA' || c == U'\u2070'; }
+
+char32_t lowered(char32_t c) {
+    if (c >= U'A' && c <= U'Z') return c + 32;
+    if (c >= U'\u0410' && c <= U'\u042F') return c + 32;
+    if (c >= U'\u00C0' && c <= U'\u00DE' && c != U'\u00D7') return c + 32;
+    return c;
+}
+
+char32_t superscriptPlain(char32_t c) {
+    switch (c) {
+        case U'\u2070': return U'0';
+        case U'\u00B9': return U'1';
+        case U'\u00B2': return U'2';
+        case U'\u00B3': return U'3';
+        case U'\u207A': return U'+';
+        case U'\u207B': return U'-';
+        default: return c >= U'\u2074' && c <= U'\u2079' ? U'0' + (c - U'\u2070') : 0;
+    }
+}
+
+}  // namespace
+
+std::u32string decoded(std::string_view utf8) {
+    std::u32string out;
+    out.reserve(utf8.size());
+    std::size_t i = 0;
+    while (i < utf8.size()) {
+        auto const lead = static_cast<unsigned char>(utf8[i]);
+        int const length = lead < 0x80 ? 1 : lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : lead >= 0xC0 ? 2 : 0;
+        if (length == 0 || i + static_cast<std::size_t>(length) > utf8.size()) {
+            out.push_back(kBroken);
+            ++i;
+            continue;
+        }
+        char32_t code = length == 1 ? lead : lead & (0xFF >> (length + 1));
+        bool good = true;
+        for (int k = 1; k < length; ++k) {
+            auto const next = static_cast<unsigned char>(utf8[i + static_cast<std::size_t>(k)]);
+            good = good && (next & 0xC0) == 0x80;
+            code = (code << 6) | (next & 0x3F);
+        }
+        out.push_back(good ? code : kBroken);
+        i += good ? static_cast<std::size_t>(length) : 1;
+    }
+    return out;
+}
+
+void append(std::string& utf8, char32_t code) {
+    if (code < 0x80) {
+        utf8.push_back(static_cast<char>(code));
+    } else if (code < 0x800) {
+        utf8.push_back(static_cast<char>(0xC0 | (code >> 6)));
+        utf8.push_back(static_cast<char>(0x80 | (code & 0x3F)));
+    } else if (code < 0x10000) {
+        utf8.push_back(static_cast<char>(0xE0 | (code >> 12)));
+        utf8.push_back(static_cast<char>(0x80 | ((code >> 6) & 0x3F)));
+        utf8.push_back(static_cast<char>(0x80 | (code & 0x3F)));
+    } else {
+        utf8.push_back(static_cast<char>(0xF0 | (code >> 18)));
+        utf8.push_back(static_cast<char>(0x80 | ((code >> 12) & 0x3F)));
+        utf8.push_back(static_cast<char>(0x80 | ((code >> 6) & 0x3F)));
+        utf8.push_back(static_cast<char>(0x80 | (code & 0x3F)));
+    }
+}
+
+std::string encoded(std::u32string_view text) {
+    std::string out;
+    out.reserve(text.size());
+    for (char32_t c : text) append(out, c);
+    return out;
+}
+
+bool isCjk(char32_t c) {
+    return (c >= 0x3000 && c <= 0x30FF) || (c >= 0x3400 && c <= 0x9FFF) || (c >= 0xF900 && c <= 0xFAFF) ||
+           (c >= 0xAC00 && c <= 0xD7A3) || (c >= 0xFF00 && c <= 0xFFEF) || (c >= 0x20000 && c <= 0x2FA1F);
+}
+
+bool isDigit(char32_t c) { return c >= U'0' && c <= U'9'; }
+bool isLatinLetter(char32_t c) { return (c >= U'A' && c <= U'Z') || (c >= U'a' && c <= U'z'); }
+bool isGreek(char32_t c) { return (c >= 0x0370 && c <= 0x03FF) || c == U'\u2206' || c == U'\u2126' || c == U'\u00B5'; }
+
+std::string trimmed(std::string_view text) {
+    std::u32string const codes = decoded(text);
+    std::size_t first = 0;
+    std::size_t last = codes.size();
+    while (first < last && (isSpace(codes[first]) || isInvisible(codes[first]))) ++first;
+    while (last > first && (isSpace(codes[last - 1]) || isInvisible(codes[last - 1]))) --last;
+    return encoded(std::u32string_view(codes).substr(first, last - first));
+}
+
+std::string tidied(std::string_view text) {
+    std::u32string const codes = decoded(text);
+    std::string out;
+    out.reserve(text.size());
+    bool gap = false;
+    for (std::size_t i = 0; i < codes.size(); ++i) {
+        char32_t const c = codes[i];
+        if (isInvisible(c)) continue;
+        if (isSpace(c)) {
+            gap = !out.empty();
+            continue;
+        }
+        if (gap) out.push_back(' ');
+        gap = false;
+        if (isDash(c)) {
+            out.push_back('-');
+        } else if (c == U'\u2103') {
+            out += "°C";
+        } else if (c == U'\u2109') {
+            out += "°F";
+        } else if (isDegree(c) && (c != U'\u2070' || (i + 1 < codes.size() && codes[i + 1] == U'C'))) {
+            out += "°";
+            // "° C" is one sign in print
+            std::size_t next = i + 1;
+            while (next < codes.size() && isSpace(codes[next])) ++next;
+            if (next > i + 1 && next < codes.size() && codes[next] == U'C') i = next - 1;
+        } else if (c == U'\u301C' || c == U'\u223C' || c == U'\uFF5E' || c == U'\u2053' || c == U'\u02DC') {
+            out.push_back('~');
+        } else if (c == U'\u2126') {
+            out += "Ω";
+        } else if (c == U'\u2206') {
+            out += "Δ";
+        } else {
+            append(out, c);
+        }
+    }
+    return out;
+}
+
+std::string folded(std::string_view text) {
+    std::u32string const codes = decoded(tidied(text));
+    std::string out;
+    out.reserve(text.size());
+    for (char32_t c : codes) {
+        if (c >= 0xFF01 && c <= 0xFF5E) c -= 0xFEE0;
+        if (c == U'\u2018' || c == U'\u2019') c = U'\'';
+        if (c == U'\u201C' || c == U'\u201D') c = U'"';
+        append(out, lowered(c));
+    }
+    return out;
+}
+
+std::string closedNumbers(std::string_view text) {
+    std::string out;
+    out.reserve(text.size());
+    auto digit = [](char c) { return c >= '0' && c <= '9'; };
+    auto digitsFrom = [&](std::size_t at) {
+        std::size_t n = 0;
+        while (at + n < text.size() && digit(text[at + n])) ++n;
+        return n;
+    };
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (text[i] != ' ' || out.empty() || i + 1 >= text.size()) {
+            out.push_back(text[i]);
+            continue;
+        }
+        char const before = out.back();
+        char const after = text[i + 1];
+        bool close = false;
+        if (before == '.' && out.size() >= 2 && digit(out[out.size() - 2]) && digit(after)) close = true;
+        if (digit(before) && after == '.' && i + 2 < text.size() && digit(text[i + 2])) close = true;
+        // groups of exactly three digits
+        if (digit(before) && digit(after) && digitsFrom(i + 1) == 3) {
+            std::size_t run = 0;
+            while (run < out.size() && digit(out[out.size() - 1 - run])) ++run;
+            bool const fraction = run < out.size() && (out[out.size() - 1 - run] == '.' || out[out.size() - 1 - run] == ',');
+            close = run >= 1 && run <= 3 && !fraction && out[out.size() - run] != '0';
+        }
+        // a sign that opens a number
+        if ((before == '-' || before == '+') && digit(after)) {
+            bool const opens = out.size() == 1 || (out.size() >= 2 && (out[out.size() - 2] == ' ' || out[out.size() - 2] == '~'));
+            // "a - 5": a sign between operands stays a minus of the expression
+            bool operand = false;
+            if (out.size() >= 3 && out[out.size() - 2] == ' ') {
+                std::size_t k = out.size() - 2;
+                while (k > 0 && out[k - 1] == ' ') --k;
+                std::size_t w = k;
+                while (w > 0 && out[w - 1] != ' ') --w;
+                std::string_view const word(out.data() + w, k - w);
+                operand = !(word == "to" || word == "~" || word == "and" || word == "bis" || word == "...");
+            }
+            close = opens && !operand;
+        }
+        if (out.size() >= 2 && out.compare(out.size() - 2, 2, "±") == 0 && digit(after)) close = true;
+        if (!close) out.push_back(' ');
+    }
+    return out;
+}
+
+std::string plainExponents(std::string_view text) {
+    std::u32string const codes = decoded(text);
+    std::string out;
+    out.reserve(text.size());
+    bool raised = false;
+    for (char32_t c : codes) {
+        char32_t const plain = superscriptPlain(c);
+        if (plain != 0 && !raised && !out.empty()) out.push_back('^');
+        raised = plain != 0;
+        append(out, plain != 0 ? plain : c);
+    }
+    return out;
+}
+
+bool saysNothing(std::string_view text) {
+    for (char32_t c : decoded(text)) {
+        if (isSpace(c) || isInvisible(c) || isDash(c)) continue;
+        if (c == U'.' || c == U'\u2026' || c == U'\u2025' || c == U'/' || c == U'_' || c == U'\u30FC' || c == U'\u4E00' || c == U'*') continue;
+        return false;
+    }
+    return true;
+}
+
+std::string joined(std::string_view left, std::string_view right) {
+    if (left.empty()) return std::string(right);
+    if (right.empty()) return std::string(left);
+    std::size_t lead = left.size() - 1;
+    while (lead > 0 && (static_cast<unsigned char>(left[lead]) & 0xC0) == 0x80) --lead;
+    std::u32string const last = decoded(left.substr(lead));
+    std::u32string const first = decoded(right.substr(0, 4));
+    bool const cjk = !last.empty() && !first.empty() && isCjk(last.back()) && isCjk(first.front());
+    std::string out(left);
+    if (!cjk) out.push_back(' ');
+    out += right;
+    return out;
+}
+
+std::vector<std::string> splitAtSpaces(std::string_view text) {
+    std::vector<std::string> out;
+    std::size_t at = 0;
+    while (at < text.size()) {
+        std::size_t const end = std::min(text.find(' ', at), text.size());
+        if (end > at) out.emplace_back(text.substr(at, end - at));
+        at = end + 1;
+    }
+    return out;
+}
+
+bool contains(std::string_view text, std::string_view part) { return text.find(part) != std::string_view::npos; }
+
+}  // namespace standin::parameters

@@ -1,0 +1,237 @@
+#include "extractors/parameters/value_cell.h"
+
+// tidied -> label in front split off -> range split at its separator (word,
+// tilde, dots, or a dash between two numbers) -> units taken off the ends.
+// Tested by tests/extractors/parameters/value_cell_test.cpp.
+
+#include <array>
+#include <optional>
+#include <utility>
+#include <vector>
+
+#include "extractors/parameters/shapes.h"
+#include "extractors/parameters/text_forms.h"
+
+namespace standin::parameters {
+
+namespace {
+
+bool isDigitChar(char c) { return c >= '0' && c <= '9'; }
+
+struct Halves {
+    std::string left;
+    std::string right;
+};
+
+// Can stand at one end of a range: a number, a number with a unit, or an expression.
+bool isRangeEnd(std::string text) {
+    text = trimmed(text);
+    if (text.empty()) return false;
+    std::string bare = text;
+    (void)takeUnitTail(bare);
+    return isNumberLike(bare) || isExpression(bare) || isExpression(text);
+}
+
+std::optional<Halves> splitAt(std::string const& text, std::string_view separator) {
+    for (std::size_t at = text.find(separator); at != std::string::npos; at = text.find(separator, at + 1)) {
+        std::string left = trimmed(std::string_view(text).substr(0, at));
+        std::string right = trimmed(std::string_view(text).substr(at + separator.size()));
+        if (isRangeEnd(left) && isRangeEnd(right)) return Halves{std::move(left), std::move(right)};
+    }
+    return std::nullopt;
+}
+
+// "-40-85", "2.0 - 4.5", "-40-+125": the dash that stands between two numbers.
+std::optional<Halves> splitAtDash(std::string const& text) {
+    for (std::size_t at = text.find('-', 1); at != std::string::npos; at = text.find('-', at + 1)) {
+        std::string const left = trimmed(std::string_view(text).substr(0, at));
+        std::string const right = trimmed(std::string_view(text).substr(at + 1));
+        std::string bareLeft = left;
+        std::string bareRight = right;
+        (void)takeUnitTail(bareLeft);
+        (void)takeUnitTail(bareRight);
+        if (contains(bareLeft, "^") || bareLeft.empty() || bareRight.empty()) continue;
+        bool const leftEndsAsNumber = isDigitChar(bareLeft.back());
+        bool const rightStarts = isDigitChar(bareRight.front()) || bareRight.front() == '+' || bareRight.front() == '-' || bareRight.starts_with("±");
+        if (leftEndsAsNumber && rightStarts && isNumberLike(bareLeft) && isNumberLike(bareRight)) return Halves{left, right};
+    }
+    return std::nullopt;
+}
+
+std::optional<Halves> splitRange(std::string text) {
+    std::string const low = folded(text);
+    if (low.starts_with("von ")) text = trimmed(std::string_view(text).substr(4));
+    if (low.starts_with("from ")) text = trimmed(std::string_view(text).substr(5));
+    if (low.starts_with("от ")) text = trimmed(std::string_view(text).substr(std::string_view("от ").size()));
+    constexpr std::array kSeparators = {" to ", "~",  "\u2026", "...", "..", " thru ", " through ", " bis ", "至", "到", "から", " до ", "\u00F7", " TO ", " To ", "to"};
+    for (std::string_view separator : kSeparators) {
+        if (std::optional<Halves> halves = splitAt(text, separator)) return halves;
+    }
+    return splitAtDash(text);
+}
+
+std::string valueText(std::string_view text) {
+    std::string out = closedNumbers(trimmed(text));
+    // "+/-" and "+-" are one sign
+    for (std::string_view sign : {"+/-", "＋/-", "+ -", "+-"}) {
+        if (out.starts_with(sign)) out = "±" + trimmed(std::string_view(out).substr(sign.size()));
+    }
+    return out;
+}
+
+void put(ValueCell& cell, Slot slot, std::string text) {
+    switch (slot) {
+        case Slot::Min: cell.min = std::move(text); break;
+        case Slot::Typ: cell.typ = std::move(text); break;
+        case Slot::Max:
+        case Slot::Single: cell.max = std::move(text); break;
+    }
+}
+
+// "DIP8: 500" or "(DIP8) 500": a package, a part or a word that selects.
+std::string takeLabel(std::string& text) {
+    std::size_t const colon = text.find(':');
+    std::size_t const wide = text.find("：");
+    std::size_t const at = std::min(colon, wide);
+    if (at != std::string::npos && at > 0) {
+        std::string const label = trimmed(std::string_view(text).substr(0, at));
+        std::string const rest = trimmed(std::string_view(text).substr(at + (at == colon ? 1 : std::string_view("：").size())));
+        if ((isPackageLike(label) || isPartLike(label)) && hasDigit(rest)) {
+            text = rest;
+            return label;
+        }
+    }
+    if (text.ends_with(")")) {
+        std::size_t const open = text.rfind('(');
+        if (open != std::string::npos && open > 0) {
+            std::string const label = trimmed(std::string_view(text).substr(open + 1, text.size() - open - 2));
+            if (isPackageLike(label)) {
+                text = trimmed(std::string_view(text).substr(0, open));
+                return label;
+            }
+        }
+    }
+    return {};
+}
+
+}  // namespace
+
+bool isExpression(std::string_view raw) {
+    std::string const text = trimmed(raw);
+    if (text.empty() || text.size() > 60) return false;
+    bool letter = false;
+    int lowerRun = 0;
+    int words = 0;
+    for (char32_t c : decoded(text)) {
+        if (isLatinLetter(c) || isGreek(c)) {
+            letter = true;
+            lowerRun = c >= U'a' && c <= U'z' ? lowerRun + 1 : 0;
+            if (lowerRun > 6) return false;
+        } else {
+            lowerRun = 0;
+            if (c == U' ') ++words;
+            if (isCjk(c) && c < 0xFF00) return false;
+        }
+    }
+    if (!letter) return false;
+    if (isUnitLike(text) && !hasDigit(text) && text.size() <= 2) return false;
+    for (std::string const& word : splitAtSpaces(text)) {
+        if (isSymbolLike(word) || isNumberLike(word) || isUnitLike(word)) continue;
+        if (word == "+" || word == "-" || word == "x" || word == "×" || word == "*" || word == "/" || word == "·" || word == "±") continue;
+        // "VDD-0.3", "0.7×VDD", "-0.3V": mixed tokens of symbols, numbers and operators
+        bool mixed = true;
+        for (char32_t c : decoded(word)) {
+            mixed = mixed && (isLatinLetter(c) || isGreek(c) || isDigit(c) || c == U'+' || c == U'-' || c == U'.' || c == U'×' || c == U'*' || c == U'/' ||
+                              c == U'(' || c == U')' || c == U'%' || c == U'±' || c == U'_' || c == U'[' || c == U']' || c == U'≤' || c == U'≥' || c == U'<' || c == U'>');
+        }
+        if (!mixed) return false;
+    }
+    return words <= 8;
+}
+
+std::string takeUnitTail(std::string& text) {
+    // the last number of the text; what follows it is the candidate
+    std::size_t last = text.size();
+    for (std::size_t i = text.size(); i-- > 0;) {
+        if (isDigitChar(text[i])) {
+            // a digit inside a unit ("1k hr", "m2") or a symbol is no number's end
+            last = i + 1;
+            break;
+        }
+    }
+    if (last == text.size() || last == 0) return {};
+    std::string const tail = trimmed(std::string_view(text).substr(last));
+    if (tail.empty() || tail == "%" || !isUnitLike(tail)) {
+        if (tail != "%") return {};
+    }
+    // the digits must belong to a number, not to a symbol such as "VT1 V"
+    std::size_t start = last;
+    while (start > 0 && (isDigitChar(text[start - 1]) || text[start - 1] == '.' || text[start - 1] == ',')) --start;
+    if (start > 0) {
+        char const before = text[start - 1];
+        bool const letter = (before >= 'A' && before <= 'Z') || (before >= 'a' && before <= 'z');
+        if (letter) return {};
+    }
+    text = trimmed(std::string_view(text).substr(0, last));
+    return tail;
+}
+
+ValueCell readValueCell(std::string_view raw, Slot slot, std::string_view columnUnit) {
+    ValueCell cell;
+    std::string text = closedNumbers(plainExponents(tidied(raw)));
+    while (!text.empty() && (text.back() == ',' || text.back() == ';')) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
+    if (saysNothing(text)) return cell;
+    cell.label = takeLabel(text);
+    text = valueText(text);
+
+    std::string const unitOfLine = trimmed(columnUnit);
+    bool const tolerance = text.find("±") != std::string::npos && !text.starts_with("±") && isDigitChar(text.front());
+
+    if (slot == Slot::Single && !tolerance) {
+        if (std::optional<Halves> halves = splitRange(text)) {
+            cell.form = ValueForm::Range;
+            std::string right = valueText(halves->right);
+            std::string left = valueText(halves->left);
+            std::string rightBare = right;
+            std::string leftBare = left;
+            std::string const rightUnit = takeUnitTail(rightBare);
+            std::string const leftUnit = takeUnitTail(leftBare);
+            if (!leftUnit.empty() && !rightUnit.empty() && folded(leftUnit) != folded(rightUnit)) {
+                cell.mixedUnits = true;
+                cell.min = left;
+                cell.max = right;
+                return cell;
+            }
+            bool const foreign = !unitOfLine.empty() && !rightUnit.empty() && folded(rightUnit) != folded(unitOfLine) && !isNumberLike(rightBare);
+            cell.min = foreign ? left : leftBare;
+            cell.max = foreign ? right : rightBare;
+            if (!foreign) cell.unit = !rightUnit.empty() ? rightUnit : leftUnit;
+            return cell;
+        }
+    }
+
+    std::string bare = text;
+    std::string const unit = takeUnitTail(bare);
+    if (isNumberLike(bare)) {
+        cell.form = ValueForm::Number;
+        cell.unit = unit;
+        if (tolerance && slot == Slot::Single) {
+            cell.typ = bare;
+        } else {
+            put(cell, slot, bare);
+        }
+        return cell;
+    }
+    if (isExpression(text)) {
+        cell.form = ValueForm::Expression;
+        bool const same = !unit.empty() && (unitOfLine.empty() || folded(unit) == folded(unitOfLine));
+        if (same) cell.unit = unit;
+        put(cell, slot, same ? bare : text);
+        return cell;
+    }
+    cell.form = ValueForm::Words;
+    put(cell, slot, text);
+    return cell;
+}
+
+}  // namespace standin::parameters
