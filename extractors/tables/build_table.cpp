@@ -1,0 +1,600 @@
+// 1. The words of each printed line are parted at rules into pieces.
+// 2. White gutters part ruled columns further where they must (columns.h).
+// 3. Column titles and the content tell which columns hold values.
+// 4. Each band becomes rows (rows.h); merged areas span the rows of their bands.
+// 5. Cells are made, overlapping ones united, empty rows and columns dropped.
+// Tested by tests/extractors/tables/build_table_test.cpp.
+#include "extractors/tables/build_table.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "extractors/tables/columns.h"
+#include "extractors/tables/grid.h"
+#include "extractors/tables/head_words.h"
+#include "extractors/tables/pieces.h"
+#include "extractors/tables/rows.h"
+#include "extractors/tables/text_shape.h"
+
+namespace standin::tables {
+
+using model::PageLayout;
+using model::Points;
+using model::Rect;
+using model::Table;
+
+namespace {
+
+// In font heights.
+constexpr float kColumnGap = 0.72F;    // a gap at a column boundary that parts two cells
+constexpr float kMergedGap = 1.0F;     // the same inside an area that rules make one
+constexpr float kSameLine = 0.45F;
+constexpr float kOverflow = 0.35F;     // share of the next column that a long text may cover
+
+constexpr int kMostHeadBands = 4;
+constexpr std::size_t kMostHeadLines = 5;
+
+class Builder {
+public:
+    Builder(PageLayout const& page, Region const& region, std::vector<char>& taken)
+        : m_page(page), m_region(region), m_lattice(region.lattice), m_taken(taken) {}
+
+    std::optional<Table> build() {
+        if (m_lattice.xs.size() < 2 || m_lattice.ys.size() < 2) return std::nullopt;
+        collectPieces();
+        if (m_pieces.size() < 4) return std::nullopt;
+        findColumns();
+        if (m_columns.count() < 2) return std::nullopt;
+        placePieces();
+        findHead();
+        findValueColumns();
+        splitBands();
+        return makeTable();
+    }
+
+private:
+    PageLayout const& m_page;
+    Region const& m_region;
+    Lattice const& m_lattice;
+    std::vector<char>& m_taken;
+    Points m_font = 10;
+    std::vector<Piece> m_pieces;
+    std::vector<int> m_areaOfPiece;
+    ColumnModel m_columns;
+    std::vector<int> m_firstColumn;  // first final column of each lattice column, and one past the end
+    std::vector<PlacedPiece> m_placed;
+    std::vector<std::vector<std::uint32_t>> m_inArea;  // placed pieces of each area
+    int m_headBands = 0;           // bands that are head as a whole
+    Points m_headBottom = -1;      // baseline of the last head line
+    std::vector<int> m_rowOfBand;  // first row of each band, and one past the end
+    int m_headRows = 0;
+    bool m_leaders = false;
+    bool m_headWords = false;
+
+    [[nodiscard]] RuledArea const& area(int index) const { return m_lattice.areas[static_cast<std::size_t>(index)]; }
+
+    void collectPieces() {
+        std::vector<Points> sizes;
+        for (auto const lineIndex : m_region.lines) {
+            auto const& line = m_page.lines[lineIndex];
+            std::uint32_t start = line.firstWord;
+            std::uint32_t const end = line.firstWord + line.wordCount;
+            int current = -1;
+            auto flush = [&](std::uint32_t until) {
+                if (until <= start || current < 0) return;
+                auto const piece = makePiece(m_page, line, start, until - start);
+                if (piece.count == 0) return;
+                m_pieces.push_back(piece);
+                m_areaOfPiece.push_back(current);
+                sizes.push_back(piece.size);
+            };
+            bool const turned = line.direction != model::Direction::Right;
+            int const whole = turned ? areaAt(line.box.centre()) : -1;
+            for (std::uint32_t i = line.firstWord; i < end; ++i) {
+                auto const& word = m_page.words[i];
+                if (word.dotLeader) m_leaders = true;
+                bool const usable = isTableWord(word) && m_taken[i] == 0 && !word.dotLeader;
+                int const at = !usable ? -1 : turned ? whole : areaAt(word.box.centre());
+                if (at != current) {
+                    flush(i);
+                    start = i;
+                    current = at;
+                }
+            }
+            flush(end);
+        }
+        if (!sizes.empty()) {
+            auto const middle = sizes.begin() + static_cast<std::ptrdiff_t>(sizes.size() / 2);
+            std::nth_element(sizes.begin(), middle, sizes.end());
+            m_font = std::clamp(*middle, 3.0F, 30.0F);
+        }
+    }
+
+    [[nodiscard]] int areaAt(model::Point p) const {
+        int const row = m_lattice.rowAt(p.y);
+        int const column = m_lattice.columnAt(p.x);
+        if (row < 0 || column < 0) return -1;
+        return m_lattice.areaOf[static_cast<std::size_t>(row * m_lattice.columns() + column)];
+    }
+
+    void findColumns() {
+        std::vector<std::vector<Piece>> inColumn(static_cast<std::size_t>(m_lattice.columns()));
+        for (std::size_t i = 0; i < m_pieces.size(); ++i) {
+            auto const& a = area(m_areaOfPiece[i]);
+            if (a.column0 == a.column1) inColumn[static_cast<std::size_t>(a.column0)].push_back(m_pieces[i]);
+        }
+        m_columns.edges.push_back(m_lattice.xs.front());
+        for (int c = 0; c < m_lattice.columns(); ++c) {
+            auto const i = static_cast<std::size_t>(c);
+            m_firstColumn.push_back(m_columns.count());
+            auto const mode = m_region.ruledColumns ? Gutters::InsideRuledColumn : Gutters::OpenArea;
+            auto const cuts = findCuts(m_page, inColumn[i], m_lattice.xs[i], m_lattice.xs[i + 1], m_font, mode);
+            m_columns.edges.insert(m_columns.edges.end(), cuts.begin(), cuts.end());
+            m_columns.edges.push_back(m_lattice.xs[i + 1]);
+        }
+        m_firstColumn.push_back(m_columns.count());
+        m_columns.titles.assign(static_cast<std::size_t>(m_columns.count()), ColumnTitle::None);
+        m_columns.holdsValues.assign(static_cast<std::size_t>(m_columns.count()), 0);
+    }
+
+    [[nodiscard]] int columnAt(Points x) const {
+        auto const it = std::upper_bound(m_columns.edges.begin(), m_columns.edges.end(), x);
+        int const i = static_cast<int>(it - m_columns.edges.begin()) - 1;
+        return std::clamp(i, 0, m_columns.count() - 1);
+    }
+
+    // Columns that a piece stands in: the one of its middle, and neighbours that it really covers.
+    void setColumns(PlacedPiece& placed, int low, int high) const {
+        auto const& box = placed.piece.box;
+        int first = std::clamp(columnAt(box.x0), low, high);
+        int last = std::clamp(columnAt(box.x1), low, high);
+        auto covers = [&](int column) {
+            auto const i = static_cast<std::size_t>(column);
+            Points const part = model::overlap(box.x0, box.x1, m_columns.edges[i], m_columns.edges[i + 1]);
+            return part > kOverflow * (m_columns.edges[i + 1] - m_columns.edges[i]) && part > 0.6F * m_font;
+        };
+        int const middle = std::clamp(columnAt(box.centre().x), first, last);
+        while (first < middle && !covers(first)) ++first;
+        while (last > middle && !covers(last)) --last;
+        placed.column0 = first;
+        placed.column1 = last;
+    }
+
+    void placePieces() {
+        m_inArea.resize(m_lattice.areas.size());
+        std::vector<Piece> parts;
+        for (std::size_t i = 0; i < m_pieces.size(); ++i) {
+            int const index = m_areaOfPiece[i];
+            auto const& a = area(index);
+            int const low = m_firstColumn[static_cast<std::size_t>(a.column0)];
+            int const high = m_firstColumn[static_cast<std::size_t>(a.column1) + 1] - 1;
+            parts.clear();
+            if (low == high || m_pieces[i].turned) {
+                parts.push_back(m_pieces[i]);
+            } else {
+                cutAtColumns(m_pieces[i], low, high, a.column0 == a.column1 ? kColumnGap : kMergedGap, parts);
+                if (a.column0 != a.column1 && !standAlone(parts)) parts.assign(1, m_pieces[i]);
+            }
+            bool const whole = low == high || (a.column0 != a.column1 && parts.size() == 1);
+            for (auto const& part : parts) {
+                PlacedPiece placed;
+                placed.piece = part;
+                placed.area = index;
+                placed.column0 = low;
+                placed.column1 = high;
+                if (!whole) setColumns(placed, low, high);
+                m_inArea[static_cast<std::size_t>(index)].push_back(static_cast<std::uint32_t>(m_placed.size()));
+                m_placed.push_back(placed);
+            }
+        }
+        settleNeighbours();
+    }
+
+    // Cuts at gaps that lie on a column boundary.
+    void cutAtColumns(Piece const& piece, int low, int high, float gap, std::vector<Piece>& parts) const {
+        std::vector<Piece> runs;
+        cutAtGaps(m_page, piece, 0.3F * m_font, runs);
+        std::vector<Piece> out;
+        for (auto const& run : runs) {
+            bool join = !out.empty();
+            if (join) {
+                Points const from = out.back().box.x1;
+                Points const to = run.box.x0;
+                int const column = columnAt(run.box.centre().x);
+                int const before = columnAt(out.back().box.centre().x);
+                bool boundary = false;
+                for (int c = low; c < high; ++c) {
+                    Points const edge = m_columns.edges[static_cast<std::size_t>(c) + 1];
+                    boundary = boundary || (edge >= from - 0.3F * m_font && edge <= to + 0.3F * m_font);
+                }
+                bool const wide = to - from >= gap * m_font;
+                bool const values = to - from >= 0.45F * m_font && column != before && isValueLike(shapeOf(textOf(m_page, out.back()))) &&
+                                    isValueLike(shapeOf(textOf(m_page, run)));
+                join = !(boundary && (wide || values));
+            }
+            if (join) {
+                auto& last = out.back();
+                last.count = run.first + run.count - last.first;
+                last.box = united(last.box, run.box);
+                last.bold = last.bold && run.bold;
+            } else {
+                out.push_back(run);
+            }
+        }
+        parts.insert(parts.end(), out.begin(), out.end());
+    }
+
+    // Parts of a line in a merged area are cells of their own only when each could be one.
+    [[nodiscard]] bool standAlone(std::vector<Piece> const& parts) const {
+        if (parts.size() < 2) return false;
+        return std::all_of(parts.begin(), parts.end(), [&](Piece const& p) {
+            auto const text = textOf(m_page, p);
+            return isValueLike(shapeOf(text)) || columnTitle(text) != ColumnTitle::None;
+        });
+    }
+
+    // A piece that reaches into a column where another piece of its line stands does not cover it.
+    void settleNeighbours() {
+        for (auto const& members : m_inArea) {
+            for (auto const i : members) {
+                auto& left = m_placed[i];
+                if (left.column0 == left.column1) continue;
+                for (auto const j : members) {
+                    auto const& other = m_placed[j];
+                    if (i == j || std::abs(other.piece.baseline - left.piece.baseline) > kSameLine * m_font) continue;
+                    if (other.piece.box.x0 > left.piece.box.x0) {
+                        left.column1 = std::max(left.column0, std::min(left.column1, other.column0 - 1));
+                    } else {
+                        left.column0 = std::min(left.column1, std::max(left.column0, other.column1 + 1));
+                    }
+                }
+            }
+        }
+    }
+
+    // Head bands, titles of the columns, and the last head line of an open body.
+    void findHead() {
+        int const bands = m_lattice.rows();
+        for (int band = 0; band < std::min(bands, kMostHeadBands + 1); ++band) {
+            std::vector<std::uint32_t> members;
+            for (std::size_t a = 0; a < m_lattice.areas.size(); ++a) {
+                if (m_lattice.areas[a].row0 == band) members.insert(members.end(), m_inArea[a].begin(), m_inArea[a].end());
+            }
+            if (members.empty()) continue;
+            std::sort(members.begin(), members.end(), [&](auto a, auto b) { return m_placed[a].piece.baseline < m_placed[b].piece.baseline; });
+            int const titles = readTitles(members, band);
+            if (titles >= 2 || (titles == 1 && band > 0 && m_headBands == band)) {
+                m_headBands = band + 1;
+                m_headWords = true;
+                continue;
+            }
+            if (m_headBands > 0 || m_headBottom >= 0) break;
+        }
+    }
+
+    // Titles among the first lines of a band; gives how many, and sets m_headBottom.
+    int readTitles(std::vector<std::uint32_t> const& members, int band) {
+        int found = 0;
+        std::vector<std::pair<int, std::string>> texts;  // by column: lines joined
+        Points lastTitle = -1;
+        std::vector<char> columnDone(static_cast<std::size_t>(m_columns.count()), 0);
+        auto take = [&](PlacedPiece const& p, ColumnTitle title) {
+            for (int c = p.column0; c <= p.column1; ++c) {
+                auto& known = m_columns.titles[static_cast<std::size_t>(c)];
+                bool const wide = p.column1 > p.column0;
+                if (!wide || known == ColumnTitle::None) known = title;
+            }
+            if (columnDone[static_cast<std::size_t>(p.column0)] == 0) ++found;
+            columnDone[static_cast<std::size_t>(p.column0)] = 1;
+            lastTitle = std::max(lastTitle, p.piece.baseline);
+        };
+        Points const first = m_placed[members[0]].piece.baseline;
+        std::size_t lineCount = 1;
+        Points previous = first;
+        for (std::size_t i = 0; i < members.size(); ++i) {
+            auto const& p = m_placed[members[i]];
+            if (p.piece.baseline - previous > kSameLine * m_font) {
+                ++lineCount;
+                // Title lines of an open body stand close together.
+                if (found >= 2 && p.piece.baseline - previous > 1.9F * m_font) break;
+                previous = p.piece.baseline;
+            }
+            if (lineCount > kMostHeadLines) break;
+            auto text = textOf(m_page, p.piece);
+            auto title = columnTitle(text);
+            auto const it = std::find_if(texts.begin(), texts.end(), [&](auto const& t) { return t.first == p.column0 * 4096 + p.area; });
+            if (it != texts.end()) {
+                it->second += ' ' + text;
+                auto const joined = columnTitle(it->second);
+                if (joined != ColumnTitle::None) title = joined;
+            } else {
+                texts.emplace_back(p.column0 * 4096 + p.area, text);
+            }
+            if (title != ColumnTitle::None) take(p, title);
+        }
+        if (found >= 2) {
+            m_headBottom = std::max(m_headBottom, lastTitle);
+        } else if (m_headBands < band) {
+            // One lucky word is no head.
+            if (found > 0 && m_headBands == 0) std::fill(m_columns.titles.begin(), m_columns.titles.end(), ColumnTitle::None);
+        }
+        return found;
+    }
+
+    [[nodiscard]] bool isHeadPiece(PlacedPiece const& p) const {
+        auto const& a = area(p.area);
+        if (a.row0 < m_headBands && bandIsWholeHead(a.row0)) return true;
+        return m_headBottom >= 0 && p.piece.baseline <= m_headBottom + kSameLine * m_font;
+    }
+
+    // A head band whose lines below the titles hold no values is head as a whole.
+    [[nodiscard]] bool bandIsWholeHead(int band) const {
+        return band < m_headBands && m_wholeHead.size() > static_cast<std::size_t>(band) && m_wholeHead[static_cast<std::size_t>(band)] != 0;
+    }
+    std::vector<char> m_wholeHead;
+
+    void findValueColumns() {
+        m_wholeHead.assign(static_cast<std::size_t>(m_lattice.rows()), 0);
+        for (int band = 0; band < m_headBands; ++band) {
+            int values = 0;
+            int below = 0;
+            for (auto const& p : m_placed) {
+                if (area(p.area).row0 != band || p.piece.baseline <= m_headBottom + kSameLine * m_font) continue;
+                ++below;
+                if (isValueLike(shapeOf(textOf(m_page, p.piece)))) ++values;
+            }
+            m_wholeHead[static_cast<std::size_t>(band)] = values == 0 && (m_region.ruledColumns || below <= m_columns.count()) ? 1 : 0;
+        }
+        std::vector<int> all(static_cast<std::size_t>(m_columns.count()), 0);
+        std::vector<int> values(static_cast<std::size_t>(m_columns.count()), 0);
+        for (auto const& p : m_placed) {
+            if (p.column0 != p.column1 || isHeadPiece(p)) continue;
+            ++all[static_cast<std::size_t>(p.column0)];
+            auto const shape = shapeOf(textOf(m_page, p.piece));
+            if (shape == Shape::Number || shape == Shape::Expression) ++values[static_cast<std::size_t>(p.column0)];
+            if (shape == Shape::Dash) --all[static_cast<std::size_t>(p.column0)];
+        }
+        bool titled = false;
+        for (auto const title : m_columns.titles) titled = titled || isValueTitle(title);
+        for (std::size_t c = 0; c < all.size(); ++c) {
+            auto const title = m_columns.titles[c];
+            if (isValueTitle(title)) {
+                m_columns.holdsValues[c] = 1;
+            } else if (title == ColumnTitle::None && values[c] > 0 && values[c] * 10 >= all[c] * 6 && c > 0) {
+                m_columns.holdsValues[c] = 1;
+            }
+        }
+        // Numbers left of titled value columns (test circuits, pins) are no values.
+        if (titled) {
+            std::size_t firstTitled = 0;
+            while (!isValueTitle(m_columns.titles[firstTitled])) ++firstTitled;
+            for (std::size_t c = 0; c < firstTitled; ++c) m_columns.holdsValues[c] = 0;
+        }
+    }
+
+    void splitBands() {
+        int const bands = m_lattice.rows();
+        m_rowOfBand.push_back(0);
+        std::vector<std::vector<PlacedPiece*>> ofBand(static_cast<std::size_t>(bands));
+        std::vector<std::vector<PlacedPiece*>> headOfBand(static_cast<std::size_t>(bands));
+        for (auto& p : m_placed) {
+            auto const& a = area(p.area);
+            if (a.row0 != a.row1) continue;
+            (isHeadPiece(p) ? headOfBand : ofBand)[static_cast<std::size_t>(a.row0)].push_back(&p);
+        }
+        std::vector<std::vector<Points>> baselines(static_cast<std::size_t>(bands));
+        int bodyBands = 0;
+        for (auto const& band : ofBand) bodyBands += band.empty() ? 0 : 1;
+        for (int band = 0; band < bands; ++band) {
+            auto const i = static_cast<std::size_t>(band);
+            int count = 0;
+            if (!headOfBand[i].empty()) {
+                count = splitHead(headOfBand[i]);
+                baselines[i].assign(static_cast<std::size_t>(count), headOfBand[i][0]->piece.baseline);
+                m_headRows = m_rowOfBand.back() + count;
+            }
+            if (!ofBand[i].empty() || count == 0) {
+                auto const rows = splitBand(m_page, ofBand[i], m_columns, kindOf(ofBand[i], bodyBands), m_font);
+                for (auto* p : ofBand[i]) {
+                    p->row0 += count;
+                    p->row1 += count;
+                }
+                count += rows.count;
+                baselines[i].insert(baselines[i].end(), rows.baselines.begin(), rows.baselines.end());
+            }
+            m_rowOfBand.push_back(m_rowOfBand.back() + count);
+        }
+        // To rows of the table.
+        std::vector<Points> all;
+        for (auto const& ofOne : baselines) all.insert(all.end(), ofOne.begin(), ofOne.end());
+        for (auto& p : m_placed) {
+            auto const& a = area(p.area);
+            int const first = m_rowOfBand[static_cast<std::size_t>(a.row0)];
+            if (a.row0 == a.row1) {
+                p.row0 += first;
+                p.row1 += first;
+            } else {
+                p.row0 = first;
+                p.row1 = m_rowOfBand[static_cast<std::size_t>(a.row1) + 1] - 1;
+            }
+        }
+        for (std::size_t index = 0; index < m_lattice.areas.size(); ++index) {
+            if (m_lattice.areas[index].row0 != m_lattice.areas[index].row1) shareOut(index, all);
+        }
+    }
+
+    [[nodiscard]] BandKind kindOf(std::vector<PlacedPiece*> const& pieces, int bodyBands) const {
+        auto const anchors = valueBaselines(m_page, pieces, m_columns, m_font);
+        int const firstValue = m_columns.firstValueColumn();
+        if (firstValue == m_columns.count()) {
+            if (m_region.ruledColumns && m_region.ruledRows && bodyBands > 2) return BandKind::Ruled;
+            return bodyBands <= 2 || !m_region.ruledRows ? BandKind::Open : BandKind::Ruled;
+        }
+        if (anchors.size() < 2) return m_region.ruledRows && bodyBands > 2 ? BandKind::Ruled : BandKind::Open;
+        if (anchors.size() == 2 && bodyBands > 2) return BandKind::Ruled;
+        int named = 0;
+        for (Points const y : anchors) {
+            bool name = false;
+            for (auto const* p : pieces) {
+                if (p->column0 >= firstValue || std::abs(p->piece.baseline - y) > kSameLine * m_font) continue;
+                auto const title = m_columns.titles[static_cast<std::size_t>(p->column0)];
+                if (title == ColumnTitle::Conditions) continue;
+                name = name || !statesConditions(textOf(m_page, p->piece));
+            }
+            named += name ? 1 : 0;
+        }
+        if (named * 10 >= static_cast<int>(anchors.size()) * 6) return BandKind::Open;
+        return bodyBands <= 2 ? BandKind::Open : BandKind::Ruled;
+    }
+
+    // Rows of a head band. Titles that stand over several columns (groups) have
+    // the rows above the leaf titles.
+    int splitHead(std::vector<PlacedPiece*>& pieces) {
+        std::sort(pieces.begin(), pieces.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
+        std::vector<std::vector<PlacedPiece*>> lines;
+        for (auto* p : pieces) {
+            if (lines.empty() || p->piece.baseline - lines.back()[0]->piece.baseline > kSameLine * m_font) lines.emplace_back();
+            lines.back().push_back(p);
+        }
+        std::size_t leaf = 0;  // the line with most value titles
+        int most = 0;
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            int values = 0;
+            for (auto* p : lines[i]) values += isValueTitle(columnTitle(textOf(m_page, p->piece))) ? 1 : 0;
+            if (values > 0 && values >= most) {
+                most = values;
+                leaf = i;
+            }
+        }
+        bool grouped = false;
+        for (std::size_t i = 0; i < leaf && most >= 2; ++i) {
+            for (auto* p : lines[i]) {
+                if (columnTitle(textOf(m_page, p->piece)) == ColumnTitle::None || p->column1 > p->column0) grouped = grouped || standsOverLeaves(*p, lines[leaf]);
+            }
+        }
+        if (!grouped) {
+            for (auto* p : pieces) p->row0 = p->row1 = 0;
+            return 1;
+        }
+        spreadGroups(lines, leaf);
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            for (auto* p : lines[i]) {
+                bool const group = i < leaf && standsOverLeaves(*p, lines[leaf]);
+                bool const isLeaf = i >= leaf && isValueTitle(m_columns.titles[static_cast<std::size_t>(p->column0)]);
+                p->row0 = isLeaf ? 1 : 0;
+                p->row1 = group ? 0 : 1;
+            }
+        }
+        return 2;
+    }
+
+    [[nodiscard]] bool standsOverLeaves(PlacedPiece const& p, std::vector<PlacedPiece*> const& leaves) const {
+        return std::any_of(leaves.begin(), leaves.end(), [&](PlacedPiece* l) {
+            return l != &p && l->column0 <= p.column1 && l->column1 >= p.column0 && isValueTitle(columnTitle(textOf(m_page, l->piece)));
+        });
+    }
+
+    // Group titles centred over several leaves get the columns up to half way to their neighbours.
+    void spreadGroups(std::vector<std::vector<PlacedPiece*>>& lines, std::size_t leaf) {
+        for (std::size_t i = 0; i < leaf; ++i) {
+            std::vector<PlacedPiece*> groups;
+            for (auto* p : lines[i]) {
+                if (standsOverLeaves(*p, lines[leaf])) groups.push_back(p);
+            }
+            std::sort(groups.begin(), groups.end(), [](auto* a, auto* b) { return a->piece.box.x0 < b->piece.box.x0; });
+            std::vector<PlacedPiece*> leaves;
+            for (auto* l : lines[leaf]) {
+                if (isValueTitle(columnTitle(textOf(m_page, l->piece)))) leaves.push_back(l);
+            }
+            if (groups.empty() || leaves.empty()) continue;
+            std::vector<std::pair<int, int>> reach(groups.size(), {m_columns.count(), -1});
+            for (auto* l : leaves) {
+                std::size_t best = 0;
+                for (std::size_t g = 1; g < groups.size(); ++g) {
+                    auto const distance = [&](std::size_t k) { return std::abs(groups[k]->piece.box.centre().x - l->piece.box.centre().x); };
+                    if (distance(g) < distance(best)) best = g;
+                }
+                if (groups[best]->area != l->area && area(groups[best]->area).column0 != area(l->area).column0) continue;
+                reach[best].first = std::min(reach[best].first, l->column0);
+                reach[best].second = std::max(reach[best].second, l->column1);
+            }
+            for (std::size_t g = 0; g < groups.size(); ++g) {
+                if (reach[g].second < 0) continue;
+                groups[g]->column0 = std::min(groups[g]->column0, reach[g].first);
+                groups[g]->column1 = std::max(groups[g]->column1, reach[g].second);
+            }
+        }
+    }
+
+    // An area over several bands whose lines stand each beside a row of its own is no merged cell.
+    void shareOut(std::size_t index, std::vector<Points> const& baselines) {
+        auto& members = m_inArea[index];
+        if (members.size() < 2) return;
+        auto const& a = m_lattice.areas[index];
+        int const first = m_rowOfBand[static_cast<std::size_t>(a.row0)];
+        int const last = m_rowOfBand[static_cast<std::size_t>(a.row1) + 1] - 1;
+        if (first < m_headRows) return;
+        std::vector<Points> ys;
+        for (auto const i : members) ys.push_back(m_placed[i].piece.baseline);
+        std::sort(ys.begin(), ys.end());
+        ys.erase(std::unique(ys.begin(), ys.end(), [&](Points p, Points q) { return q - p <= kSameLine * m_font; }), ys.end());
+        auto rowBeside = [&](Points y) {
+            for (int row = first; row <= last; ++row) {
+                if (std::abs(baselines[static_cast<std::size_t>(row)] - y) <= 0.6F * m_font) return row;
+            }
+            return -1;
+        };
+        bool const values = std::all_of(members.begin(), members.end(), [&](auto i) { return isValueLike(shapeOf(textOf(m_page, m_placed[i].piece))); });
+        if (static_cast<int>(ys.size()) != last - first + 1 && !values) return;
+        if (std::any_of(ys.begin(), ys.end(), [&](Points y) { return rowBeside(y) < 0; })) return;
+        if (ys.size() < 2) return;
+        for (auto const i : members) m_placed[i].row0 = m_placed[i].row1 = rowBeside(m_placed[i].piece.baseline);
+    }
+
+    std::optional<Table> makeTable() {
+        GridDraft draft;
+        draft.rows = m_rowOfBand.back();
+        draft.columns = m_columns.count();
+        draft.fontHeight = m_font;
+        for (auto const& p : m_placed) {
+            auto const& a = area(p.area);
+            DraftPiece piece;
+            piece.piece = p.piece;
+            piece.row0 = p.row0;
+            piece.row1 = p.row1;
+            piece.column0 = p.column0;
+            piece.column1 = p.column1;
+            bool const wholeRows = m_rowOfBand[static_cast<std::size_t>(a.row0)] == p.row0 && m_rowOfBand[static_cast<std::size_t>(a.row1) + 1] - 1 == p.row1;
+            bool const wholeColumns = m_firstColumn[static_cast<std::size_t>(a.column0)] == p.column0 &&
+                                      m_firstColumn[static_cast<std::size_t>(a.column1) + 1] - 1 == p.column1;
+            if (m_region.ruledColumns && wholeRows && wholeColumns) piece.ruledBox = m_lattice.box(a);
+            draft.pieces.push_back(piece);
+        }
+        draft.headRows = m_headRows;
+        draft.openColumns = !m_region.ruledColumns;
+        auto table = finishGrid(m_page, draft);
+        if (!table) return std::nullopt;
+        table->page = m_page.page;
+        if (m_region.ruledColumns) {
+            table->box = united(table->box, {m_lattice.xs.front(), m_lattice.ys.front(), m_lattice.xs.back(), m_lattice.ys.back()});
+        }
+        table->evidence.ruledColumns = m_region.ruledColumns;
+        table->evidence.ruledRows = m_region.ruledRows;
+        table->evidence.aligned = m_columns.count() > m_lattice.columns();
+        table->evidence.headWords = m_headWords;
+        table->evidence.leaders = m_leaders;
+        for (auto const& cell : table->cells) {
+            for (auto const word : cell.words) m_taken[word] = 1;
+        }
+        return table;
+    }
+};
+
+}  // namespace
+
+std::optional<Table> buildTable(PageLayout const& page, Region const& region, std::vector<char>& taken) {
+    return Builder(page, region, taken).build();
+}
+
+}  // namespace standin::tables

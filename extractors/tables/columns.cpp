@@ -1,0 +1,195 @@
+// Every printed line is broken into runs (words nearer than kBridge). For each
+// point of x the lines that cover it are counted; a gutter is a stretch that
+// (nearly) no line covers and that parts runs of one line at least twice. Then
+// titles that still share a column are parted where fewest lines cross.
+// Tested by tests/extractors/tables/columns_test.cpp.
+#include "extractors/tables/columns.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include "extractors/tables/head_words.h"
+#include "extractors/tables/text_shape.h"
+
+namespace standin::tables {
+
+using model::PageLayout;
+using model::Points;
+
+namespace {
+
+// In font heights.
+constexpr float kBridge = 0.72F;         // a narrower gap is a word space
+constexpr float kNarrowestGutter = 0.4F;
+constexpr float kSameBaseline = 0.45F;
+constexpr float kTitleGap = 0.25F;       // titles this far apart may stand in two columns
+constexpr float kLonelyRun = 0.45F;      // share of the width: a longer run alone on its line may be a heading
+constexpr float kCrossingShare = 0.06F;  // of the lines may cross a gutter
+
+struct Run {
+    Piece piece;
+    int line = 0;
+    ColumnTitle title = ColumnTitle::None;
+};
+
+struct Gutter {
+    Points x0 = 0;
+    Points x1 = 0;
+};
+
+}  // namespace
+
+std::vector<PrintedLine> groupByBaseline(std::span<Piece const> pieces, Points tolerance) {
+    std::vector<std::uint32_t> order(pieces.size());
+    std::iota(order.begin(), order.end(), 0U);
+    std::sort(order.begin(), order.end(), [&](std::uint32_t a, std::uint32_t b) {
+        return pieces[a].baseline != pieces[b].baseline ? pieces[a].baseline < pieces[b].baseline : a < b;
+    });
+    std::vector<PrintedLine> lines;
+    Points last = 0;
+    for (auto const i : order) {
+        Points const y = pieces[i].baseline;
+        if (lines.empty() || y - lines.back().baseline > tolerance || y - last > tolerance) lines.push_back({y, {}});
+        lines.back().pieces.push_back(i);
+        last = y;
+    }
+    for (auto& line : lines) {
+        std::sort(line.pieces.begin(), line.pieces.end(), [&](std::uint32_t a, std::uint32_t b) { return pieces[a].box.x0 < pieces[b].box.x0; });
+    }
+    return lines;
+}
+
+std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> pieces, Points x0, Points x1, Points fontHeight, Gutters gutters) {
+    if (pieces.size() < 2 || x1 - x0 < 2 * fontHeight) return {};
+    auto const lines = groupByBaseline(pieces, kSameBaseline * fontHeight);
+    std::vector<Run> runs;
+    std::vector<std::vector<std::uint32_t>> runsOf(lines.size());
+    std::vector<Piece> cut;
+    bool parted = false;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        cut.clear();
+        for (auto const p : lines[i].pieces) {
+            if (!pieces[p].turned) cutAtGaps(page, pieces[p], kBridge * fontHeight, cut);
+        }
+        std::sort(cut.begin(), cut.end(), [](Piece const& a, Piece const& b) { return a.box.x0 < b.box.x0; });
+        for (auto const& run : cut) {
+            runsOf[i].push_back(static_cast<std::uint32_t>(runs.size()));
+            runs.push_back({run, static_cast<int>(i), ColumnTitle::None});
+        }
+        parted = parted || cut.size() > 1;
+    }
+    if (!parted) return {};
+    int titles = 0;
+    std::size_t const headLines = std::min<std::size_t>(lines.size(), 6);
+    for (std::size_t i = 0; i < headLines; ++i) {
+        for (auto const r : runsOf[i]) {
+            runs[r].title = columnTitle(textOf(page, runs[r].piece));
+            titles += runs[r].title != ColumnTitle::None ? 1 : 0;
+        }
+    }
+
+    Points const width = x1 - x0;
+    auto const cells = static_cast<std::size_t>(std::ceil(width)) + 1;
+    std::vector<int> cover(cells + 1, 0);
+    int voting = 0;
+    auto slot = [&](Points x) { return static_cast<std::size_t>(std::clamp(x - x0, 0.0F, width)); };
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (runsOf[i].size() == 1 && runs[runsOf[i][0]].piece.box.width() > kLonelyRun * width) continue;
+        ++voting;
+        for (auto const r : runsOf[i]) {
+            ++cover[slot(runs[r].piece.box.x0)];
+            --cover[std::min(cells, slot(runs[r].piece.box.x1) + 1)];
+        }
+    }
+    std::partial_sum(cover.begin(), cover.end(), cover.begin());
+    int const mayCross = static_cast<int>(kCrossingShare * static_cast<float>(voting));
+
+    std::vector<Gutter> found;
+    for (std::size_t begin = 0; begin < cells;) {
+        if (cover[begin] > mayCross) {
+            ++begin;
+            continue;
+        }
+        std::size_t end = begin;
+        // The narrowest part of a gutter decides where it is cut: prefer the stretch that no line crosses.
+        while (end < cells && cover[end] <= mayCross) ++end;
+        Points const left = x0 + static_cast<Points>(begin);
+        Points const right = x0 + static_cast<Points>(end);
+        if (begin > 0 && end < cells && right - left >= kNarrowestGutter * fontHeight) {
+            std::size_t bestBegin = begin;
+            std::size_t bestEnd = begin;
+            for (std::size_t i = begin; i < end;) {
+                if (cover[i] > 0) {
+                    ++i;
+                    continue;
+                }
+                std::size_t j = i;
+                while (j < end && cover[j] == 0) ++j;
+                if (j - i > bestEnd - bestBegin) {
+                    bestBegin = i;
+                    bestEnd = j;
+                }
+                i = j;
+            }
+            if (static_cast<Points>(bestEnd - bestBegin) >= kNarrowestGutter * fontHeight) {
+                found.push_back({x0 + static_cast<Points>(bestBegin), x0 + static_cast<Points>(bestEnd)});
+            } else {
+                found.push_back({left, right});
+            }
+        }
+        begin = end;
+    }
+
+    std::vector<Points> cuts;
+    for (auto const& gutter : found) {
+        Points const middle = (gutter.x0 + gutter.x1) / 2;
+        int both = 0;
+        int values = 0;
+        bool betweenTitles = false;
+        for (auto const& ofLine : runsOf) {
+            for (std::size_t k = 1; k < ofLine.size(); ++k) {
+                auto const& left = runs[ofLine[k - 1]];
+                auto const& right = runs[ofLine[k]];
+                if (left.piece.box.centre().x >= middle || right.piece.box.centre().x <= middle) continue;
+                ++both;
+                betweenTitles = betweenTitles || (left.title != ColumnTitle::None && right.title != ColumnTitle::None);
+                if (gutters == Gutters::InsideRuledColumn && left.title == ColumnTitle::None &&
+                    isValueLike(shapeOf(textOf(page, left.piece))) && isValueLike(shapeOf(textOf(page, right.piece)))) {
+                    ++values;
+                }
+                break;
+            }
+        }
+        bool const take = gutters == Gutters::OpenArea ? both >= 2 || betweenTitles : betweenTitles || (values >= 2 && values * 10 >= both * 7);
+        if (take) cuts.push_back(middle);
+    }
+
+    if (titles >= 2) {
+        std::vector<Points> more;
+        for (std::size_t i = 0; i < headLines; ++i) {
+            for (std::size_t k = 1; k < runsOf[i].size(); ++k) {
+                auto const& left = runs[runsOf[i][k - 1]];
+                auto const& right = runs[runsOf[i][k]];
+                if (left.title == ColumnTitle::None || right.title == ColumnTitle::None) continue;
+                Points const from = left.piece.box.x1;
+                Points const to = right.piece.box.x0;
+                if (to - from < kTitleGap * fontHeight) continue;
+                auto const between = [&](Points x) { return x > left.piece.box.centre().x && x < right.piece.box.centre().x; };
+                if (std::any_of(cuts.begin(), cuts.end(), between) || std::any_of(more.begin(), more.end(), between)) continue;
+                std::size_t best = slot(from);
+                Points const middle = (from + to) / 2;
+                for (std::size_t s = slot(from); s <= slot(to); ++s) {
+                    auto const distance = [&](std::size_t at) { return std::abs(x0 + static_cast<Points>(at) - middle); };
+                    if (cover[s] < cover[best] || (cover[s] == cover[best] && distance(s) < distance(best))) best = s;
+                }
+                more.push_back(x0 + static_cast<Points>(best));
+            }
+        }
+        cuts.insert(cuts.end(), more.begin(), more.end());
+        std::sort(cuts.begin(), cuts.end());
+    }
+    return cuts;
+}
+
+}  // namespace standin::tables

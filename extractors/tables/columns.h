@@ -1,0 +1,30 @@
+// Column boundaries told by white space: gutters that stay free over nearly all
+// printed lines, and column titles that stand side by side.
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include "extractors/tables/pieces.h"
+
+namespace standin::tables {
+
+// Inside a ruled column only a gutter between titles or between values counts;
+// in an open area every gutter does.
+enum class Gutters : std::uint8_t { InsideRuledColumn, OpenArea };
+
+// Pieces of one baseline; indices into the pieces given.
+struct PrintedLine {
+    model::Points baseline = 0;
+    std::vector<std::uint32_t> pieces;  // left to right
+};
+
+// Groups pieces whose baselines are within `tolerance`, top to bottom.
+[[nodiscard]] std::vector<PrintedLine> groupByBaseline(std::span<Piece const> pieces, model::Points tolerance);
+
+// x positions between x0 and x1 that cut the area into columns, left to right;
+// none: one column. `fontHeight` is the prevailing font size of the pieces.
+[[nodiscard]] std::vector<model::Points> findCuts(model::PageLayout const& page, std::span<Piece const> pieces, model::Points x0,
+                                                  model::Points x1, model::Points fontHeight, Gutters gutters);
+
+}  // namespace standin::tables

@@ -1,0 +1,181 @@
+// Pieces of the same rows and columns make a cell. Cells that overlap are united
+// until none do (each round lessens their number). A row or column in which no
+// cell of its own stands is dropped and the cells over it shrink.
+// Tested by tests/extractors/tables/grid_test.cpp.
+#include "extractors/tables/grid.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+namespace standin::tables {
+
+using model::Cell;
+using model::PageLayout;
+using model::Points;
+using model::Rect;
+using model::Table;
+
+namespace {
+
+constexpr float kSameLine = 0.45F;  // in font heights
+
+struct DraftCell {
+    int row0, row1, column0, column1;
+    std::vector<std::uint32_t> pieces;  // indices into GridDraft::pieces
+};
+
+std::vector<DraftCell> gather(GridDraft const& draft) {
+    std::map<std::tuple<int, int, int, int>, std::vector<std::uint32_t>> byPlace;
+    for (std::uint32_t i = 0; i < draft.pieces.size(); ++i) {
+        auto const& p = draft.pieces[i];
+        byPlace[{p.row0, p.column0, p.row1, p.column1}].push_back(i);
+    }
+    std::vector<DraftCell> cells;
+    cells.reserve(byPlace.size());
+    for (auto& [place, pieces] : byPlace) {
+        cells.push_back({std::get<0>(place), std::get<2>(place), std::get<1>(place), std::get<3>(place), std::move(pieces)});
+    }
+    return cells;
+}
+
+// False while something had to be united.
+bool uniteOnce(std::vector<DraftCell>& cells, int rows, int columns) {
+    std::vector<int> owner(static_cast<std::size_t>(rows) * static_cast<std::size_t>(columns), -1);
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        for (int r = cells[i].row0; r <= cells[i].row1; ++r) {
+            for (int c = cells[i].column0; c <= cells[i].column1; ++c) {
+                int& at = owner[static_cast<std::size_t>(r * columns + c)];
+                if (at < 0) {
+                    at = static_cast<int>(i);
+                    continue;
+                }
+                auto& other = cells[static_cast<std::size_t>(at)];
+                other.row0 = std::min(other.row0, cells[i].row0);
+                other.row1 = std::max(other.row1, cells[i].row1);
+                other.column0 = std::min(other.column0, cells[i].column0);
+                other.column1 = std::max(other.column1, cells[i].column1);
+                other.pieces.insert(other.pieces.end(), cells[i].pieces.begin(), cells[i].pieces.end());
+                cells.erase(cells.begin() + static_cast<std::ptrdiff_t>(i));
+                return false;
+            }
+        }
+    }
+    return true;
+}
+
+Cell makeCell(PageLayout const& page, GridDraft const& draft, DraftCell const& from) {
+    Cell cell;
+    cell.row = from.row0;
+    cell.column = from.column0;
+    cell.rowSpan = from.row1 - from.row0 + 1;
+    cell.columnSpan = from.column1 - from.column0 + 1;
+    auto order = from.pieces;
+    std::sort(order.begin(), order.end(), [&](auto a, auto b) {
+        auto const& p = draft.pieces[a].piece;
+        auto const& q = draft.pieces[b].piece;
+        return p.baseline != q.baseline ? p.baseline < q.baseline : p.box.x0 < q.box.x0;
+    });
+    // Lines: pieces near one baseline, left to right.
+    for (std::size_t begin = 0; begin < order.size();) {
+        std::size_t end = begin + 1;
+        while (end < order.size() &&
+               draft.pieces[order[end]].piece.baseline - draft.pieces[order[begin]].piece.baseline <= kSameLine * draft.fontHeight) {
+            ++end;
+        }
+        std::sort(order.begin() + static_cast<std::ptrdiff_t>(begin), order.begin() + static_cast<std::ptrdiff_t>(end),
+                  [&](auto a, auto b) { return draft.pieces[a].piece.box.x0 < draft.pieces[b].piece.box.x0; });
+        if (!cell.words.empty()) cell.lineStarts.push_back(static_cast<std::uint32_t>(cell.words.size()));
+        for (std::size_t i = begin; i < end; ++i) {
+            auto const& piece = draft.pieces[order[i]].piece;
+            auto const text = textOf(page, piece);
+            if (!text.empty()) {
+                if (!cell.text.empty()) cell.text += ' ';
+                cell.text += text;
+            }
+            for (std::uint32_t w = piece.first; w < piece.first + piece.count; ++w) {
+                if (isTableWord(page.words[w])) cell.words.push_back(w);
+            }
+            cell.box = united(cell.box, piece.box);
+        }
+        begin = end;
+    }
+    for (auto const i : from.pieces) {
+        if (!draft.pieces[i].ruledBox.empty()) cell.box = united(cell.box, draft.pieces[i].ruledBox);
+    }
+    return cell;
+}
+
+void dropEmptyColumns(Table& table) {
+    for (int column = table.columns - 1; column >= 0; --column) {
+        bool const used = std::any_of(table.cells.begin(), table.cells.end(), [&](Cell const& c) { return c.column == column && c.columnSpan == 1; });
+        if (used) continue;
+        for (auto& c : table.cells) {
+            if (c.column <= column && c.column + c.columnSpan > column) {
+                --c.columnSpan;
+            } else if (c.column > column) {
+                --c.column;
+            }
+        }
+        --table.columns;
+    }
+}
+
+void dropEmptyRows(Table& table) {
+    for (int row = table.rows - 1; row >= 0; --row) {
+        bool const used = std::any_of(table.cells.begin(), table.cells.end(), [&](Cell const& c) { return c.row == row && c.rowSpan == 1; });
+        if (used) continue;
+        for (auto& c : table.cells) {
+            if (c.row <= row && c.row + c.rowSpan > row) {
+                --c.rowSpan;
+            } else if (c.row > row) {
+                --c.row;
+            }
+        }
+        --table.rows;
+        if (row < table.headRows) --table.headRows;
+    }
+}
+
+// A line that stands alone in its row from the left is a heading over all columns.
+void widenHeadings(Table& table, GridDraft const& draft) {
+    std::vector<int> covering(static_cast<std::size_t>(table.rows), 0);
+    for (auto const& c : table.cells) {
+        for (int r = c.row; r < c.row + c.rowSpan; ++r) ++covering[static_cast<std::size_t>(r)];
+    }
+    for (auto& c : table.cells) {
+        if (c.rowSpan != 1 || c.row < table.headRows || covering[static_cast<std::size_t>(c.row)] != 1) continue;
+        bool const wide = c.columnSpan * 2 >= table.columns;
+        if ((draft.openColumns && c.column <= 1) || wide) {
+            c.column = 0;
+            c.columnSpan = table.columns;
+        }
+    }
+}
+
+}  // namespace
+
+std::optional<Table> finishGrid(PageLayout const& page, GridDraft const& draft) {
+    if (draft.rows < 2 || draft.columns < 2 || draft.rows > 2000) return std::nullopt;
+    auto cells = gather(draft);
+    if (cells.size() > 6000) return std::nullopt;
+    while (!uniteOnce(cells, draft.rows, draft.columns)) {
+    }
+    Table table;
+    table.rows = draft.rows;
+    table.columns = draft.columns;
+    table.headRows = draft.headRows;
+    for (auto const& cell : cells) table.cells.push_back(makeCell(page, draft, cell));
+    dropEmptyColumns(table);
+    dropEmptyRows(table);
+    if (table.rows < 2 || table.columns < 2) return std::nullopt;
+    widenHeadings(table, draft);
+    for (auto& cell : table.cells) {
+        cell.header = cell.row < table.headRows;
+        table.box = united(table.box, cell.box);
+    }
+    std::sort(table.cells.begin(), table.cells.end(), [](Cell const& a, Cell const& b) { return a.row != b.row ? a.row < b.row : a.column < b.column; });
+    return table;
+}
+
+}  // namespace standin::tables

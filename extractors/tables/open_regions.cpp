@@ -1,0 +1,396 @@
+// The lines outside ruled tables are grouped into printed rows of segments. A row
+// is a seed when it holds column titles, leaders, or values beside words; from a
+// seed the region grows downwards over rows that go on in the same columns.
+// Prose, headings, captions, notes, wide gaps and the next seed head end it.
+// Horizontal rules over most of its width become the bands of its lattice.
+// Tested by tests/extractors/tables/open_regions_test.cpp.
+#include "extractors/tables/open_regions.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "extractors/tables/columns.h"
+#include "extractors/tables/head_words.h"
+#include "extractors/tables/pieces.h"
+#include "extractors/tables/text_shape.h"
+#include "text/utf8.h"
+
+namespace standin::tables {
+
+using model::PageLayout;
+using model::Points;
+using model::Rect;
+
+namespace {
+
+// In font heights.
+constexpr float kSegmentGap = 0.9F;   // parts segments of a row
+constexpr float kSameLine = 0.45F;
+constexpr float kRowGap = 3.2F;       // from row to row inside a table
+constexpr float kRuledRowGap = 7.0F;  // the same where rules go on below
+constexpr float kAligned = 0.7F;
+constexpr float kRuleExtent = 0.6F;   // rules whose ends differ less belong together
+
+constexpr float kBandRule = 0.6F;     // share of the width that a row rule covers
+constexpr float kProse = 0.62F;       // share of the width: a longer lone segment of many words is prose
+constexpr int kProseWords = 9;
+constexpr int kLoneRows = 3;          // rows of one segment that a table may hold in a run
+
+struct SegmentOfRow {
+    Piece piece;
+    std::uint32_t line = 0;
+    Shape shape = Shape::Words;
+    ColumnTitle title = ColumnTitle::None;
+    int column = 0;  // text column of its block
+};
+
+struct PrintedRow {
+    Points baseline = 0;
+    Points size = 0;
+    Rect box;
+    std::vector<SegmentOfRow> segments;
+    int titles = 0;
+    int valueTitles = 0;
+    int values = 0;
+    bool leaders = false;
+    bool heading = false;  // a heading or caption block
+    bool used = false;
+};
+
+bool isNoteStart(std::string const& text) {
+    auto const lower = text::asciiLower(text::trimmed(text));
+    return lower.compare(0, 4, "note") == 0 || lower.compare(0, 7, "caution") == 0 || lower.compare(0, 3, "注") == 0 || lower.compare(0, 3, "※") == 0 ||
+           lower.compare(0, 6, "figure") == 0 || lower.compare(0, 4, "fig.") == 0;
+}
+
+class Finder {
+public:
+    Finder(PageLayout const& page, RuleNetworks const& rules, std::vector<model::Table> const& tables, std::vector<char> const& taken)
+        : m_page(page), m_tables(tables), m_taken(taken), m_font(page.bodySize > 1 ? page.bodySize : 10) {
+        collectRules(rules);
+        collectRows();
+    }
+
+    std::vector<Region> find() {
+        std::vector<Region> regions;
+        for (std::size_t i = 0; i < m_rows.size(); ++i) {
+            if (m_rows[i].used) continue;
+            if (isHead(m_rows[i])) {
+                grow(i, true, regions);
+            } else if (m_rows[i].leaders || isValueRow(m_rows[i])) {
+                grow(i, false, regions);
+            }
+        }
+        return regions;
+    }
+
+private:
+    PageLayout const& m_page;
+    std::vector<model::Table> const& m_tables;
+    std::vector<char> const& m_taken;
+    Points m_font;
+    std::vector<Segment> m_rules;  // horizontal, by `at`
+    std::vector<PrintedRow> m_rows;
+
+    void collectRules(RuleNetworks const& rules) {
+        m_rules = rules.looseHorizontal;
+        for (auto const& network : rules.networks) {
+            bool const inTable = std::any_of(m_tables.begin(), m_tables.end(), [&](auto const& t) { return t.box.grown(3).intersects(network.box); });
+            if (!inTable) m_rules.insert(m_rules.end(), network.horizontal.begin(), network.horizontal.end());
+        }
+        std::sort(m_rules.begin(), m_rules.end(), [](Segment const& a, Segment const& b) { return a.at < b.at; });
+    }
+
+    void collectRows() {
+        std::vector<char> skip(m_page.lines.size(), 0);
+        std::vector<char> heading(m_page.lines.size(), 0);
+        std::vector<int> column(m_page.lines.size(), 0);
+        for (auto const& block : m_page.blocks) {
+            bool const furniture = block.role == model::BlockRole::PageNumber || block.role == model::BlockRole::RunningHead ||
+                                   block.role == model::BlockRole::Watermark || block.role == model::BlockRole::Rotated;
+            bool const head = block.role == model::BlockRole::Heading || block.role == model::BlockRole::Caption;
+            for (std::uint32_t i = block.firstLine; i < block.firstLine + block.lineCount && i < skip.size(); ++i) {
+                skip[i] = furniture ? 1 : 0;
+                heading[i] = head ? 1 : 0;
+                column[i] = block.column;
+            }
+        }
+        std::vector<Piece> pieces;
+        std::vector<std::uint32_t> lineOf;
+        std::vector<Piece> cut;
+        for (std::uint32_t i = 0; i < m_page.lines.size(); ++i) {
+            auto const& line = m_page.lines[i];
+            if (skip[i] != 0 || line.direction != model::Direction::Right || line.wordCount == 0) continue;
+            bool used = false;
+            for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount && !used; ++w) used = m_taken[w] != 0;
+            if (used) continue;
+            auto const piece = makePiece(m_page, line, line.firstWord, line.wordCount);
+            if (piece.count == 0) continue;
+            cut.clear();
+            cutAtGaps(m_page, piece, kSegmentGap * std::max(piece.size, 4.0F), cut);
+            for (auto const& part : cut) {
+                pieces.push_back(part);
+                lineOf.push_back(i);
+            }
+        }
+        for (auto const& line : groupByBaseline(pieces, kSameLine * m_font)) {
+            PrintedRow row;
+            row.baseline = line.baseline;
+            for (auto const p : line.pieces) {
+                SegmentOfRow segment;
+                segment.piece = pieces[p];
+                segment.line = lineOf[p];
+                segment.column = column[lineOf[p]];
+                auto const text = textOf(m_page, pieces[p]);
+                segment.shape = shapeOf(text);
+                segment.title = columnTitle(text);
+                row.titles += segment.title != ColumnTitle::None ? 1 : 0;
+                row.valueTitles += isValueTitle(segment.title) || segment.title == ColumnTitle::Unit ? 1 : 0;
+                row.values += segment.shape == Shape::Number || segment.shape == Shape::Expression ? 1 : 0;
+                row.heading = row.heading || heading[lineOf[p]] != 0;
+                row.size = std::max(row.size, pieces[p].size);
+                row.box = united(row.box, pieces[p].box);
+                row.segments.push_back(segment);
+            }
+            for (auto const p : line.pieces) {
+                auto const& whole = m_page.lines[lineOf[p]];
+                for (std::uint32_t w = whole.firstWord; w < whole.firstWord + whole.wordCount; ++w) row.leaders = row.leaders || m_page.words[w].dotLeader;
+            }
+            m_rows.push_back(std::move(row));
+        }
+    }
+
+    [[nodiscard]] static bool isHead(PrintedRow const& row) {
+        return row.segments.size() >= 2 && (row.titles >= 3 || (row.titles >= 2 && (row.valueTitles >= 1 || row.segments.size() == 2)));
+    }
+
+    [[nodiscard]] static bool isValueRow(PrintedRow const& row) {
+        return row.segments.size() >= 2 && row.values >= 1 && row.segments[0].shape == Shape::Words && !row.heading;
+    }
+
+    [[nodiscard]] bool ruledTableBetween(Points y0, Points y1, Points x0, Points x1) const {
+        return std::any_of(m_tables.begin(), m_tables.end(), [&](auto const& t) {
+            return t.box.y0 < y1 && t.box.y1 > y0 && model::overlap(t.box.x0, t.box.x1, x0, x1) > m_font;
+        });
+    }
+
+    // The last rule below y that starts and ends where a rule near the head does.
+    [[nodiscard]] Points lastRuleOf(Points headTop, Points headBottom, Points x0, Points x1) const {
+        Points last = -1;
+        for (auto const& head : m_rules) {
+            if (head.at < headTop - 1.6F * m_font || head.at > headBottom + 1.6F * m_font) continue;
+            if (model::overlap(head.from, head.to, x0, x1) < 0.7F * (x1 - x0)) continue;
+            for (auto const& rule : m_rules) {
+                if (rule.at <= headBottom) continue;
+                bool const same = std::abs(rule.from - head.from) <= kRuleExtent * m_font && std::abs(rule.to - head.to) <= kRuleExtent * m_font;
+                if (same) last = std::max(last, rule.at);
+            }
+        }
+        return last;
+    }
+
+    void grow(std::size_t seed, bool head, std::vector<Region>& out) {
+        // In a page of text columns, a head within one column keeps to it.
+        int column = m_rows[seed].segments[0].column;
+        for (auto const& s : m_rows[seed].segments) column = s.column == column ? column : 0;
+        auto inColumn = [&](SegmentOfRow const& s) { return column == 0 || s.column == column || s.column == 0; };
+
+        std::size_t first = seed;
+        Rect box = m_rows[seed].box;
+        if (head) {
+            // Group titles and wrapped titles right above.
+            while (first > 0) {
+                auto const& above = m_rows[first - 1];
+                if (above.used || above.heading || m_rows[first].baseline - above.baseline > 1.9F * m_font) break;
+                if (above.segments.size() < 2 && above.titles == 0 && above.box.x0 < box.x0 + 0.25F * box.width()) break;
+                if (above.values > 0 && above.titles == 0) break;
+                if (seed - first >= 2) break;
+                bool const wide = std::any_of(above.segments.begin(), above.segments.end(), [&](auto const& s) { return s.piece.count > kProseWords; });
+                if (wide) break;
+                --first;
+                box = united(box, above.box);
+            }
+        }
+        Points const ruledTo = head ? lastRuleOf(m_rows[first].box.y0, m_rows[seed].box.y1, box.x0, box.x1) : -1;
+        std::size_t last = seed;
+        int lone = 0;
+        int good = head ? 0 : 1;
+        int leaders = m_rows[seed].leaders ? 1 : 0;
+        for (std::size_t i = seed + 1; i < m_rows.size(); ++i) {
+            auto const& row = m_rows[i];
+            std::vector<SegmentOfRow const*> own;
+            for (auto const& s : row.segments) {
+                if (inColumn(s)) own.push_back(&s);
+            }
+            if (own.empty()) continue;
+            if (row.used) break;
+            Points const font = std::max(row.size, 4.0F);
+            bool const ruled = row.baseline < ruledTo;
+            Points const gap = row.baseline - m_rows[i - 1].baseline;
+            if (gap > (ruled ? kRuledRowGap : kRowGap) * font) break;
+            if (ruledTableBetween(m_rows[i - 1].box.y1, row.box.y0, box.x0, box.x1)) break;
+            if (ruledTo > 0 && row.baseline > ruledTo + 0.3F * font && good >= 2) break;
+            if (isHead(row) && good >= 1) break;
+            auto const text = textOf(m_page, own[0]->piece);
+            bool const single = own.size() == 1;
+            if (!ruled && (isNoteStart(text) || (single && row.heading))) break;
+            if (single) {
+                bool const prose = own[0]->piece.box.width() > kProse * std::max(box.width(), 10 * font) && static_cast<int>(own[0]->piece.count) >= kProseWords;
+                if (prose && !ruled) break;
+                if (++lone > (ruled ? kLoneRows * 4 : kLoneRows)) break;
+                continue;
+            }
+            // Several segments: values, leaders, or pieces that stand under the head's columns.
+            bool const fits = row.leaders || row.values > 0 || (head && alignedWith(m_rows[seed], own)) ||
+                              std::any_of(own.begin(), own.end(), [](auto* s) { return s->shape == Shape::Dash; });
+            if (!fits) {
+                if (!head) break;
+                if (++lone > kLoneRows) break;
+                continue;
+            }
+            lone = 0;
+            ++good;
+            leaders += row.leaders ? 1 : 0;
+            last = i;
+            box = united(box, rowBox(own));
+        }
+        // Lone lines right below the last row that wrap its text.
+        while (last + 1 < m_rows.size()) {
+            auto const& row = m_rows[last + 1];
+            if (row.used || row.heading || isHead(row) || row.baseline - m_rows[last].baseline > 1.45F * std::max(row.size, 4.0F)) break;
+            if (ruledTo > 0 ? row.baseline > ruledTo : row.segments.size() != 1 || row.segments[0].piece.box.x0 < box.x0 - m_font) break;
+            if (row.segments[0].piece.box.width() > 0.5F * box.width() && ruledTo <= 0) break;
+            if (isNoteStart(textOf(m_page, row.segments[0].piece))) break;
+            ++last;
+            box = united(box, row.box);
+        }
+        if (good < (head ? 1 : leaders >= 2 ? 2 : 3)) return;
+        if (!head && leaders < 2 && !lookTabular(seed, last)) return;
+        if (!head && leaders >= 2 && isContents(seed, last)) return;
+        emit(first, last, box, inColumn, out);
+    }
+
+    static Rect rowBox(std::vector<SegmentOfRow const*> const& segments) {
+        Rect box;
+        for (auto const* s : segments) box = united(box, s->piece.box);
+        return box;
+    }
+
+    [[nodiscard]] bool alignedWith(PrintedRow const& head, std::vector<SegmentOfRow const*> const& own) const {
+        int aligned = 0;
+        for (auto const* s : own) {
+            for (auto const& h : head.segments) {
+                auto const& a = s->piece.box;
+                auto const& b = h.piece.box;
+                bool const near = std::abs(a.x0 - b.x0) < kAligned * m_font || std::abs(a.x1 - b.x1) < kAligned * m_font ||
+                                  std::abs(a.centre().x - b.centre().x) < kAligned * m_font;
+                if (near) {
+                    ++aligned;
+                    break;
+                }
+            }
+        }
+        return aligned * 2 >= static_cast<int>(own.size());
+    }
+
+    // Without a head: most rows begin with words and hold values, and the values stand below each other.
+    [[nodiscard]] bool lookTabular(std::size_t seed, std::size_t last) const {
+        int rows = 0;
+        int valueRows = 0;
+        int aligned = 0;
+        PrintedRow const* before = nullptr;
+        for (std::size_t i = seed; i <= last; ++i) {
+            auto const& row = m_rows[i];
+            if (row.segments.size() < 2) continue;
+            ++rows;
+            if (!isValueRow(row)) continue;
+            ++valueRows;
+            if (before != nullptr) {
+                bool match = false;
+                for (auto const& s : row.segments) {
+                    if (s.shape != Shape::Number && s.shape != Shape::Expression) continue;
+                    for (auto const& o : before->segments) {
+                        if (o.shape != Shape::Number && o.shape != Shape::Expression) continue;
+                        auto const& a = s.piece.box;
+                        auto const& b = o.piece.box;
+                        match = match || std::abs(a.x0 - b.x0) < kAligned * m_font || std::abs(a.x1 - b.x1) < kAligned * m_font ||
+                                std::abs(a.centre().x - b.centre().x) < kAligned * m_font;
+                    }
+                }
+                aligned += match ? 1 : 0;
+            }
+            before = &row;
+        }
+        if (rows < 3 || valueRows * 10 < rows * 7 || aligned * 10 < (valueRows - 1) * 7) return false;
+        // Labels of a diagram stand among curves.
+        Rect box;
+        for (std::size_t i = seed; i <= last; ++i) box = united(box, m_rows[i].box);
+        auto const drawn = std::count_if(m_page.drawings.begin(), m_page.drawings.end(), [&](auto const& d) { return d.box.intersects(box); });
+        return drawn <= 2;
+    }
+
+    // A table of contents: leaders to page numbers that never fall.
+    [[nodiscard]] bool isContents(std::size_t seed, std::size_t last) const {
+        int rows = 0;
+        int rising = 0;
+        int before = 0;
+        for (std::size_t i = seed; i <= last; ++i) {
+            auto const& row = m_rows[i];
+            if (!row.leaders) continue;
+            ++rows;
+            auto const text = textOf(m_page, row.segments.back().piece);
+            if (text.empty() || text.size() > 4 || text.find_first_not_of("0123456789") != std::string::npos) continue;
+            int number = 0;
+            for (char const c : text) number = number * 10 + (c - '0');
+            if (number >= before) ++rising;
+            before = number;
+        }
+        return rows > 0 && rising * 10 >= rows * 8;
+    }
+
+    template <typename Keep>
+    void emit(std::size_t first, std::size_t last, Rect box, Keep const& keep, std::vector<Region>& out) {
+        Region region;
+        Rect area;
+        for (std::size_t i = first; i <= last; ++i) {
+            m_rows[i].used = true;
+            for (auto const& s : m_rows[i].segments) {
+                if (!keep(s)) continue;
+                if (region.lines.empty() || region.lines.back() != s.line) region.lines.push_back(s.line);
+                area = united(area, s.piece.box);
+            }
+        }
+        box = area.grown(0.2F * m_font);
+        auto& lattice = region.lattice;
+        lattice.xs = {box.x0 - 1, box.x1 + 1};
+        lattice.ys.push_back(box.y0);
+        for (auto const& rule : m_rules) {
+            if (rule.at < box.y0 + 0.5F * m_font || rule.at > box.y1 - 0.5F * m_font) continue;
+            Points covered = model::overlap(rule.from, rule.to, box.x0, box.x1);
+            // Pieces of one printed line count together.
+            for (auto const& other : m_rules) {
+                if (&other != &rule && std::abs(other.at - rule.at) < 1.0F) covered += std::max(0.0F, model::overlap(other.from, other.to, box.x0, box.x1));
+            }
+            if (covered < kBandRule * box.width()) continue;
+            if (rule.at - lattice.ys.back() < 0.5F * m_font) continue;
+            lattice.ys.push_back(rule.at);
+        }
+        lattice.ys.push_back(box.y1);
+        for (int row = 0; row < lattice.rows(); ++row) {
+            lattice.areas.push_back({row, row, 0, 0});
+            lattice.areaOf.push_back(row);
+        }
+        region.ruledRows = lattice.rows() > 2;
+        out.push_back(std::move(region));
+    }
+};
+
+}  // namespace
+
+std::vector<Region> findOpenRegions(PageLayout const& page, RuleNetworks const& rules, std::vector<model::Table> const& tables,
+                                    std::vector<char> const& taken) {
+    return Finder(page, rules, tables, taken).find();
+}
+
+}  // namespace standin::tables

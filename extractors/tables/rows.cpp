@@ -1,0 +1,344 @@
+// Anchors are the baselines of value pieces that are complete by themselves. In
+// a ruled band the other lines go to the anchor on their baseline, or the
+// nearest; a single name, symbol or unit spans all rows. In an open band lines
+// without values are attached by gap, indentation and what the rows around lack.
+// Tested by tests/extractors/tables/rows_test.cpp.
+#include "extractors/tables/rows.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "extractors/tables/columns.h"
+#include "extractors/tables/text_shape.h"
+
+namespace standin::tables {
+
+using model::PageLayout;
+using model::Points;
+
+namespace {
+
+// In font heights.
+constexpr float kSameLine = 0.5F;     // baselines of one row
+constexpr float kEqualGap = 0.18F;    // gaps that differ less are the same
+constexpr float kIndent = 0.6F;
+constexpr float kWrapPitch = 1.75F;   // lines further apart are not one wrapped text
+
+bool startsLower(std::string const& text) {
+    return !text.empty() && ((text[0] >= 'a' && text[0] <= 'z') || text[0] == '(');
+}
+
+std::vector<Points> clustered(std::vector<Points> ys, Points tolerance) {
+    std::sort(ys.begin(), ys.end());
+    std::vector<Points> out;
+    for (Points const y : ys) {
+        if (out.empty() || y - out.back() > tolerance) out.push_back(y);
+    }
+    return out;
+}
+
+int nearest(std::vector<Points> const& baselines, Points y) {
+    int best = 0;
+    for (int i = 1; i < static_cast<int>(baselines.size()); ++i) {
+        if (std::abs(baselines[static_cast<std::size_t>(i)] - y) < std::abs(baselines[static_cast<std::size_t>(best)] - y)) best = i;
+    }
+    return best;
+}
+
+void intoOneRow(std::vector<PlacedPiece*> const& pieces) {
+    for (auto* p : pieces) p->row0 = p->row1 = 0;
+}
+
+// Ruled band, at least two anchors.
+void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns,
+                std::vector<Points> const& anchors, Points fontHeight) {
+    int const rows = static_cast<int>(anchors.size());
+    Points const tolerance = kSameLine * fontHeight;
+    for (int column = 0; column < columns.count(); ++column) {
+        std::vector<PlacedPiece*> own;
+        for (auto* p : pieces) {
+            if (p->column0 == column) own.push_back(p);
+        }
+        if (own.empty()) continue;
+        std::sort(own.begin(), own.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
+        std::vector<Points> ys;
+        for (auto* p : own) ys.push_back(p->piece.baseline);
+        auto const lines = clustered(ys, tolerance);
+        auto const title = columns.titles[static_cast<std::size_t>(column)];
+        bool const values = columns.holdsValues[static_cast<std::size_t>(column)] != 0;
+        bool const isName = !values && column < columns.firstValueColumn() && title != ColumnTitle::Conditions && title != ColumnTitle::Unit &&
+                            title != ColumnTitle::TestCircuit && title != ColumnTitle::Note;
+        int matches = 0;
+        std::vector<char> hit(anchors.size(), 0);
+        for (Points const y : lines) {
+            auto const i = static_cast<std::size_t>(nearest(anchors, y));
+            if (std::abs(anchors[i] - y) <= tolerance && hit[i] == 0) {
+                hit[i] = 1;
+                ++matches;
+            }
+        }
+        bool const oneEach = matches == rows && static_cast<int>(lines.size()) == rows;
+        if (isName && !oneEach) {
+            // A name for all rows; lines that state a condition beside a value go with it.
+            bool const parts = matches == rows && std::all_of(own.begin() + 1, own.end(), [&](PlacedPiece* p) {
+                auto const i = static_cast<std::size_t>(nearest(anchors, p->piece.baseline));
+                return i == 0 || statesConditions(textOf(page, p->piece));
+            });
+            if (!parts) {
+                for (auto* p : own) {
+                    p->row0 = 0;
+                    p->row1 = rows - 1;
+                }
+                continue;
+            }
+        }
+        if (isName && oneEach) {
+            // Wrapped name beside value lines, or a name a line? Symbols and units are short
+            // and never wrapped; a name goes on with a small letter or a bracket.
+            bool wrapped = false;
+            for (std::size_t i = 1; i < own.size(); ++i) wrapped = wrapped || startsLower(textOf(page, own[i]->piece));
+            if (wrapped && title != ColumnTitle::Symbol) {
+                for (auto* p : own) {
+                    p->row0 = 0;
+                    p->row1 = rows - 1;
+                }
+                continue;
+            }
+        }
+        if (lines.size() == 1 && matches == 0) {
+            // Centred on all rows.
+            for (auto* p : own) {
+                p->row0 = 0;
+                p->row1 = rows - 1;
+            }
+            continue;
+        }
+        if (lines.size() == 1 && title == ColumnTitle::Unit) {
+            for (auto* p : own) {
+                p->row0 = 0;
+                p->row1 = rows - 1;
+            }
+            continue;
+        }
+        // Conditions: where the first value stands beside the last of the first lines, texts end
+        // at their value; where it stands beside the first line, they start there.
+        bool const startsAtAnchor = !lines.empty() && lines[0] >= anchors[0] - tolerance;
+        for (auto* p : own) {
+            Points const y = p->piece.baseline;
+            int row = nearest(anchors, y);
+            if (std::abs(anchors[static_cast<std::size_t>(row)] - y) > tolerance && !values) {
+                if (startsAtAnchor) {
+                    row = 0;
+                    while (row + 1 < rows && anchors[static_cast<std::size_t>(row) + 1] <= y + tolerance) ++row;
+                } else {
+                    row = 0;
+                    while (row + 1 < rows && anchors[static_cast<std::size_t>(row)] < y - tolerance) ++row;
+                }
+            }
+            p->row0 = p->row1 = row;
+        }
+    }
+}
+
+struct OpenLine {
+    Points baseline = 0;
+    std::vector<PlacedPiece*> pieces;
+    bool anchor = false;
+    bool key = false;    // holds a piece of a name or symbol column
+    bool bold = true;
+    Points keyX = 0;
+    int row = -1;
+};
+
+enum class Join : std::uint8_t { Up, Down, Own };
+
+Join joinOf(PageLayout const& page, std::vector<OpenLine> const& lines, std::size_t i, ColumnModel const& columns, Points fontHeight) {
+    auto const& line = lines[i];
+    constexpr Points kFar = 1e6F;
+    Points const gapUp = i > 0 ? line.baseline - lines[i - 1].baseline : kFar;
+    Points const gapDown = i + 1 < lines.size() ? lines[i + 1].baseline - line.baseline : kFar;
+    Points const equal = kEqualGap * fontHeight;
+    std::size_t below = i + 1;
+    while (below < lines.size() && !lines[below].anchor) ++below;
+    std::size_t above = i;
+    while (above > 0 && !lines[above - 1].anchor) --above;
+    bool const hasBelow = below < lines.size();
+    bool const hasAbove = above > 0;
+    if (!hasBelow && !hasAbove) return Join::Own;
+    if (!line.key) {
+        if (!hasBelow) return Join::Up;
+        if (!hasAbove) return Join::Down;
+        return gapUp <= gapDown + equal ? Join::Up : Join::Down;
+    }
+    bool const alone = line.pieces.size() == 1;
+    bool const wide = alone && line.pieces[0]->column1 >= columns.firstValueColumn() && columns.firstValueColumn() < columns.count();
+    if (hasBelow && !lines[below].key && below == i + 1) return Join::Down;
+    auto const text = textOf(page, line.pieces[0]->piece);
+    bool const boldOnly = line.bold && hasBelow && lines[below].key && !lines[below].bold;
+    if (alone && (boldOnly || (wide && !startsLower(text)))) return Join::Own;
+    if (hasAbove && gapUp <= kWrapPitch * fontHeight && startsLower(text)) return Join::Up;
+    if (gapUp + equal < gapDown && hasAbove && gapUp <= kWrapPitch * fontHeight) {
+        return Join::Up;
+    }
+    if (gapDown + equal < gapUp && hasBelow && gapDown <= kWrapPitch * fontHeight && lines[i + 1].keyX <= line.keyX + kIndent * fontHeight) {
+        return Join::Down;
+    }
+    if (hasAbove && lines[i - 1].key && line.keyX > lines[i - 1].keyX + kIndent * fontHeight && gapUp <= kWrapPitch * fontHeight) return Join::Up;
+    if (alone) return Join::Own;
+    return hasAbove && gapUp <= gapDown ? Join::Up : Join::Down;
+}
+
+BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns,
+                   std::vector<Points> const& anchors, Points fontHeight) {
+    Points const tolerance = kSameLine * fontHeight;
+    std::vector<PlacedPiece*> sorted = pieces;
+    std::stable_sort(sorted.begin(), sorted.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
+    std::vector<OpenLine> lines;
+    int const firstValue = columns.firstValueColumn();
+    bool const hasValues = firstValue < columns.count();
+    for (auto* p : sorted) {
+        if (lines.empty() || p->piece.baseline - lines.back().baseline > tolerance) {
+            lines.emplace_back();
+            lines.back().baseline = p->piece.baseline;
+        }
+        auto& line = lines.back();
+        line.pieces.push_back(p);
+        auto const title = columns.titles[static_cast<std::size_t>(p->column0)];
+        bool const key = hasValues ? p->column0 < firstValue && title != ColumnTitle::Conditions && title != ColumnTitle::Unit &&
+                                         title != ColumnTitle::TestCircuit && title != ColumnTitle::Note
+                                   : p->column0 == 0;
+        if (key) {
+            line.keyX = line.key ? std::min(line.keyX, p->piece.box.x0) : p->piece.box.x0;
+            line.key = true;
+            line.bold = line.bold && p->piece.bold;
+        }
+    }
+    for (auto& line : lines) {
+        if (!line.key) line.bold = false;
+        if (hasValues) {
+            line.anchor = std::any_of(anchors.begin(), anchors.end(), [&](Points y) { return std::abs(y - line.baseline) <= tolerance; });
+        } else {
+            line.anchor = line.key && line.pieces.size() > 1;
+        }
+    }
+    BandRows rows;
+    rows.count = 0;
+    std::vector<Join> joins(lines.size(), Join::Own);
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (!lines[i].anchor) joins[i] = joinOf(page, lines, i, columns, fontHeight);
+    }
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        bool const startsRow = lines[i].anchor ? i == 0 || lines[i - 1].anchor || joins[i - 1] != Join::Down
+                                               : joins[i] == Join::Own || (joins[i] == Join::Down && (i == 0 || lines[i - 1].anchor || joins[i - 1] != Join::Down)) ||
+                                                     rows.count == 0;
+        if (startsRow) {
+            ++rows.count;
+            rows.baselines.push_back(lines[i].baseline);
+        }
+        if (lines[i].anchor) rows.baselines.back() = lines[i].baseline;
+        lines[i].row = rows.count - 1;
+        for (auto* p : lines[i].pieces) p->row0 = p->row1 = lines[i].row;
+    }
+    // Rows without a name of their own share the one above.
+    for (int column = 0; column < std::min(firstValue, columns.count()) && hasValues; ++column) {
+        auto const title = columns.titles[static_cast<std::size_t>(column)];
+        if (title == ColumnTitle::Conditions || title == ColumnTitle::TestCircuit || title == ColumnTitle::Note) continue;
+        PlacedPiece* lastName = nullptr;
+        std::vector<PlacedPiece*> inRow;
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            for (auto* p : lines[i].pieces) {
+                if (p->column0 == column) lastName = p;
+            }
+            bool const keyless = lines[i].anchor && !lines[i].key &&
+                                 std::none_of(lines.begin(), lines.end(), [&](OpenLine const& o) { return o.row == lines[i].row && o.key; });
+            if (!keyless || lastName == nullptr || lastName->column1 != column) continue;
+            // All lines of that name's cell grow together.
+            int const first = lastName->row0;
+            for (auto* p : sorted) {
+                if (p->column0 == column && p->row0 == first) p->row1 = lines[i].row;
+            }
+        }
+    }
+    return rows;
+}
+
+}  // namespace
+
+int ColumnModel::firstValueColumn() const {
+    for (int i = 0; i < count(); ++i) {
+        if (holdsValues[static_cast<std::size_t>(i)] != 0) return i;
+    }
+    return count();
+}
+
+std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns,
+                                   Points fontHeight) {
+    // The column with most value lines leads; a lone value between two of its lines is centred on both.
+    std::vector<std::vector<Points>> ofColumn(static_cast<std::size_t>(std::max(columns.count(), 0)));
+    for (int column = 0; column < columns.count(); ++column) {
+        if (columns.holdsValues[static_cast<std::size_t>(column)] == 0) continue;
+        std::vector<PlacedPiece*> own;
+        for (auto* p : pieces) {
+            if (p->column0 == column) own.push_back(p);
+        }
+        std::sort(own.begin(), own.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
+        std::string before;
+        Points beforeY = 0;
+        for (auto* p : own) {
+            auto text = textOf(page, p->piece);
+            bool const near = !before.empty() && p->piece.baseline - beforeY < kWrapPitch * fontHeight && p->piece.baseline - beforeY > kSameLine * fontHeight;
+            bool const goesOn = near && (endsOpen(before) || startsOpen(text) ||
+                                         (shapeOf(before) == Shape::Words && shapeOf(text) == Shape::Number && !text.empty() &&
+                                          !(text[0] >= '0' && text[0] <= '9')));
+            if (!goesOn && isValueLike(shapeOf(text))) {
+                ofColumn[static_cast<std::size_t>(column)].push_back(p->piece.baseline);
+            }
+            before = std::move(text);
+            beforeY = p->piece.baseline;
+        }
+    }
+    Points const tolerance = kSameLine * fontHeight;
+    std::size_t lead = 0;
+    std::size_t most = 0;
+    for (std::size_t i = 0; i < ofColumn.size(); ++i) {
+        ofColumn[i] = clustered(ofColumn[i], tolerance);
+        if (ofColumn[i].size() > most) {
+            most = ofColumn[i].size();
+            lead = i;
+        }
+    }
+    std::vector<Points> all;
+    for (std::size_t i = 0; i < ofColumn.size(); ++i) {
+        if (i != lead && ofColumn[i].size() == 1 && most >= 2) {
+            auto const& leading = ofColumn[lead];
+            Points const y = ofColumn[i][0];
+            bool const onOne = std::abs(leading[static_cast<std::size_t>(nearest(leading, y))] - y) <= tolerance;
+            if (!onOne && y > leading.front() && y < leading.back()) continue;
+        }
+        all.insert(all.end(), ofColumn[i].begin(), ofColumn[i].end());
+    }
+    return clustered(all, tolerance);
+}
+
+BandRows splitBand(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, BandKind kind,
+                   Points fontHeight) {
+    BandRows rows;
+    if (pieces.empty()) {
+        rows.baselines.push_back(0);
+        return rows;
+    }
+    auto const anchors = valueBaselines(page, pieces, columns, fontHeight);
+    if (kind == BandKind::Open) return splitOpen(page, pieces, columns, anchors, fontHeight);
+    if (anchors.size() <= 1) {
+        intoOneRow(pieces);
+        rows.baselines.push_back(anchors.empty() ? pieces[0]->piece.baseline : anchors[0]);
+        return rows;
+    }
+    splitRuled(page, pieces, columns, anchors, fontHeight);
+    rows.count = static_cast<int>(anchors.size());
+    rows.baselines = anchors;
+    return rows;
+}
+
+}  // namespace standin::tables
