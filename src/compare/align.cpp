@@ -1,0 +1,162 @@
+// The stages one after the other; every stage gives drafts (drafts.h). Then drafts
+// that are halves of one thing are put together, what several stages saw at one
+// place is left to one of them, and what is left becomes findings.
+//
+// Tested by tests/src/compare/align_test.cpp.
+#include "compare/align.h"
+
+#include <algorithm>
+#include <iterator>
+#include <map>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "compare/coverage_account.h"
+#include "compare/document_findings.h"
+#include "compare/drafts.h"
+#include "compare/feature_findings.h"
+#include "compare/figure_findings.h"
+#include "compare/parameter_findings.h"
+#include "compare/parameter_pairing.h"
+#include "compare/pin_findings.h"
+#include "compare/prose.h"
+#include "compare/reconcile.h"
+#include "compare/sheet_pair.h"
+#include "compare/table_findings.h"
+
+namespace standin::compare {
+
+namespace {
+
+void append(std::vector<Draft>& drafts, std::vector<Draft> more) {
+    // Causes inside of `more` count from its own start.
+    int const offset = static_cast<int>(drafts.size());
+    for (auto& draft : more) {
+        if (draft.cause >= 0) draft.cause += offset;
+        drafts.push_back(std::move(draft));
+    }
+}
+
+// A caption or lead line of a table that is a sentence or heading too is shown there.
+void dropRepeatedCaptions(std::vector<Draft>& drafts) {
+    for (auto& caption : drafts) {
+        if (caption.rank != Rank::Table || caption.dropped || !caption.finding.reference || !caption.finding.candidate) continue;
+        for (auto const& draft : drafts) {
+            if (draft.dropped || (draft.rank != Rank::Wording && draft.rank != Rank::Section)) continue;
+            if (!draft.finding.reference || !draft.finding.candidate || draft.finding.reference->page != caption.finding.reference->page) continue;
+            if (spaceless(draft.finding.reference->text).find(spaceless(caption.finding.reference->text)) == std::string::npos) continue;
+            if (spaceless(draft.finding.candidate->text).find(spaceless(caption.finding.candidate->text)) == std::string::npos) continue;
+            caption.dropped = true;
+            break;
+        }
+    }
+}
+
+// Relation and classes of the table rows and figure texts that are still findings.
+void classifyTexts(std::vector<Draft>& drafts, SheetPair const& sheets) {
+    for (auto& draft : drafts) {
+        auto& finding = draft.finding;
+        if (draft.dropped || !finding.reference || !finding.candidate || !finding.classes.empty() || finding.relation != model::Relation::Reworded) continue;
+        if (draft.rank != Rank::Table && draft.rank != Rank::Figure && draft.rank != Rank::Section && draft.rank != Rank::Furniture) continue;
+        Wording wording = wordingOf(sheets, finding.reference->text, finding.candidate->text);
+        if (wording.relation == model::Relation::Same) {
+            if (draft.rank != Rank::Figure) draft.dropped = true;
+            continue;
+        }
+        finding.relation = wording.relation;
+        finding.classes = std::move(wording.classes);
+    }
+}
+
+struct SectionContent {
+    std::map<std::string, int> things;  // sentences and parameters by section
+    std::map<std::pair<std::string, std::string>, int> shared;
+};
+
+// Titles count for less than what stands in two sections.
+void weighSections(std::vector<model::SectionPair>& pairs, SheetPair const& sheets, ProseFindings const& prose, ParameterPairing const& parameters) {
+    SectionContent reference;
+    SectionContent candidate;
+    std::map<std::pair<std::string, std::string>, int> shared;
+    for (auto const& s : sheets.reference.text) ++reference.things[s.section];
+    for (auto const& s : sheets.candidate.text) ++candidate.things[s.section];
+    for (auto const& p : sheets.reference.parameters) ++reference.things[p.section];
+    for (auto const& p : sheets.candidate.parameters) ++candidate.things[p.section];
+    for (auto const pair : prose.pairs) {
+        ++shared[{sheets.reference.text[static_cast<std::size_t>(pair.reference)].section, sheets.candidate.text[static_cast<std::size_t>(pair.candidate)].section}];
+    }
+    for (auto const& pair : parameters.pairs) {
+        ++shared[{sheets.reference.parameters[static_cast<std::size_t>(pair.reference)].section,
+                  sheets.candidate.parameters[static_cast<std::size_t>(pair.candidate)].section}];
+    }
+    for (auto& pair : pairs) {
+        if (pair.reference.empty() || pair.candidate.empty()) continue;
+        int const total = reference.things[pair.reference] + candidate.things[pair.candidate];
+        if (total == 0) continue;
+        double const content = 2.0 * shared[{pair.reference, pair.candidate}] / total;
+        pair.similarity = std::min(1.0, 0.4 * pair.similarity + 0.6 * content);
+    }
+}
+
+void countFindings(model::Comparison& comparison) {
+    std::map<std::string, model::SectionPair*> ofReference;
+    std::map<std::string, model::SectionPair*> ofCandidate;
+    for (auto& pair : comparison.sections) {
+        if (!pair.reference.empty()) ofReference[pair.reference] = &pair;
+        if (!pair.candidate.empty()) ofCandidate[pair.candidate] = &pair;
+    }
+    for (auto const& finding : comparison.findings) {
+        if (!finding.consequenceOf.empty() || finding.section.empty()) continue;
+        auto const& index = finding.reference ? ofReference : ofCandidate;
+        auto const found = index.find(finding.section);
+        if (found != index.end()) ++found->second->findings;
+    }
+}
+
+}  // namespace
+
+model::Comparison align(model::Datasheet const& reference, model::Datasheet const& candidate, AlignOptions const& options,
+                        vocabulary::Vocabulary const& vocabulary) {
+    SheetPair const sheets(reference, candidate, options, vocabulary);
+    model::Comparison comparison;
+    comparison.reference = reference.document;
+    comparison.candidate = candidate.document;
+
+    ParameterPairing const pairing = pairParameters(sheets);
+    ParameterFindings parameters = findParameterDifferences(sheets, pairing);
+    ProseFindings prose = findProseDifferences(sheets);
+    SectionFindings sections = pairSections(sheets);
+    weighSections(sections.pairs, sheets, prose, pairing);
+
+    std::vector<Draft> drafts;
+    append(drafts, std::move(parameters.drafts));
+    append(drafts, findFeatureDifferences(sheets));
+    append(drafts, findPinDifferences(sheets));
+    append(drafts, findOrderingDifferences(sheets));
+    append(drafts, findRowDifferences(sheets));
+    append(drafts, std::move(prose.drafts));
+    append(drafts, findFigureDifferences(sheets).drafts);
+    append(drafts, std::move(sections.drafts));
+    append(drafts, findFurnitureDifferences(sheets));
+    append(drafts, findPackageDifferences(sheets));
+    append(drafts, findPropertyDifferences(sheets));
+
+    reconcileOneSided(drafts, sheets);
+    dropRepeatedCaptions(drafts);
+    classifyTexts(drafts, sheets);
+    linkTableConditions(drafts, sheets);
+    absorb(drafts);
+    linkProperties(drafts, sheets);
+    append(drafts, findCoverageGaps(sheets, pairing));
+    comparison.coverage = account(sheets, pairing, drafts);
+    joinOneSidedRows(drafts);
+
+    comparison.pairs = std::move(parameters.pairs);
+    comparison.sections = std::move(sections.pairs);
+    comparison.findings = finish(drafts);
+    countFindings(comparison);
+    return comparison;
+}
+
+}  // namespace standin::compare

@@ -1,0 +1,213 @@
+// Gaps are taken from each sheet's own account; a gap that both sheets have is one
+// finding with both sides.
+//
+// Tested by tests/src/compare/coverage_account_test.cpp.
+#include "compare/coverage_account.h"
+
+#include <algorithm>
+#include <set>
+#include <string>
+
+#include <fmt/format.h>
+
+#include "quantity/numbers.h"
+#include "text/fold.h"
+
+namespace standin::compare {
+
+namespace {
+
+using model::FindingKind;
+using model::Relation;
+
+constexpr std::size_t kShownText = 300;  // bytes of a list of what was not read
+
+std::string joined(std::vector<std::string> const& list) {
+    std::string text;
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        if (text.size() > kShownText) return text + fmt::format(" and {} more", list.size() - i);
+        if (!text.empty()) text += ", ";
+        text += list[i];
+    }
+    return text;
+}
+
+std::optional<model::Side> listSide(std::vector<std::string> const& list, int page, model::Rect const& box) {
+    if (list.empty()) return std::nullopt;
+    return sideOf(page, box, joined(list));
+}
+
+enum class Matters { Yes, No };
+
+void add(std::vector<Draft>& drafts, std::string_view cause, Relation relation, Matters matters, std::optional<model::Side> reference,
+         std::optional<model::Side> candidate) {
+    if (!reference && !candidate) return;
+    Draft draft = makeDraft(FindingKind::Coverage, Rank::Coverage, relation, std::move(reference), std::move(candidate));
+    draft.finding.title = cause;
+    draft.finding.open = matters == Matters::Yes;
+    drafts.push_back(std::move(draft));
+}
+
+std::optional<model::Side> unaccountedSide(model::Coverage const& coverage) {
+    std::vector<std::string> list;
+    for (auto const& piece : coverage.unaccounted) list.push_back(piece.text);
+    return list.empty() ? std::nullopt : listSide(list, coverage.unaccounted.front().page, coverage.unaccounted.front().box);
+}
+
+std::optional<model::Side> pagesSide(model::Datasheet const& sheet) {
+    std::vector<std::string> list;
+    for (int const page : sheet.coverage.pagesWithoutText) list.push_back(fmt::format("page {}", page));
+    if (list.empty() && sheet.document.textLayer == model::TextLayer::None) list.emplace_back("all pages");
+    return listSide(list, sheet.coverage.pagesWithoutText.empty() ? 1 : sheet.coverage.pagesWithoutText.front(), {});
+}
+
+std::optional<model::Side> tablesSide(model::Datasheet const& sheet) {
+    std::vector<std::string> list;
+    int page = 0;
+    model::Rect box;
+    for (auto const& id : sheet.coverage.unreadTables) {
+        auto const found = std::find_if(sheet.tables.begin(), sheet.tables.end(), [&](auto const& table) { return table.id == id; });
+        if (found == sheet.tables.end()) {
+            list.push_back(id);
+            continue;
+        }
+        list.push_back(found->caption.empty() ? fmt::format("table on page {}", found->page) : fmt::format("{} (page {})", found->caption, found->page));
+        if (page == 0) {
+            page = found->page;
+            box = found->box;
+        }
+    }
+    return listSide(list, page, box);
+}
+
+std::optional<model::Side> figuresSide(model::Datasheet const& sheet) {
+    std::vector<std::string> list;
+    int page = 0;
+    model::Rect box;
+    for (auto const& id : sheet.coverage.unreadFigures) {
+        auto const found = std::find_if(sheet.figures.begin(), sheet.figures.end(), [&](auto const& figure) { return figure.id == id; });
+        if (found == sheet.figures.end()) {
+            list.push_back(id);
+            continue;
+        }
+        list.push_back(found->caption.empty() ? fmt::format("figure on page {}", found->page) : fmt::format("{} (page {})", found->caption, found->page));
+        if (page == 0) {
+            page = found->page;
+            box = found->box;
+        }
+    }
+    return listSide(list, page, box);
+}
+
+std::vector<std::string> variantsOf(model::Datasheet const& sheet, std::vector<int> const& unpaired) {
+    std::set<std::string> all;
+    for (auto const& p : sheet.parameters) {
+        if (!p.variant.empty()) all.insert(p.variant);
+    }
+    bool const concerned = std::any_of(unpaired.begin(), unpaired.end(), [&](int i) { return !sheet.parameters[static_cast<std::size_t>(i)].variant.empty(); });
+    return all.size() > 1 && concerned ? std::vector<std::string>(all.begin(), all.end()) : std::vector<std::string>{};
+}
+
+void addVariants(SheetPair const& sheets, ParameterPairing const& pairing, std::vector<Draft>& drafts) {
+    std::vector<std::string> reference;
+    std::vector<std::string> candidate;
+    if (sheets.options.referenceVariant.empty()) reference = variantsOf(sheets.reference, pairing.onlyReference);
+    if (sheets.options.candidateVariant.empty()) candidate = variantsOf(sheets.candidate, pairing.onlyCandidate);
+    add(drafts, kVariantsNotChosen, Relation::NotComparable, Matters::Yes, listSide(reference, 1, {}), listSide(candidate, 1, {}));
+}
+
+void addDoubtfulPairs(SheetPair const& sheets, ParameterPairing const& pairing, std::vector<Draft>& drafts) {
+    std::vector<std::string> reference;
+    std::vector<std::string> candidate;
+    model::Parameter const* firstReference = nullptr;
+    model::Parameter const* firstCandidate = nullptr;
+    for (auto const& pair : pairing.pairs) {
+        if (!pair.doubtful) continue;
+        auto const& r = sheets.reference.parameters[static_cast<std::size_t>(pair.reference)];
+        auto const& c = sheets.candidate.parameters[static_cast<std::size_t>(pair.candidate)];
+        auto name = [](model::Parameter const& p) { return p.name.empty() ? p.symbol : p.name; };
+        reference.push_back(name(r));
+        candidate.push_back(name(c));
+        if (firstReference == nullptr) {
+            firstReference = &r;
+            firstCandidate = &c;
+        }
+    }
+    if (firstReference == nullptr) return;
+    add(drafts, kDoubtfulPairing, Relation::NotComparable, Matters::No, listSide(reference, firstReference->page, firstReference->box),
+        listSide(candidate, firstCandidate->page, firstCandidate->box));
+}
+
+int numbersOf(std::string_view text) { return static_cast<int>(quantity::countNumbers(text)); }
+
+int numbersOf(model::Parameter const& p) {
+    int count = 0;
+    for (auto const* value : {&p.min, &p.typ, &p.max}) {
+        if (*value) count += numbersOf((*value)->text);
+    }
+    return count + numbersOf(p.condition) + numbersOf(p.symbol);
+}
+
+}  // namespace
+
+std::vector<Draft> findCoverageGaps(SheetPair const& sheets, ParameterPairing const& pairing) {
+    std::vector<Draft> drafts;
+    auto const& r = sheets.reference;
+    auto const& c = sheets.candidate;
+    add(drafts, kNumbersUnaccounted, Relation::Unread, Matters::Yes, unaccountedSide(r.coverage), unaccountedSide(c.coverage));
+    add(drafts, kPagesWithoutText, Relation::Unread, Matters::Yes, pagesSide(r), pagesSide(c));
+    add(drafts, kTablesUnread, Relation::Unread, Matters::Yes, tablesSide(r), tablesSide(c));
+    add(drafts, kFiguresUnread, Relation::Unread, Matters::No, figuresSide(r), figuresSide(c));
+    if (!sheets.sameLanguage) {
+        auto language = [](model::Datasheet const& sheet) {
+            return sideOf(1, {}, fmt::format("{}: {} sentences", sheet.document.languages.empty() ? std::string() : sheet.document.languages.front(), sheet.text.size()));
+        };
+        add(drafts, kProseInTwoLanguages, Relation::NotComparable, Matters::Yes, language(r), language(c));
+    }
+    addVariants(sheets, pairing, drafts);
+    addDoubtfulPairs(sheets, pairing, drafts);
+    if (r.pins.empty() != c.pins.empty()) {
+        auto pins = [](model::Datasheet const& sheet) -> std::optional<model::Side> {
+            if (sheet.pins.empty()) return std::nullopt;
+            return sideOf(sheet.pins.front().page, sheet.pins.front().box, fmt::format("{} pins", sheet.pins.size()));
+        };
+        add(drafts, kPinsInOneSheet, Relation::NotComparable, Matters::Yes, pins(r), pins(c));
+    }
+    if (r.parameters.empty() != c.parameters.empty()) {
+        auto none = [](model::Datasheet const& sheet) -> std::optional<model::Side> {
+            if (!sheet.parameters.empty()) return std::nullopt;
+            return sideOf(1, {}, {});
+        };
+        add(drafts, kNoParameters, Relation::Unread, Matters::Yes, none(r), none(c));
+    }
+    return drafts;
+}
+
+model::ComparisonCoverage account(SheetPair const& sheets, ParameterPairing const& pairing, std::vector<Draft> const& drafts) {
+    model::ComparisonCoverage coverage;
+    coverage.reference = sheets.reference.coverage;
+    coverage.candidate = sheets.candidate.coverage;
+    auto one = [&](model::Datasheet const& sheet, std::vector<int> const& otherVariants, bool isReference) {
+        int const total = sheet.coverage.numbers + sheet.coverage.sentences;
+        int const unaccounted = std::min(static_cast<int>(sheet.coverage.unaccounted.size()), total);
+        int listed = 0;
+        for (auto const& draft : drafts) {
+            if (draft.dropped || draft.rank == Rank::Coverage || draft.rank == Rank::Package || draft.rank == Rank::Document) continue;
+            auto const& mine = isReference ? draft.finding.reference : draft.finding.candidate;
+            auto const& other = isReference ? draft.finding.candidate : draft.finding.reference;
+            if (!mine || other) continue;
+            listed += numbersOf(mine->text) + (draft.rank == Rank::Wording ? draft.numberBearers : 0);
+        }
+        for (int const index : otherVariants) listed += numbersOf(sheet.parameters[static_cast<std::size_t>(index)]);
+        if (!sheets.sameLanguage) listed += sheet.coverage.inText + sheet.coverage.sentences;
+        listed = std::clamp(listed, 0, total - unaccounted);
+        coverage.listed += listed;
+        coverage.unaccounted += unaccounted;
+        coverage.compared += total - unaccounted - listed;
+    };
+    one(sheets.reference, pairing.otherVariantReference, true);
+    one(sheets.candidate, pairing.otherVariantCandidate, false);
+    return coverage;
+}
+
+}  // namespace standin::compare

@@ -1,0 +1,264 @@
+// Furniture is laid out as one text at one place a page, so that a running head
+// changed on a single page is seen; texts that only stand on more or fewer pages
+// are no difference.
+//
+// Tested by tests/src/compare/document_findings_test.cpp.
+#include "compare/document_findings.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <string>
+#include <unordered_map>
+
+#include "compare/assignment.h"
+#include "text/fold.h"
+
+namespace standin::compare {
+
+namespace {
+
+using model::FindingKind;
+using model::Furniture;
+using model::Relation;
+using model::Section;
+
+struct Instance {
+    Furniture const* furniture = nullptr;
+    model::Place place;
+};
+
+std::vector<Instance> instancesOf(model::Datasheet const& sheet) {
+    std::vector<Instance> instances;
+    for (auto const& furniture : sheet.furniture) {
+        for (auto const& place : furniture.places) instances.push_back({&furniture, place});
+        if (furniture.places.empty()) instances.push_back({&furniture, {}});
+    }
+    std::stable_sort(instances.begin(), instances.end(), [](auto const& a, auto const& b) { return a.place.page < b.place.page; });
+    return instances;
+}
+
+Key keyOfInstance(Instance const& instance) { return hashOf(spaceless(instance.furniture->text), static_cast<Key>(instance.furniture->kind)); }
+
+Draft furnitureDraft(Relation relation, Instance const* r, Instance const* c) {
+    auto side = [](Instance const* instance) -> std::optional<model::Side> {
+        if (instance == nullptr) return std::nullopt;
+        return sideOf(instance->place.page, instance->place.box, instance->furniture->text);
+    };
+    return makeDraft(FindingKind::Document, Rank::Furniture, relation, side(r), side(c));
+}
+
+std::string titleKey(Section const& section) {
+    std::string key = text::foldKey(section.title);
+    auto const letter = std::find_if(key.begin(), key.end(), [](char c) { return (c < '0' || c > '9') && c != '.'; });
+    return letter == key.end() ? key : std::string(letter, key.end());
+}
+
+Draft sectionDraft(Relation relation, Section const* r, Section const* c) {
+    auto side = [](Section const* section) -> std::optional<model::Side> {
+        if (section == nullptr) return std::nullopt;
+        return sideOf(section->page, section->box, section->title);
+    };
+    Draft draft = makeDraft(FindingKind::Section, Rank::Section, relation, side(r), side(c));
+    draft.finding.section = r != nullptr ? r->id : c->id;
+    return draft;
+}
+
+}  // namespace
+
+SectionFindings pairSections(SheetPair const& sheets) {
+    SectionFindings result;
+    auto const& reference = sheets.reference.sections;
+    auto const& candidate = sheets.candidate.sections;
+    auto keys = [](std::vector<Section> const& sections) {
+        std::vector<Key> list;
+        for (auto const& section : sections) list.push_back(keyOf(section.title));
+        return list;
+    };
+    auto titles = [](std::vector<Section> const& sections) {
+        std::vector<std::string> list;
+        for (auto const& section : sections) list.push_back(titleKey(section));
+        return list;
+    };
+    auto const referenceKeys = keys(reference);
+    auto const candidateKeys = keys(candidate);
+    auto const referenceTitles = titles(reference);
+    auto const candidateTitles = titles(candidate);
+    auto alike = [&](int i, int j) {
+        auto const& r = reference[static_cast<std::size_t>(i)];
+        auto const& c = candidate[static_cast<std::size_t>(j)];
+        auto const& a = referenceTitles[static_cast<std::size_t>(i)];
+        auto const& b = candidateTitles[static_cast<std::size_t>(j)];
+        double const title = a == b ? 1.0 : letterSimilarity(a, b);
+        bool const sameKind = r.kind == c.kind && r.kind != model::SectionKind::Other;
+        return std::min(1.0, 0.8 * title + (sameKind ? 0.35 : 0.0) - (r.kind != c.kind ? 0.1 : 0.0));
+    };
+    auto pairs = alignSequences(referenceKeys, candidateKeys, alike, {.threshold = 0.5});
+    pairMoved(referenceKeys, candidateKeys, pairs);
+    // The rest by kind and title wherever they stand.
+    auto ofReference = partnersOfReference(pairs, reference.size());
+    auto ofCandidate = partnersOfCandidate(pairs, candidate.size());
+    std::map<model::SectionKind, std::vector<int>> byKind;
+    constexpr std::size_t kMostOfKind = 40;
+    for (std::size_t j = 0; j < candidate.size(); ++j) {
+        auto& list = byKind[candidate[j].kind];
+        if (ofCandidate[j] < 0 && list.size() < kMostOfKind) list.push_back(static_cast<int>(j));
+    }
+    std::vector<Edge> edges;
+    for (std::size_t i = 0; i < reference.size(); ++i) {
+        if (ofReference[i] >= 0) continue;
+        double const least = reference[i].kind == model::SectionKind::Other ? 0.6 : 0.3;
+        for (int const j : byKind[reference[i].kind]) {
+            double const weight = alike(static_cast<int>(i), j);
+            if (weight >= least) edges.push_back({static_cast<int>(i), j, weight});
+        }
+    }
+    for (Edge const& edge : assign(edges)) {
+        ofReference[static_cast<std::size_t>(edge.reference)] = edge.candidate;
+        ofCandidate[static_cast<std::size_t>(edge.candidate)] = edge.reference;
+    }
+    for (std::size_t i = 0; i < reference.size(); ++i) {
+        int const j = ofReference[i];
+        if (j < 0) {
+            result.pairs.push_back({reference[i].id, {}, 0, 0});
+            if (sheets.sameLanguage) result.drafts.push_back(sectionDraft(Relation::OnlyReference, &reference[i], nullptr));
+            continue;
+        }
+        auto const& other = candidate[static_cast<std::size_t>(j)];
+        bool const same = referenceKeys[i] == candidateKeys[static_cast<std::size_t>(j)];
+        result.pairs.push_back({reference[i].id, other.id, same ? 1.0 : alike(static_cast<int>(i), j), 0});
+        if (!same && sheets.oneText() && sheets.sameLanguage) result.drafts.push_back(sectionDraft(Relation::Reworded, &reference[i], &other));
+    }
+    for (std::size_t j = 0; j < candidate.size(); ++j) {
+        if (ofCandidate[j] >= 0) continue;
+        result.pairs.push_back({{}, candidate[j].id, 0, 0});
+        if (sheets.sameLanguage) result.drafts.push_back(sectionDraft(Relation::OnlyCandidate, nullptr, &candidate[j]));
+    }
+    return result;
+}
+
+std::vector<Draft> findFurnitureDifferences(SheetPair const& sheets) {
+    auto const reference = instancesOf(sheets.reference);
+    auto const candidate = instancesOf(sheets.candidate);
+    // Texts of the other sheet: more or fewer pages with the same text are no difference.
+    auto pool = [](std::vector<Instance> const& instances) {
+        std::unordered_map<Key, std::vector<int>> places;
+        for (std::size_t i = instances.size(); i-- > 0;) places[keyOfInstance(instances[i])].push_back(static_cast<int>(i));
+        return places;
+    };
+    auto free = pool(candidate);
+    auto const candidateTexts = free;
+    std::vector<char> met(candidate.size(), 0);
+    std::vector<int> freeReference;
+    for (std::size_t i = 0; i < reference.size(); ++i) {
+        auto const found = free.find(keyOfInstance(reference[i]));
+        if (found == free.end() || found->second.empty()) {
+            freeReference.push_back(static_cast<int>(i));
+            continue;
+        }
+        // The twin on the same page where there is one.
+        auto& list = found->second;
+        auto const samePage = std::find_if(list.begin(), list.end(), [&](int j) { return candidate[static_cast<std::size_t>(j)].place.page == reference[i].place.page; });
+        auto const taken = samePage == list.end() ? list.end() - 1 : samePage;
+        met[static_cast<std::size_t>(*taken)] = 1;
+        list.erase(taken);
+    }
+    std::unordered_map<Key, char> referenceTexts;
+    for (auto const& instance : reference) referenceTexts.emplace(keyOfInstance(instance), 1);
+    std::vector<int> freeCandidate;
+    for (std::size_t j = 0; j < candidate.size(); ++j) {
+        if (met[j] == 0) freeCandidate.push_back(static_cast<int>(j));
+    }
+    // What is left on the same page and reads alike is one changed text.
+    std::map<int, std::vector<int>> onPage;
+    for (int const j : freeCandidate) onPage[candidate[static_cast<std::size_t>(j)].place.page].push_back(j);
+    std::vector<Draft> drafts;
+    std::map<std::pair<Key, Key>, std::size_t> told;  // the same change on further pages is told once
+    std::vector<int> onlyReference;
+    for (int const i : freeReference) {
+        auto const& r = reference[static_cast<std::size_t>(i)];
+        auto& list = onPage[r.place.page];
+        int best = -1;
+        double most = 0.2;
+        for (std::size_t k = 0; k < list.size(); ++k) {
+            auto const& c = candidate[static_cast<std::size_t>(list[k])];
+            if (c.furniture->kind != r.furniture->kind) continue;
+            double alike = letterSimilarity(r.furniture->text, c.furniture->text);
+            if (model::intersection(r.place.box.grown(1), c.place.box.grown(1)).area() > 0.5F * r.place.box.grown(1).area()) alike += 0.5;
+            if (r.furniture->kind == Furniture::Kind::PageNumber && sheets.oneText()) alike += 0.3;
+            if (alike > most) {
+                most = alike;
+                best = static_cast<int>(k);
+            }
+        }
+        if (best < 0) {
+            onlyReference.push_back(i);
+            continue;
+        }
+        auto const& c = candidate[static_cast<std::size_t>(list[static_cast<std::size_t>(best)])];
+        met[static_cast<std::size_t>(list[static_cast<std::size_t>(best)])] = 1;
+        list.erase(list.begin() + best);
+        bool const pageNumbers = r.furniture->kind == Furniture::Kind::PageNumber;
+        auto const change = pageNumbers ? std::make_pair(Key{1}, Key{1}) : std::make_pair(keyOfInstance(r), keyOfInstance(c));
+        auto const [found, isNew] = told.emplace(change, drafts.size());
+        if (isNew) {
+            drafts.push_back(furnitureDraft(Relation::Reworded, &r, &c));
+        } else {
+            auto& draft = drafts[found->second];
+            draft.referencePlaces.push_back(r.place);
+            draft.candidatePlaces.push_back(c.place);
+            ++draft.numberBearers;
+        }
+    }
+    auto addOnly = [&](std::vector<Instance> const& instances, std::vector<int> const& indices, auto const& othersTexts, Relation relation) {
+        std::set<Key> seen;
+        for (int const index : indices) {
+            auto const& instance = instances[static_cast<std::size_t>(index)];
+            Key const key = keyOfInstance(instance);
+            // More pages, more page numbers: no difference of content.
+            if (instance.furniture->kind == Furniture::Kind::PageNumber || othersTexts.count(key) > 0 || !seen.insert(key).second) continue;
+            drafts.push_back(relation == Relation::OnlyReference ? furnitureDraft(relation, &instance, nullptr) : furnitureDraft(relation, nullptr, &instance));
+        }
+    };
+    addOnly(reference, onlyReference, candidateTexts, Relation::OnlyReference);
+    std::vector<int> onlyCandidate;
+    for (int const j : freeCandidate) {
+        if (met[static_cast<std::size_t>(j)] == 0) onlyCandidate.push_back(j);
+    }
+    addOnly(candidate, onlyCandidate, referenceTexts, Relation::OnlyCandidate);
+    return drafts;
+}
+
+std::vector<Draft> findPropertyDifferences(SheetPair const& sheets) {
+    auto const& r = sheets.reference.document;
+    auto const& c = sheets.candidate.document;
+    std::string before;
+    std::string after;
+    auto compare = [&](std::string_view title, std::string const& a, std::string const& b) {
+        if (keyOf(a) == keyOf(b)) return;
+        auto add = [&](std::string& text, std::string const& value) {
+            if (value.empty()) return;
+            if (!text.empty()) text += "; ";
+            text += title;
+            text += ' ';
+            text += value;
+        };
+        add(before, a);
+        add(after, b);
+    };
+    auto first = [](std::vector<std::string> const& list) { return list.empty() ? std::string() : list.front(); };
+    compare("part", first(r.partNumbers), first(c.partNumbers));
+    compare("maker", r.maker, c.maker);
+    compare("title", r.title, c.title);
+    compare("revision", r.revision, c.revision);
+    compare("date", r.date, c.date);
+    std::vector<Draft> drafts;
+    if (before.empty() && after.empty()) return drafts;
+    drafts.push_back(makeDraft(FindingKind::Document, Rank::Document, Relation::Reworded, sideOf(1, {}, std::move(before)), sideOf(1, {}, std::move(after))));
+    // Properties stand at no place of their own.
+    drafts.back().referencePlaces.clear();
+    drafts.back().candidatePlaces.clear();
+    return drafts;
+}
+
+}  // namespace standin::compare

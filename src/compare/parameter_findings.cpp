@@ -1,0 +1,208 @@
+// The relation of the values comes first where they cannot be compared at all;
+// then conditions that differ; then the relation of the values.
+//
+// Tested by tests/src/compare/parameter_findings_test.cpp.
+#include "compare/parameter_findings.h"
+
+#include <map>
+#include <tuple>
+#include <utility>
+
+#include "compare/conditions.h"
+#include "compare/relation.h"
+#include "vocabulary/vocabulary.h"
+
+namespace standin::compare {
+
+namespace {
+
+using model::ConditionRelation;
+using model::FindingKind;
+using model::Parameter;
+using model::Relation;
+
+std::string textOf(std::optional<model::Value> const& value) { return value ? value->text : std::string(); }
+
+std::string joinedCondition(Parameter const& p) {
+    if (p.condition.empty() || p.tableCondition.empty()) return p.condition + p.tableCondition;
+    return p.condition + "; " + p.tableCondition;
+}
+
+std::string composedRow(Parameter const& p) {
+    std::string row;
+    for (std::string const& part : {p.name, p.symbol, p.condition, textOf(p.min), textOf(p.typ), textOf(p.max), p.unit}) {
+        if (part.empty()) continue;
+        if (!row.empty()) row += " | ";
+        row += part;
+    }
+    return row;
+}
+
+model::Side sideOfParameter(Parameter const& p) {
+    model::Side side = sideOf(p.page, p.box, p.printed.empty() ? composedRow(p) : p.printed);
+    side.min = textOf(p.min);
+    side.typ = textOf(p.typ);
+    side.max = textOf(p.max);
+    side.unit = p.unit;
+    side.condition = joinedCondition(p);
+    return side;
+}
+
+void addRowPlace(std::vector<model::Place>& places, PrintedRows const& rows, int parameter) {
+    int const row = rows.ofParameter(parameter);
+    if (row >= 0) places.push_back({rows[row].page, rows[row].box});
+}
+
+// Where a difference below the printed resolution does no harm.
+BoundPrecision precisionFor(SheetPair const& sheets, Parameter const& p) {
+    if (sheets.oneText() || p.kind == model::ParameterKind::Rating) return {};
+    auto const* entry = p.canonical.empty() ? nullptr : sheets.vocabulary.find(p.canonical);
+    if (entry == nullptr) return {Precision::AsPrinted, Precision::AsPrinted};
+    switch (entry->bound) {
+        case vocabulary::Bound::None: return {Precision::AsPrinted, Precision::AsPrinted};
+        case vocabulary::Bound::Max: return {Precision::AsPrinted, Precision::Exact};
+        case vocabulary::Bound::Min: return {Precision::Exact, Precision::AsPrinted};
+        case vocabulary::Bound::Magnitude:
+        case vocabulary::Bound::Both: return {};
+    }
+    return {};
+}
+
+Relation decided(Relation values, ConditionRelation conditions) {
+    if (values == Relation::UnitConflict || values == Relation::NotComparable) return values;
+    if (conditions == ConditionRelation::Same) return values;
+    if (conditions == ConditionRelation::OneUnstated) return isEqual(values) ? Relation::ConditionsDiffer : values;
+    return Relation::ConditionsDiffer;
+}
+
+class Findings {
+public:
+    explicit Findings(SheetPair const& sheets) : m_sheets(sheets) {}
+
+    ParameterFindings run(ParameterPairing const& pairing) {
+        for (auto const& pair : pairing.pairs) comparePair(pair);
+        for (int const i : pairing.onlyReference) addOnly(m_sheets.reference, m_sheets.referenceRows, i, Relation::OnlyReference);
+        for (int const j : pairing.onlyCandidate) addOnly(m_sheets.candidate, m_sheets.candidateRows, j, Relation::OnlyCandidate);
+        return std::move(m_result);
+    }
+
+private:
+    void comparePair(ParameterPair const& pair) {
+        Parameter const& r = m_sheets.reference.parameters[static_cast<std::size_t>(pair.reference)];
+        Parameter const& c = m_sheets.candidate.parameters[static_cast<std::size_t>(pair.candidate)];
+        Relation const values = relateValues(r, c, precisionFor(m_sheets, r));
+        ConditionRelation const conditions = relateConditions({r.condition, r.tableCondition}, {c.condition, c.tableCondition});
+        Relation const relation = decided(values, conditions);
+        int const pairIndex = static_cast<int>(m_result.pairs.size());
+        m_result.pairs.push_back({r.canonical.empty() ? c.canonical : r.canonical, r.id, c.id, relation, model::Judgement::Open, pair.confidence});
+        if (isEqual(relation)) {
+            compareNames(pair, r, c);
+            return;
+        }
+        Draft draft = makeDraft(FindingKind::Parameter, Rank::Parameter, relation, sideOfParameter(r), sideOfParameter(c));
+        auto& finding = draft.finding;
+        finding.canonical = r.canonical.empty() ? c.canonical : r.canonical;
+        finding.section = r.section;
+        finding.variant = r.variant.empty() ? c.variant : r.variant;
+        finding.conditions = conditions;
+        finding.affects = {"r:" + r.id, "c:" + c.id};
+        finding.pair = pairIndex;
+        addRowPlace(draft.referencePlaces, m_sheets.referenceRows, pair.reference);
+        addRowPlace(draft.candidatePlaces, m_sheets.candidateRows, pair.candidate);
+        if (relation == Relation::ConditionsDiffer && isEqual(values)) groupByCondition(draft, r, c);
+        m_result.drafts.push_back(std::move(draft));
+    }
+
+    // Equal values whose condition is printed once for several rows.
+    void groupByCondition(Draft& draft, Parameter const& r, Parameter const& c) {
+        bool const own = relateConditions({r.condition, {}}, {c.condition, {}}) != ConditionRelation::Same;
+        auto key = own ? std::make_tuple(r.table, c.table, r.condition, c.condition)
+                       : std::make_tuple(std::string(), std::string(), r.tableCondition, c.tableCondition);
+        int const index = static_cast<int>(m_result.drafts.size());
+        auto const [found, isNew] = m_firstOfCondition.emplace(std::move(key), index);
+        if (!isNew) draft.cause = found->second;
+    }
+
+    // Rows of lists outside of tables are seen by no other stage.
+    void compareNames(ParameterPair const& pair, Parameter const& r, Parameter const& c) {
+        if (!m_sheets.oneText() || m_sheets.referenceRows.ofParameter(pair.reference) >= 0 || m_sheets.candidateRows.ofParameter(pair.candidate) >= 0) return;
+        if (spaceless(r.printed) == spaceless(c.printed)) return;
+        Draft draft = makeDraft(FindingKind::Table, Rank::Table, Relation::Reworded, sideOfParameter(r), sideOfParameter(c));
+        draft.finding.section = r.section;
+        draft.finding.canonical = r.canonical;
+        m_result.drafts.push_back(std::move(draft));
+    }
+
+    void addOnly(model::Datasheet const& sheet, PrintedRows const& rows, int index, Relation relation) {
+        Parameter const& p = sheet.parameters[static_cast<std::size_t>(index)];
+        bool const inReference = relation == Relation::OnlyReference;
+        m_result.pairs.push_back({p.canonical, inReference ? p.id : std::string(), inReference ? std::string() : p.id, relation, model::Judgement::Open, 0});
+        std::optional<model::Side> side = sideOfParameter(p);
+        Draft draft = makeDraft(FindingKind::Parameter, Rank::Parameter, relation, inReference ? side : std::nullopt, inReference ? std::nullopt : side);
+        draft.finding.canonical = p.canonical;
+        draft.finding.section = p.section;
+        draft.finding.variant = p.variant;
+        draft.finding.affects = {(inReference ? "r:" : "c:") + p.id};
+        draft.finding.pair = static_cast<int>(m_result.pairs.size()) - 1;
+        addRowPlace(inReference ? draft.referencePlaces : draft.candidatePlaces, rows, index);
+        m_result.drafts.push_back(std::move(draft));
+    }
+
+    SheetPair const& m_sheets;
+    ParameterFindings m_result;
+    std::map<std::tuple<std::string, std::string, std::string, std::string>, int> m_firstOfCondition;
+};
+
+}  // namespace
+
+ParameterFindings findParameterDifferences(SheetPair const& sheets, ParameterPairing const& pairing) { return Findings(sheets).run(pairing); }
+
+void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
+    std::map<std::string, Parameter const*> referenceOf;
+    std::map<std::string, Parameter const*> candidateOf;
+    for (auto const& p : sheets.reference.parameters) referenceOf.emplace("r:" + p.id, &p);
+    for (auto const& p : sheets.candidate.parameters) candidateOf.emplace("c:" + p.id, &p);
+    struct Shown {
+        std::string reference, candidate;
+        int index;
+    };
+    std::vector<Shown> shown;
+    for (std::size_t i = 0; i < drafts.size(); ++i) {
+        auto const& draft = drafts[i];
+        if (draft.dropped || draft.cause >= 0 || (draft.rank != Rank::Table && draft.rank != Rank::Wording && draft.rank != Rank::Section)) continue;
+        if (!draft.finding.reference || !draft.finding.candidate) continue;
+        shown.push_back({spaceless(draft.finding.reference->text), spaceless(draft.finding.candidate->text), static_cast<int>(i)});
+    }
+    if (shown.empty()) return;
+    std::map<std::pair<std::string, std::string>, int> known;
+    for (std::size_t i = 0; i < drafts.size(); ++i) {
+        auto& draft = drafts[i];
+        if (draft.rank != Rank::Parameter || draft.finding.relation != Relation::ConditionsDiffer || draft.finding.affects.size() != 2) continue;
+        auto const r = referenceOf.find(draft.finding.affects[0]);
+        auto const c = candidateOf.find(draft.finding.affects[1]);
+        if (r == referenceOf.end() || c == candidateOf.end()) continue;
+        if (!isEqual(relateValues(*r->second, *c->second, precisionFor(sheets, *r->second)))) continue;
+        if (relateConditions({r->second->condition, {}}, {c->second->condition, {}}) != ConditionRelation::Same) continue;
+        auto key = std::make_pair(r->second->tableCondition, c->second->tableCondition);
+        auto found = known.find(key);
+        if (found == known.end()) {
+            int cause = -1;
+            std::string const before = spaceless(key.first);
+            std::string const after = spaceless(key.second);
+            for (auto const& candidate : shown) {
+                // The table's condition may be put together of a caption and a heading: either holds the other.
+                auto meets = [](std::string const& text, std::string const& part) {
+                    return !part.empty() && !text.empty() && (text.find(part) != std::string::npos || part.find(text) != std::string::npos);
+                };
+                if (meets(candidate.reference, before) && meets(candidate.candidate, after)) {
+                    cause = candidate.index;
+                    break;
+                }
+            }
+            found = known.emplace(std::move(key), cause).first;
+        }
+        if (found->second >= 0) draft.cause = found->second;
+    }
+}
+
+}  // namespace standin::compare

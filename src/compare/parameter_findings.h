@@ -1,0 +1,28 @@
+// Findings about parameters.
+#pragma once
+
+#include <vector>
+
+#include "compare/drafts.h"
+#include "compare/parameter_pairing.h"
+#include "compare/sheet_pair.h"
+#include "model/comparison.h"
+
+namespace standin::compare {
+
+struct ParameterFindings {
+    std::vector<Draft> drafts;
+    std::vector<model::Pair> pairs;  // all, equal ones included; Finding::pair is an index into it
+};
+
+// One draft for each pair whose values or conditions differ and for each parameter
+// that only one sheet has. Values that are equal while only a condition printed
+// once for several of them differs: the first is the finding, the others follow.
+[[nodiscard]] ParameterFindings findParameterDifferences(SheetPair const& sheets, ParameterPairing const& pairing);
+
+// Condition differences that come from a change that another draft shows (a
+// heading row, a caption, a sentence with the condition of a whole table) are hung
+// under that draft. Called when all drafts are together.
+void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets);
+
+}  // namespace standin::compare

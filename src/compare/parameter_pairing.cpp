@@ -1,0 +1,266 @@
+// 1. Identity keys over all printed fields, aligned in order, then wherever they
+//    stand. 2. Candidates for the rest from buckets (id, symbol, name, name words,
+//    corresponding rows), each bucket bounded. 3. Scores. 4. Assignment. 5. Doubt:
+//    another edge at the same parameter within kNearlyAsGood.
+//
+// Tested by tests/src/compare/parameter_pairing_test.cpp.
+#include "compare/parameter_pairing.h"
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <unordered_map>
+
+#include "compare/assignment.h"
+#include "compare/conditions.h"
+#include "compare/relation.h"
+#include "quantity/condition.h"
+#include "text/fold.h"
+
+namespace standin::compare {
+
+namespace {
+
+using model::Parameter;
+using model::ParameterKind;
+
+constexpr double kPairThreshold = 0.45;
+constexpr double kLeastIdentity = 0.3;
+constexpr double kNearlyAsGood = 0.04;
+constexpr double kDoubtfulConfidence = 0.6;
+constexpr double kAmbiguousConfidence = 0.78;
+constexpr std::size_t kLargestBucket = 40;
+
+struct Profile {
+    std::string symbol;
+    std::string name;
+    std::vector<Key> nameTokens;
+    std::string variant;
+    std::string dimension;
+    int row = -1;
+    int placeInRow = 0;
+};
+
+Key identityOf(Parameter const& p) {
+    std::string all;
+    auto add = [&](std::string_view field) {
+        all += field;
+        all += '\x1f';
+    };
+    add(p.name);
+    add(p.symbol);
+    add(p.condition);
+    add(p.tableCondition);
+    add(p.variant);
+    for (auto const* value : {&p.min, &p.typ, &p.max}) add(*value ? std::string_view((*value)->text) : std::string_view());
+    add(p.unit);
+    return hashOf(spaceless(all), static_cast<Key>(p.kind));
+}
+
+Profile profileOf(Parameter const& p, PrintedRows const& rows, int index) {
+    Profile profile;
+    profile.symbol = quantity::symbolKey(p.symbol);
+    profile.name = text::foldKey(p.name);
+    profile.nameTokens = tokensOf(p.name);
+    profile.variant = text::foldKey(p.variant);
+    if (p.interval) profile.dimension = p.interval->unit;
+    profile.row = rows.ofParameter(index);
+    if (profile.row >= 0) {
+        auto const& inRow = rows[profile.row].parameters;
+        profile.placeInRow = static_cast<int>(std::find(inRow.begin(), inRow.end(), index) - inRow.begin());
+    }
+    return profile;
+}
+
+bool isOtherVariant(Parameter const& p, std::string const& chosenKey) {
+    if (chosenKey.empty() || p.variant.empty()) return false;
+    std::string const key = text::foldKey(p.variant);
+    return key.find(chosenKey) == std::string::npos && chosenKey.find(key) == std::string::npos;
+}
+
+int filledColumns(Parameter const& p) { return (p.min ? 1 : 0) | (p.typ ? 2 : 0) | (p.max ? 4 : 0); }
+
+class Pairing {
+public:
+    explicit Pairing(SheetPair const& sheets) : m_sheets(sheets) {}
+
+    ParameterPairing run() {
+        select(m_sheets.reference, m_sheets.options.referenceVariant, m_reference, m_result.otherVariantReference);
+        select(m_sheets.candidate, m_sheets.options.candidateVariant, m_candidate, m_result.otherVariantCandidate);
+        pairTwins();
+        pairRest();
+        std::sort(m_result.pairs.begin(), m_result.pairs.end(), [](auto const& a, auto const& b) { return a.reference < b.reference; });
+        return std::move(m_result);
+    }
+
+private:
+    static void select(model::Datasheet const& sheet, std::string const& chosen, std::vector<int>& selected, std::vector<int>& others) {
+        std::string const key = text::foldKey(chosen);
+        for (std::size_t i = 0; i < sheet.parameters.size(); ++i) {
+            (isOtherVariant(sheet.parameters[i], key) ? others : selected).push_back(static_cast<int>(i));
+        }
+    }
+
+    [[nodiscard]] Parameter const& r(int index) const { return m_sheets.reference.parameters[static_cast<std::size_t>(index)]; }
+    [[nodiscard]] Parameter const& c(int index) const { return m_sheets.candidate.parameters[static_cast<std::size_t>(index)]; }
+
+    Profile const& referenceProfile(int index) { return cached(m_referenceProfiles, index, m_sheets.reference, m_sheets.referenceRows); }
+    Profile const& candidateProfile(int index) { return cached(m_candidateProfiles, index, m_sheets.candidate, m_sheets.candidateRows); }
+    static Profile const& cached(std::unordered_map<int, Profile>& cache, int index, model::Datasheet const& sheet, PrintedRows const& rows) {
+        auto const found = cache.find(index);
+        if (found != cache.end()) return found->second;
+        return cache.emplace(index, profileOf(sheet.parameters[static_cast<std::size_t>(index)], rows, index)).first->second;
+    }
+
+    [[nodiscard]] bool inTwinRows(Profile const& a, Profile const& b) const {
+        return a.row >= 0 && b.row >= 0 && m_sheets.rowPartnerOfReference[static_cast<std::size_t>(a.row)] == b.row;
+    }
+
+    void pairTwins() {
+        std::vector<Key> referenceKeys;
+        std::vector<Key> candidateKeys;
+        for (int const i : m_reference) referenceKeys.push_back(identityOf(r(i)));
+        for (int const j : m_candidate) candidateKeys.push_back(identityOf(c(j)));
+        // Likeness only steers which of several equal rows is whose twin.
+        Likeness const likeness = [&](int i, int j) { return score(m_reference[static_cast<std::size_t>(i)], m_candidate[static_cast<std::size_t>(j)]); };
+        auto pairs = alignSequences(referenceKeys, candidateKeys, likeness, {.threshold = kPairThreshold});
+        std::erase_if(pairs, [&](IndexPair p) { return referenceKeys[static_cast<std::size_t>(p.reference)] != candidateKeys[static_cast<std::size_t>(p.candidate)]; });
+        pairMoved(referenceKeys, candidateKeys, pairs);
+        auto const ofReference = partnersOfReference(pairs, m_reference.size());
+        auto const ofCandidate = partnersOfCandidate(pairs, m_candidate.size());
+        for (std::size_t i = 0; i < m_reference.size(); ++i) {
+            if (ofReference[i] < 0) {
+                m_freeReference.push_back(m_reference[i]);
+            } else {
+                m_result.pairs.push_back({m_reference[i], m_candidate[static_cast<std::size_t>(ofReference[i])], 1.0, false});
+            }
+        }
+        for (std::size_t j = 0; j < m_candidate.size(); ++j) {
+            if (ofCandidate[j] < 0) m_freeCandidate.push_back(m_candidate[j]);
+        }
+    }
+
+    // How much speaks for the pair, 0 … about 1; 0: it cannot be.
+    double score(int i, int j) {
+        Parameter const& a = r(i);
+        Parameter const& b = c(j);
+        Profile const& pa = referenceProfile(i);
+        Profile const& pb = candidateProfile(j);
+        bool const twins = inTwinRows(pa, pb);
+        bool const sameSymbol = !pa.symbol.empty() && pa.symbol == pb.symbol;
+        bool const otherSymbol = !pa.symbol.empty() && !pb.symbol.empty() && pa.symbol != pb.symbol;
+        bool const sameName = !pa.name.empty() && pa.name == pb.name;
+        double const nameLikeness = sameName ? 1.0 : (pa.nameTokens.empty() || pb.nameTokens.empty() ? 0.0 : similarity(pa.nameTokens, pb.nameTokens));
+        double identity = 0;
+        if (!a.canonical.empty() && a.canonical == b.canonical) {
+            identity = 0.6 + (sameSymbol ? 0.05 : 0.0) + 0.05 * nameLikeness;
+        } else if (!a.canonical.empty() && !b.canonical.empty()) {
+            if (!twins) return 0;
+            identity = 0.2;
+        } else {
+            identity = 0.45 * std::max(0.0, (nameLikeness - 0.4) / 0.6) + (sameSymbol ? 0.3 : 0.0) - (otherSymbol ? 0.1 : 0.0);
+            if (pa.symbol.empty() && pb.symbol.empty() && sameName) identity = 0.62;
+            if (sameSymbol && pa.name.empty() && pb.name.empty()) identity = 0.62;
+        }
+        if (twins) identity += 0.25;
+        identity = std::min(identity, 0.75);
+        if (identity < kLeastIdentity) return 0;
+        bool const ratingsMix = (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating);
+        if (ratingsMix && !twins) return 0;
+        double total = identity;
+        bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
+        if (dimensionsDiffer && !twins && !(sameSymbol && sameName)) total -= 0.35;
+        if (a.kind != b.kind && !twins) total -= 0.02;
+        total += 0.2 * conditionLikeness(relateConditions({a.condition, a.tableCondition}, {b.condition, b.tableCondition}));
+        if (pa.variant == pb.variant) {
+            total += 0.05;
+        } else if (!pa.variant.empty() && !pb.variant.empty()) {
+            total -= twins ? 0.05 : 0.1;
+        }
+        if (twins && pa.placeInRow == pb.placeInRow) total += 0.03;
+        if (filledColumns(a) == filledColumns(b)) total += 0.02;
+        if (a.interval && b.interval && *a.interval == *b.interval) total += 0.03;
+        return std::max(total, 0.0);
+    }
+
+    void pairRest() {
+        std::vector<Edge> edges;
+        std::unordered_map<long long, char> seen;
+        auto consider = [&](int i, int j) {
+            long long const id = static_cast<long long>(i) << 32 | static_cast<unsigned>(j);
+            if (!seen.emplace(id, 1).second) return;
+            double const weight = score(i, j);
+            if (weight >= kPairThreshold) edges.push_back({i, j, weight});
+        };
+        std::unordered_map<std::string, std::vector<int>> bySymbol;
+        std::unordered_map<std::string, std::vector<int>> byName;
+        std::unordered_map<std::string, std::vector<int>> byCanonical;
+        std::unordered_map<Key, std::vector<int>> byWord;
+        std::unordered_map<int, std::vector<int>> byRow;
+        for (int const j : m_freeCandidate) {
+            Profile const& profile = candidateProfile(j);
+            if (!profile.symbol.empty()) bySymbol[profile.symbol].push_back(j);
+            if (!profile.name.empty()) byName[profile.name].push_back(j);
+            if (!c(j).canonical.empty()) byCanonical[c(j).canonical].push_back(j);
+            if (profile.row >= 0) byRow[profile.row].push_back(j);
+            for (Key const word : profile.nameTokens) byWord[word].push_back(j);
+        }
+        auto look = [&](auto const& index, auto const& key, int i) {
+            auto const found = index.find(key);
+            if (found == index.end()) return;
+            std::size_t const count = std::min(found->second.size(), kLargestBucket);
+            for (std::size_t k = 0; k < count; ++k) consider(i, found->second[k]);
+        };
+        for (int const i : m_freeReference) {
+            Profile const& profile = referenceProfile(i);
+            if (profile.row >= 0) look(byRow, m_sheets.rowPartnerOfReference[static_cast<std::size_t>(profile.row)], i);
+            if (!r(i).canonical.empty()) look(byCanonical, r(i).canonical, i);
+            if (!profile.symbol.empty()) look(bySymbol, profile.symbol, i);
+            if (!profile.name.empty()) look(byName, profile.name, i);
+            for (Key const word : profile.nameTokens) {
+                auto const found = byWord.find(word);
+                if (found != byWord.end() && found->second.size() <= kLargestBucket / 2) look(byWord, word, i);
+            }
+        }
+        auto const chosen = assign(edges);
+        std::unordered_map<int, double> secondOfReference;
+        std::unordered_map<int, double> secondOfCandidate;
+        std::unordered_map<int, int> partner;
+        for (Edge const& edge : chosen) partner[edge.reference] = edge.candidate;
+        for (Edge const& edge : edges) {
+            auto const found = partner.find(edge.reference);
+            if (found != partner.end() && found->second == edge.candidate) continue;
+            auto& a = secondOfReference[edge.reference];
+            auto& b = secondOfCandidate[edge.candidate];
+            a = std::max(a, edge.weight);
+            b = std::max(b, edge.weight);
+        }
+        std::unordered_map<int, char> usedCandidate;
+        for (Edge const& edge : chosen) {
+            double const rival = std::max(secondOfReference[edge.reference], secondOfCandidate[edge.candidate]);
+            bool const doubtful = rival > 0 && rival >= edge.weight - kNearlyAsGood;
+            double confidence = std::min(edge.weight, 1.0);
+            if (doubtful) confidence = std::min(confidence, rival >= edge.weight ? kDoubtfulConfidence : kAmbiguousConfidence);
+            m_result.pairs.push_back({edge.reference, edge.candidate, confidence, doubtful});
+            usedCandidate[edge.candidate] = 1;
+        }
+        for (int const i : m_freeReference) {
+            if (partner.find(i) == partner.end()) m_result.onlyReference.push_back(i);
+        }
+        for (int const j : m_freeCandidate) {
+            if (usedCandidate.find(j) == usedCandidate.end()) m_result.onlyCandidate.push_back(j);
+        }
+    }
+
+    SheetPair const& m_sheets;
+    ParameterPairing m_result;
+    std::vector<int> m_reference, m_candidate;          // of the chosen variants
+    std::vector<int> m_freeReference, m_freeCandidate;  // without a twin
+    std::unordered_map<int, Profile> m_referenceProfiles, m_candidateProfiles;
+};
+
+}  // namespace
+
+ParameterPairing pairParameters(SheetPair const& sheets) { return Pairing(sheets).run(); }
+
+}  // namespace standin::compare

@@ -1,0 +1,278 @@
+// Pins are grouped by package; groups correspond by package name, or by being the
+// only ones; inside a group pins meet by number, the rest by name.
+//
+// Tested by tests/src/compare/pin_findings_test.cpp.
+#include "compare/pin_findings.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <string>
+#include <unordered_map>
+
+#include "compare/node_names.h"
+#include "compare/prose.h"
+#include "text/fold.h"
+
+namespace standin::compare {
+
+namespace {
+
+using model::FindingKind;
+using model::Pin;
+using model::Relation;
+
+constexpr std::size_t kJoinedText = 480;
+
+struct PinGroup {
+    std::string package;  // folded
+    std::vector<Pin const*> pins;
+};
+
+std::vector<PinGroup> groupsOf(model::Datasheet const& sheet) {
+    std::vector<PinGroup> groups;
+    for (auto const& pin : sheet.pins) {
+        std::string const package = text::foldKey(pin.package);
+        auto found = std::find_if(groups.begin(), groups.end(), [&](auto const& group) { return group.package == package; });
+        if (found == groups.end()) found = groups.insert(groups.end(), {package, {}});
+        found->pins.push_back(&pin);
+    }
+    return groups;
+}
+
+std::string describe(Pin const& pin) {
+    std::string text = pin.number;
+    for (std::string const& part : {pin.name, pin.function}) {
+        if (part.empty()) continue;
+        if (!text.empty()) text += " | ";
+        text += part;
+    }
+    return text;
+}
+
+Draft pinDraft(Relation relation, Pin const* r, Pin const* c) {
+    auto side = [](Pin const* pin) -> std::optional<model::Side> {
+        if (pin == nullptr) return std::nullopt;
+        return sideOf(pin->page, pin->box, describe(*pin));
+    };
+    return makeDraft(FindingKind::Pin, Rank::Pin, relation, side(r), side(c));
+}
+
+class PinComparison {
+public:
+    PinComparison(SheetPair const& sheets, std::vector<Draft>& drafts) : m_sheets(sheets), m_drafts(drafts) {}
+
+    void compareGroups(PinGroup const& reference, PinGroup const& candidate) {
+        std::vector<Pin const*> freeReference;
+        std::vector<char> met(candidate.pins.size(), 0);
+        for (auto const* r : reference.pins) {
+            auto const at = find(candidate.pins, met, [&](Pin const& c) { return spaceless(c.number) == spaceless(r->number) && !r->number.empty() && nodeKey(c.name) == nodeKey(r->name); });
+            if (at < 0) {
+                freeReference.push_back(r);
+                continue;
+            }
+            met[static_cast<std::size_t>(at)] = 1;
+            compare(*r, *candidate.pins[static_cast<std::size_t>(at)]);
+        }
+        // The same name at another number before another name at the same number:
+        // only one of the two is a single printed change.
+        std::vector<Pin const*> stillFree;
+        for (auto const* r : freeReference) {
+            auto at = find(candidate.pins, met, [&](Pin const& c) { return spaceless(c.number) == spaceless(r->number) && !r->number.empty(); });
+            if (at < 0) at = find(candidate.pins, met, [&](Pin const& c) { return nodeKey(c.name) == nodeKey(r->name); });
+            if (at < 0) {
+                stillFree.push_back(r);
+                continue;
+            }
+            met[static_cast<std::size_t>(at)] = 1;
+            m_drafts.push_back(pinDraft(Relation::MeaningChanged, r, candidate.pins[static_cast<std::size_t>(at)]));
+        }
+        for (auto const* r : stillFree) m_drafts.push_back(pinDraft(Relation::OnlyReference, r, nullptr));
+        for (std::size_t j = 0; j < candidate.pins.size(); ++j) {
+            if (met[j] == 0) m_drafts.push_back(pinDraft(Relation::OnlyCandidate, nullptr, candidate.pins[j]));
+        }
+    }
+
+private:
+    template <class Predicate>
+    static int find(std::vector<Pin const*> const& pins, std::vector<char> const& met, Predicate&& wanted) {
+        for (std::size_t j = 0; j < pins.size(); ++j) {
+            if (met[j] == 0 && wanted(*pins[j])) return static_cast<int>(j);
+        }
+        return -1;
+    }
+
+    void compare(Pin const& r, Pin const& c) {
+        if (!m_sheets.oneText() || !m_sheets.sameLanguage) return;
+        bool const same = spaceless(r.name) == spaceless(c.name) && spaceless(r.function) == spaceless(c.function);
+        if (same) return;
+        Wording wording = wordingOf(m_sheets, describe(r), describe(c));
+        if (wording.relation == Relation::Same) return;
+        Draft draft = pinDraft(wording.relation, &r, &c);
+        draft.finding.classes = std::move(wording.classes);
+        m_drafts.push_back(std::move(draft));
+    }
+
+    SheetPair const& m_sheets;
+    std::vector<Draft>& m_drafts;
+};
+
+std::string packageKey(model::Package const& package) { return text::foldKey(package.canonical.empty() ? package.name : package.canonical); }
+
+model::Side sideOfPackage(model::Package const& package) { return sideOf(package.page, package.box, package.name); }
+
+std::map<std::string, model::Package const*> packagesOf(model::Datasheet const& sheet) {
+    std::map<std::string, model::Package const*> packages;
+    for (auto const& package : sheet.packages) packages.emplace(packageKey(package), &package);
+    return packages;
+}
+
+std::string describe(model::OrderingLine const& line) {
+    std::string text = line.code;
+    for (auto const& [title, value] : line.attributes) {
+        if (value.empty() || value == line.code) continue;
+        if (!text.empty()) text += " | ";
+        text += value;
+    }
+    return text;
+}
+
+Draft orderingDraft(Relation relation, model::OrderingLine const* r, model::OrderingLine const* c) {
+    auto side = [](model::OrderingLine const* line) -> std::optional<model::Side> {
+        if (line == nullptr) return std::nullopt;
+        return sideOf(line->page, line->box, describe(*line));
+    };
+    return makeDraft(FindingKind::Ordering, Rank::Ordering, relation, side(r), side(c));
+}
+
+// All lines of one sheet in as few findings as can show them.
+void listLines(model::Datasheet const& sheet, std::vector<int> const& lines, Relation relation, std::vector<Draft>& drafts) {
+    Draft* head = nullptr;
+    for (int const index : lines) {
+        auto const& line = sheet.ordering[static_cast<std::size_t>(index)];
+        bool const inReference = relation == Relation::OnlyReference;
+        if (head != nullptr) {
+            auto& finding = head->finding;
+            auto& side = inReference ? *finding.reference : *finding.candidate;
+            std::string const text = describe(line);
+            if (side.page == line.page && side.text.size() + text.size() < kJoinedText) {
+                side.text += " / " + text;
+                side.box = model::united(side.box, line.box);
+                (inReference ? head->referencePlaces : head->candidatePlaces).push_back({line.page, line.box});
+                ++head->numberBearers;
+                continue;
+            }
+        }
+        drafts.push_back(orderingDraft(relation, inReference ? &line : nullptr, inReference ? nullptr : &line));
+        head = &drafts.back();
+    }
+}
+
+}  // namespace
+
+std::vector<Draft> findPinDifferences(SheetPair const& sheets) {
+    std::vector<Draft> drafts;
+    auto const reference = groupsOf(sheets.reference);
+    auto const candidate = groupsOf(sheets.candidate);
+    if (reference.empty() || candidate.empty()) {
+        // No pin table was found in one of them: the coverage account says so.
+        return drafts;
+    }
+    PinComparison comparison(sheets, drafts);
+    std::vector<char> met(candidate.size(), 0);
+    for (auto const& group : reference) {
+        int at = -1;
+        for (std::size_t j = 0; j < candidate.size() && at < 0; ++j) {
+            if (met[j] == 0 && candidate[j].package == group.package) at = static_cast<int>(j);
+        }
+        if (at < 0 && reference.size() == 1 && candidate.size() == 1) at = 0;
+        for (std::size_t j = 0; j < candidate.size() && at < 0; ++j) {
+            if (met[j] == 0 && candidate[j].pins.size() == group.pins.size()) at = static_cast<int>(j);
+        }
+        if (at < 0) {
+            for (auto const* pin : group.pins) drafts.push_back(pinDraft(Relation::OnlyReference, pin, nullptr));
+            continue;
+        }
+        met[static_cast<std::size_t>(at)] = 1;
+        comparison.compareGroups(group, candidate[static_cast<std::size_t>(at)]);
+    }
+    for (std::size_t j = 0; j < candidate.size(); ++j) {
+        if (met[j] != 0) continue;
+        for (auto const* pin : candidate[j].pins) drafts.push_back(pinDraft(Relation::OnlyCandidate, nullptr, pin));
+    }
+    return drafts;
+}
+
+std::vector<Draft> findPackageDifferences(SheetPair const& sheets) {
+    std::vector<Draft> drafts;
+    auto const reference = packagesOf(sheets.reference);
+    auto const candidate = packagesOf(sheets.candidate);
+    if (reference.empty() || candidate.empty()) return drafts;
+    std::vector<model::Package const*> onlyReference;
+    std::vector<model::Package const*> onlyCandidate;
+    for (auto const& [key, package] : reference) {
+        if (candidate.count(key) == 0) onlyReference.push_back(package);
+    }
+    for (auto const& [key, package] : candidate) {
+        if (reference.count(key) == 0) onlyCandidate.push_back(package);
+    }
+    if (onlyReference.size() == 1 && onlyCandidate.size() == 1) {
+        drafts.push_back(makeDraft(FindingKind::Package, Rank::Package, Relation::MeaningChanged, sideOfPackage(*onlyReference.front()),
+                                   sideOfPackage(*onlyCandidate.front())));
+        return drafts;
+    }
+    for (auto const* package : onlyReference) {
+        drafts.push_back(makeDraft(FindingKind::Package, Rank::Package, Relation::OnlyReference, sideOfPackage(*package), std::nullopt));
+    }
+    for (auto const* package : onlyCandidate) {
+        drafts.push_back(makeDraft(FindingKind::Package, Rank::Package, Relation::OnlyCandidate, std::nullopt, sideOfPackage(*package)));
+    }
+    return drafts;
+}
+
+std::vector<Draft> findOrderingDifferences(SheetPair const& sheets) {
+    std::vector<Draft> drafts;
+    auto keysOf = [](model::Datasheet const& sheet) {
+        std::vector<Key> keys;
+        for (auto const& line : sheet.ordering) keys.push_back(keyOf(describe(line)));
+        return keys;
+    };
+    auto const& reference = sheets.reference.ordering;
+    auto const& candidate = sheets.candidate.ordering;
+    auto const referenceKeys = keysOf(sheets.reference);
+    auto const candidateKeys = keysOf(sheets.candidate);
+    Likeness const likeness = [&](int i, int j) {
+        auto const& r = reference[static_cast<std::size_t>(i)];
+        auto const& c = candidate[static_cast<std::size_t>(j)];
+        double const codes = spaceless(r.code) == spaceless(c.code) ? 1.0 : 0.9 * letterSimilarity(r.code, c.code);
+        double const lines = letterSimilarity(describe(r), describe(c));
+        return std::max(codes, 0.5 * (codes + lines));
+    };
+    std::vector<IndexPair> pairs;
+    if (sheets.oneText()) {
+        pairs = alignSequences(referenceKeys, candidateKeys, likeness, {.threshold = 0.5});
+    }
+    pairMoved(referenceKeys, candidateKeys, pairs);
+    for (auto const pair : pairs) {
+        if (referenceKeys[static_cast<std::size_t>(pair.reference)] == candidateKeys[static_cast<std::size_t>(pair.candidate)]) continue;
+        auto const& r = reference[static_cast<std::size_t>(pair.reference)];
+        auto const& c = candidate[static_cast<std::size_t>(pair.candidate)];
+        Wording wording = wordingOf(sheets, describe(r), describe(c));
+        if (wording.relation == Relation::Same) continue;
+        Draft draft = orderingDraft(wording.relation, &r, &c);
+        draft.finding.classes = std::move(wording.classes);
+        drafts.push_back(std::move(draft));
+    }
+    auto freeOf = [](std::vector<int> const& partners) {
+        std::vector<int> list;
+        for (std::size_t i = 0; i < partners.size(); ++i) {
+            if (partners[i] < 0) list.push_back(static_cast<int>(i));
+        }
+        return list;
+    };
+    listLines(sheets.reference, freeOf(partnersOfReference(pairs, reference.size())), Relation::OnlyReference, drafts);
+    listLines(sheets.candidate, freeOf(partnersOfCandidate(pairs, candidate.size())), Relation::OnlyCandidate, drafts);
+    return drafts;
+}
+
+}  // namespace standin::compare

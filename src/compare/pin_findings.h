@@ -1,0 +1,24 @@
+// Findings about pins, packages and ordering lines.
+#pragma once
+
+#include <vector>
+
+#include "compare/drafts.h"
+#include "compare/sheet_pair.h"
+
+namespace standin::compare {
+
+// Pin by pin in corresponding packages: MeaningChanged where a number carries
+// another function (names that are synonyms are the same; cell minus and pack
+// minus never are), one-sided where only one sheet has it; in two states of one
+// text also where name, number or description read differently.
+[[nodiscard]] std::vector<Draft> findPinDifferences(SheetPair const& sheets);
+
+// Packages that only one sheet names; where each names a single one, both sides.
+[[nodiscard]] std::vector<Draft> findPackageDifferences(SheetPair const& sheets);
+
+// Ordering lines by code; attributes that differ. Two makers' codes do not
+// correspond: each sheet's lines are listed, joined.
+[[nodiscard]] std::vector<Draft> findOrderingDifferences(SheetPair const& sheets);
+
+}  // namespace standin::compare

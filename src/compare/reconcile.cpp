@@ -1,0 +1,164 @@
+// First equal texts by key, then places, then likeness (similarity_pairing.h).
+//
+// Tested by tests/src/compare/reconcile_test.cpp.
+#include "compare/reconcile.h"
+
+#include <algorithm>
+#include <string>
+#include <unordered_map>
+
+#include "compare/prose.h"
+#include "compare/similarity_pairing.h"
+
+namespace standin::compare {
+
+namespace {
+
+using model::FindingKind;
+using model::Relation;
+
+constexpr double kOneTextThreshold = 0.55;
+constexpr double kTwoTextsThreshold = 0.8;
+constexpr std::size_t kMostPlaced = 4000;  // drafts looked at by place
+
+bool isCandidateForMerging(Draft const& draft) {
+    if (draft.dropped || draft.cause >= 0) return false;
+    switch (draft.rank) {
+        case Rank::Parameter:
+        case Rank::Pin:
+        case Rank::Ordering:
+        case Rank::Table:
+        case Rank::Wording:
+        case Rank::Figure:
+        case Rank::Section:
+        case Rank::Furniture: break;
+        default: return false;
+    }
+    return draft.finding.relation == Relation::OnlyReference || draft.finding.relation == Relation::OnlyCandidate;
+}
+
+std::string plainText(std::string text) {
+    std::erase(text, '|');
+    return text;
+}
+
+bool equalKinds(Draft const& a, Draft const& b) { return a.rank == Rank::Parameter && b.rank == Rank::Parameter; }
+
+// `a` has the reference's side, `b` the candidate's.
+void merge(Draft& a, Draft& b, SheetPair const& sheets) {
+    bool const aLeads = a.rank <= b.rank;
+    auto& leader = aLeads ? a : b;
+    auto& other = aLeads ? b : a;
+    if (aLeads) {
+        leader.finding.candidate = other.finding.candidate;
+        leader.candidatePlaces = other.candidatePlaces;
+    } else {
+        leader.finding.reference = other.finding.reference;
+        leader.referencePlaces = other.referencePlaces;
+        leader.finding.section = other.finding.section;
+    }
+    if (leader.finding.kind == FindingKind::Parameter) {
+        leader.finding.relation = Relation::NotComparable;
+        leader.finding.affects.insert(leader.finding.affects.end(), other.finding.affects.begin(), other.finding.affects.end());
+    } else {
+        Wording wording = wordingOf(sheets, leader.finding.reference->text, leader.finding.candidate->text);
+        leader.finding.relation = wording.relation == Relation::Same ? Relation::Reworded : wording.relation;
+        leader.finding.classes = std::move(wording.classes);
+    }
+    other.dropped = true;
+}
+
+}  // namespace
+
+void reconcileOneSided(std::vector<Draft>& drafts, SheetPair const& sheets) {
+    std::vector<int> reference;
+    std::vector<int> candidate;
+    for (std::size_t i = 0; i < drafts.size(); ++i) {
+        if (!isCandidateForMerging(drafts[i])) continue;
+        (drafts[i].finding.reference ? reference : candidate).push_back(static_cast<int>(i));
+    }
+    if (reference.empty() || candidate.empty()) return;
+    auto at = [&](int index) -> Draft& { return drafts[static_cast<std::size_t>(index)]; };
+    auto textOf = [&](int index) {
+        auto const& finding = at(index).finding;
+        return plainText(finding.reference ? finding.reference->text : finding.candidate->text);
+    };
+    std::unordered_map<Key, std::vector<int>> byText;
+    for (auto j = candidate.rbegin(); j != candidate.rend(); ++j) byText[keyOf(textOf(*j))].push_back(*j);
+    for (int const i : reference) {
+        auto const found = byText.find(keyOf(textOf(i)));
+        if (found == byText.end() || found->second.empty() || equalKinds(at(i), at(found->second.back()))) continue;
+        at(i).dropped = at(found->second.back()).dropped = true;
+        found->second.pop_back();
+    }
+    auto dropDone = [&](std::vector<int>& list) {
+        std::erase_if(list, [&](int index) { return at(index).dropped || (at(index).finding.reference && at(index).finding.candidate); });
+    };
+    dropDone(reference);
+    dropDone(candidate);
+    if (sheets.oneText() && reference.size() + candidate.size() < kMostPlaced) {
+        std::unordered_map<int, std::vector<int>> onPage;
+        for (int const j : candidate) {
+            for (auto const& place : at(j).candidatePlaces) onPage[place.page].push_back(j);
+        }
+        for (int const i : reference) {
+            Draft probe = at(i);
+            probe.candidatePlaces = probe.referencePlaces;
+            for (auto const& place : at(i).referencePlaces) {
+                auto const found = onPage.find(place.page);
+                if (found == onPage.end()) continue;
+                for (int const j : found->second) {
+                    if (at(j).dropped || (at(j).finding.reference && at(j).finding.candidate) || !shareCandidatePlace(probe, at(j))) continue;
+                    merge(at(i), at(j), sheets);
+                    break;
+                }
+                if (at(i).dropped || (at(i).finding.reference && at(i).finding.candidate)) break;
+            }
+        }
+        dropDone(reference);
+        dropDone(candidate);
+    }
+    std::unordered_map<int, std::vector<Key>> tokens;
+    auto tokensOfDraft = [&](int index) -> std::vector<Key> const& {
+        auto const [found, isNew] = tokens.try_emplace(index);
+        if (isNew) found->second = tokensOf(textOf(index));
+        return found->second;
+    };
+    SimilaritySettings settings;
+    settings.threshold = sheets.oneText() ? kOneTextThreshold : kTwoTextsThreshold;
+    for (Edge const& edge : pairSimilar(reference, tokensOfDraft, candidate, tokensOfDraft, settings)) {
+        // Two parameters that pairing kept apart stay apart.
+        if (equalKinds(at(edge.reference), at(edge.candidate))) continue;
+        merge(at(edge.reference), at(edge.candidate), sheets);
+    }
+}
+
+void linkProperties(std::vector<Draft>& drafts, SheetPair const& sheets) {
+    auto const& r = sheets.reference.document;
+    auto const& c = sheets.candidate.document;
+    auto first = [](std::vector<std::string> const& list) { return list.empty() ? std::string() : list.front(); };
+    std::vector<std::pair<std::string, std::string>> changes;
+    for (auto const& [before, after] : {std::pair{first(r.partNumbers), first(c.partNumbers)}, std::pair{r.maker, c.maker},
+                                        std::pair{r.revision, c.revision}, std::pair{r.date, c.date}, std::pair{r.title, c.title}}) {
+        std::string a = spaceless(before);
+        std::string b = spaceless(after);
+        if (a != b) changes.emplace_back(std::move(a), std::move(b));
+    }
+    for (auto& property : drafts) {
+        if (property.rank != Rank::Document || property.dropped) continue;
+        for (std::size_t i = 0; i < drafts.size() && property.cause < 0; ++i) {
+            auto const& draft = drafts[i];
+            if (draft.dropped || draft.cause >= 0 || draft.rank == Rank::Document || draft.rank == Rank::Coverage) continue;
+            if (!draft.finding.reference || !draft.finding.candidate) continue;
+            std::string const before = spaceless(draft.finding.reference->text);
+            std::string const after = spaceless(draft.finding.candidate->text);
+            bool const shown = std::any_of(changes.begin(), changes.end(), [&](auto const& change) {
+                return (change.first.empty() || before.find(change.first) != std::string::npos) &&
+                       (change.second.empty() || after.find(change.second) != std::string::npos);
+            });
+            if (shown) property.cause = static_cast<int>(i);
+        }
+    }
+}
+
+}  // namespace standin::compare

@@ -1,0 +1,106 @@
+// Rows are paired in order with their twins, then wherever they moved, then the
+// rows that no other stage compares by what they say.
+//
+// Tested by tests/src/compare/sheet_pair_test.cpp.
+#include "compare/sheet_pair.h"
+
+#include <algorithm>
+#include <cmath>
+#include <unordered_map>
+
+#include "compare/similarity_pairing.h"
+
+namespace standin::compare {
+
+namespace {
+
+constexpr double kRowThreshold = 0.5;
+constexpr double kMovedRowThreshold = 0.65;
+constexpr double kOneTextShare = 0.3;  // of rows or sentences that are equal in both sheets
+constexpr model::Points kSamePlace = 1.5F;
+constexpr std::size_t kFewTokens = 4;
+
+bool samePlace(PrintedRow const& a, PrintedRow const& b) {
+    return a.page == b.page && std::abs(a.box.x0 - b.box.x0) < kSamePlace && std::abs(a.box.y0 - b.box.y0) < kSamePlace &&
+           std::abs(a.box.y1 - b.box.y1) < kSamePlace;
+}
+
+std::vector<IndexPair> pairRows(PrintedRows const& reference, PrintedRows const& candidate) {
+    auto const referenceKeys = reference.keys();
+    auto const candidateKeys = candidate.keys();
+    Likeness const likeness = [&](int i, int j) {
+        auto const& a = reference[i];
+        auto const& b = candidate[j];
+        double alike = similarity(reference.tokens(i), candidate.tokens(j));
+        if (std::min(reference.tokens(i).size(), candidate.tokens(j).size()) <= kFewTokens) {
+            alike = std::max(alike, 0.9 * letterSimilarity(a.text, b.text));
+        }
+        if (samePlace(a, b)) return std::min(1.0, std::max(alike, kRowThreshold) + 0.1);
+        if (a.head != b.head) alike -= 0.2;
+        return alike;
+    };
+    auto pairs = alignSequences(referenceKeys, candidateKeys, likeness, {.threshold = kRowThreshold});
+    pairMoved(referenceKeys, candidateKeys, pairs);
+    auto const ofReference = partnersOfReference(pairs, reference.size());
+    auto const ofCandidate = partnersOfCandidate(pairs, candidate.size());
+    auto unread = [](PrintedRows const& rows, std::vector<int> const& partners) {
+        std::vector<int> free;
+        for (std::size_t r = 0; r < rows.size(); ++r) {
+            if (partners[r] < 0 && !rows[static_cast<int>(r)].read) free.push_back(static_cast<int>(r));
+        }
+        return free;
+    };
+    auto const freeReference = unread(reference, ofReference);
+    auto const freeCandidate = unread(candidate, ofCandidate);
+    if (!freeReference.empty() && !freeCandidate.empty()) {
+        auto const edges = pairSimilar(
+            freeReference, [&](int i) -> std::vector<Key> const& { return reference.tokens(i); }, freeCandidate,
+            [&](int j) -> std::vector<Key> const& { return candidate.tokens(j); }, {.threshold = kMovedRowThreshold});
+        for (Edge const& edge : edges) pairs.push_back({edge.reference, edge.candidate});
+    }
+    std::sort(pairs.begin(), pairs.end(), [](IndexPair a, IndexPair b) { return a.reference < b.reference; });
+    return pairs;
+}
+
+// Share of the smaller list that has an equal in the other.
+double equalShare(std::vector<Key> a, std::vector<Key> b) {
+    if (a.empty() || b.empty()) return 0;
+    std::sort(a.begin(), a.end());
+    std::sort(b.begin(), b.end());
+    std::vector<Key> common;
+    std::set_intersection(a.begin(), a.end(), b.begin(), b.end(), std::back_inserter(common));
+    return static_cast<double>(common.size()) / static_cast<double>(std::min(a.size(), b.size()));
+}
+
+std::vector<Key> sentenceKeys(model::Datasheet const& sheet) {
+    std::vector<Key> keys;
+    keys.reserve(sheet.text.size());
+    for (auto const& sentence : sheet.text) keys.push_back(keyOf(sentence.text));
+    return keys;
+}
+
+std::string primaryLanguage(model::Datasheet const& sheet) {
+    if (sheet.document.languages.empty()) return {};
+    std::string const& tag = sheet.document.languages.front();
+    return tag.substr(0, tag.find('-'));
+}
+
+}  // namespace
+
+SheetPair::SheetPair(model::Datasheet const& referenceSheet, model::Datasheet const& candidateSheet, AlignOptions const& alignOptions,
+                     vocabulary::Vocabulary const& words)
+    : reference(referenceSheet), candidate(candidateSheet), options(alignOptions), vocabulary(words), referenceRows(referenceSheet),
+      candidateRows(candidateSheet), rowPairs(pairRows(referenceRows, candidateRows)) {
+    rowPartnerOfReference = partnersOfReference(rowPairs, referenceRows.size());
+    rowPartnerOfCandidate = partnersOfCandidate(rowPairs, candidateRows.size());
+    auto const rows = equalShare(referenceRows.keys(), candidateRows.keys());
+    auto const sentences = equalShare(sentenceKeys(reference), sentenceKeys(candidate));
+    bool const fewSentences = std::min(reference.text.size(), candidate.text.size()) < kFewTokens;
+    if (sentences >= kOneTextShare || (rows >= kOneTextShare && fewSentences) || (rows >= 0.5 && sentences >= 0.1)) kinship = Kinship::OneText;
+    if (reference == candidate) kinship = Kinship::OneText;
+    std::string const a = primaryLanguage(reference);
+    std::string const b = primaryLanguage(candidate);
+    sameLanguage = a.empty() || b.empty() || a == b;
+}
+
+}  // namespace standin::compare

@@ -1,0 +1,40 @@
+// The two datasheets of a comparison with what every stage needs to know of both:
+// their printed rows paired, and whether they are texts of one origin.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "compare/align.h"
+#include "compare/printed_rows.h"
+#include "compare/sequence_alignment.h"
+#include "model/datasheet.h"
+#include "vocabulary/vocabulary.h"
+
+namespace standin::compare {
+
+// Revisions, copies and cloned sheets share most of their text: there every
+// difference of wording is a finding. Two makers' own sheets name and arrange
+// things differently without meaning anything by it.
+enum class Kinship : std::uint8_t { OneText, TwoTexts };
+
+struct SheetPair {
+    SheetPair(model::Datasheet const& reference, model::Datasheet const& candidate, AlignOptions const& options,
+              vocabulary::Vocabulary const& vocabulary);
+
+    model::Datasheet const& reference;
+    model::Datasheet const& candidate;
+    AlignOptions const& options;
+    vocabulary::Vocabulary const& vocabulary;
+    PrintedRows referenceRows;
+    PrintedRows candidateRows;
+    std::vector<IndexPair> rowPairs;
+    std::vector<int> rowPartnerOfReference;  // by row; -1: none
+    std::vector<int> rowPartnerOfCandidate;
+    Kinship kinship = Kinship::TwoTexts;
+    bool sameLanguage = true;
+
+    [[nodiscard]] bool oneText() const { return kinship == Kinship::OneText; }
+};
+
+}  // namespace standin::compare

@@ -1,0 +1,22 @@
+// Findings about table rows as printed.
+#pragma once
+
+#include <vector>
+
+#include "compare/drafts.h"
+#include "compare/sheet_pair.h"
+
+namespace standin::compare {
+
+// Row pairs whose texts differ, and rows that only one sheet prints. Rows that
+// became parameters, pins or ordering lines are left to those stages where the
+// sheets are two makers' own texts; in two states of one text every difference of
+// a row is a draft (absorb() leaves one finding a row). Also captions and lead
+// lines of corresponding tables.
+[[nodiscard]] std::vector<Draft> findRowDifferences(SheetPair const& sheets);
+
+// One-sided rows of one table that are still there at the end are joined, as many
+// as can be shown in one finding.
+void joinOneSidedRows(std::vector<Draft>& drafts);
+
+}  // namespace standin::compare
