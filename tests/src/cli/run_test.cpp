@@ -1,0 +1,148 @@
+// Whole commands, in process, over the demo data: exit status, outputs, and the
+// one line that trouble gives.
+#include "cli/run.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <vector>
+
+#include <gtest/gtest.h>
+
+namespace standin::cli {
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string data(char const* name) { return std::string(STANDIN_TESTDATA) + "/" + name; }
+
+std::string contentOf(fs::path const& path) {
+    std::ifstream file(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), {}};
+}
+
+struct Ended {
+    int status = -1;
+    std::string output;
+    std::string errors;
+};
+
+Ended runWith(std::vector<std::string> const& words) {
+    std::vector<char const*> argv{"standin"};
+    for (auto const& word : words) argv.push_back(word.c_str());
+    testing::internal::CaptureStdout();
+    testing::internal::CaptureStderr();
+    Ended ended;
+    ended.status = run(static_cast<int>(argv.size()), argv.data());
+    std::fflush(stdout);
+    ended.output = testing::internal::GetCapturedStdout();
+    ended.errors = testing::internal::GetCapturedStderr();
+    return ended;
+}
+
+class RunTest : public testing::Test {
+protected:
+    void SetUp() override {
+        m_folder = fs::temp_directory_path() / ("standin_run_" + std::string(testing::UnitTest::GetInstance()->current_test_info()->name()));
+        fs::remove_all(m_folder);
+        fs::create_directories(m_folder);
+    }
+    void TearDown() override { fs::remove_all(m_folder); }
+    [[nodiscard]] std::string path(char const* name) const { return (m_folder / name).string(); }
+    fs::path m_folder;
+};
+
+TEST_F(RunTest, CompareWithFindingsEndsWithOneAndPrintsTheSummary) {
+    auto const ended = runWith({"compare", data("protection/reference.pdf"), data("protection/candidate.pdf")});
+    EXPECT_EQ(ended.status, kFindings);
+    EXPECT_NE(ended.output.find("VERDICT"), std::string::npos);
+    EXPECT_EQ(ended.errors, "");
+}
+
+TEST_F(RunTest, FailOnDecidesTheExitStatus) {
+    auto const pair = {data("mosfet/revision-b.pdf"), data("mosfet/revision-b.pdf")};
+    std::vector<std::string> words{"compare"};
+    words.insert(words.end(), pair);
+    words.insert(words.end(), {"--fail-on", "hazard"});
+    EXPECT_EQ(runWith(words).status, kNothingFound);
+}
+
+TEST_F(RunTest, TheSameInputsGiveTheSameBytes) {
+    std::vector<std::string> outputs;
+    for (int i = 0; i < 2; ++i) {
+        auto const ended = runWith({"compare", data("regulator/reference.pdf"), data("regulator/candidate.pdf"), "--json", path("c.json"), "--html", path("c.html"), "--csv", path("c.csv"),
+                                    "--text", path("c.txt")});
+        EXPECT_EQ(ended.status, kFindings);
+        EXPECT_EQ(ended.output, "");
+        outputs.push_back(contentOf(path("c.json")) + contentOf(path("c.html")) + contentOf(path("c.csv")) + contentOf(path("c.txt")));
+    }
+    EXPECT_GT(outputs[0].size(), 1000U);
+    EXPECT_EQ(outputs[0], outputs[1]);
+}
+
+TEST_F(RunTest, ASheetReadBeforeComparesLikeItsPdf) {
+    EXPECT_EQ(runWith({"read", data("regulator/candidate.pdf"), "--json", path("candidate.json")}).status, kNothingFound);
+    auto const direct = runWith({"compare", data("regulator/reference.pdf"), data("regulator/candidate.pdf"), "--json", "-"});
+    auto const again = runWith({"compare", data("regulator/reference.pdf"), path("candidate.json"), "--json", "-"});
+    EXPECT_EQ(direct.status, again.status);
+    EXPECT_EQ(direct.output, again.output);
+}
+
+TEST_F(RunTest, PagesLimitWhatIsRead) {
+    auto const all = runWith({"read", data("protection/reference.pdf")});
+    auto const one = runWith({"read", data("protection/reference.pdf"), "--pages", "1-1"});
+    EXPECT_EQ(one.status, kNothingFound);
+    EXPECT_LT(one.output.size(), all.output.size());
+    EXPECT_EQ(runWith({"read", data("protection/reference.pdf"), "--pages", "90-99"}).status, kTrouble);
+}
+
+TEST_F(RunTest, PasswordComesFromAFile) {
+    auto const file = data("features/encrypted-user-password.pdf");
+    auto const without = runWith({"read", file});
+    EXPECT_EQ(without.status, kTrouble);
+    EXPECT_NE(without.errors.find("password"), std::string::npos);
+    EXPECT_EQ(runWith({"read", file, "--password-file", data("features/encrypted-user-password.txt")}).status, kNothingFound);
+    std::ofstream(path("wrong.txt")) << "not this one\n";
+    EXPECT_EQ(runWith({"read", file, "--password-file", path("wrong.txt")}).status, kTrouble);
+}
+
+TEST_F(RunTest, TroubleIsOneLineWithTheFileAndLeavesNoOutput) {
+    std::vector<std::string> const inputs{data("features/not-a-pdf.pdf"), data("features/empty.pdf"), path("missing.pdf"), m_folder.string()};
+    for (auto const& input : inputs) {
+        SCOPED_TRACE(input);
+        auto const ended = runWith({"compare", input, data("mosfet/revision-b.pdf"), "--json", path("out.json")});
+        EXPECT_EQ(ended.status, kTrouble);
+        EXPECT_EQ(ended.errors.find("standin: " + input + ": "), 0U) << ended.errors;
+        EXPECT_EQ(std::count(ended.errors.begin(), ended.errors.end(), '\n'), 1);
+        EXPECT_FALSE(fs::exists(path("out.json")));
+    }
+}
+
+TEST_F(RunTest, ATruncatedSheetIsReadOrRefusedButNeverSilent) {
+    auto const ended = runWith({"read", data("features/truncated.pdf")});
+    if (ended.status == kTrouble) EXPECT_NE(ended.errors, "");
+    else EXPECT_NE(ended.output.find("Warning"), std::string::npos);
+}
+
+TEST_F(RunTest, APageWithoutTextMakesTheComparisonIncomplete) {
+    auto const ended = runWith({"compare", data("features/image-only.pdf"), data("features/image-only.pdf"), "--json", "-"});
+    EXPECT_EQ(ended.status, kFindings);
+    EXPECT_NE(ended.output.find("\"incomplete\": true"), std::string::npos);
+    EXPECT_EQ(ended.output.find("\"level\": \"no-difference\""), std::string::npos);
+}
+
+TEST_F(RunTest, AnUnknownVariantNamesTheKnownOnes) {
+    auto const ended = runWith({"compare", data("protection/reference.pdf"), data("protection/candidate.pdf"), "--reference-variant", "NO-SUCH"});
+    EXPECT_EQ(ended.status, kTrouble);
+    EXPECT_NE(ended.errors.find("NO-SUCH"), std::string::npos);
+}
+
+TEST_F(RunTest, AUsersVocabularyIsAddedOrRefused) {
+    std::ofstream(path("bad.json")) << "{\"schema\": \"something/1\"}";
+    auto const ended = runWith({"compare", data("mosfet/revision-b.pdf"), data("mosfet/revision-c.pdf"), "--vocabulary", path("bad.json")});
+    EXPECT_EQ(ended.status, kTrouble);
+    EXPECT_NE(ended.errors.find("bad.json"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace standin::cli
