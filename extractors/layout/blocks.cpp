@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
+#include <set>
 #include <string>
 #include <string_view>
 
@@ -34,6 +36,8 @@ constexpr float kHeadingSize = 1.12F;     // times the size of running text
 constexpr float kTitleSize = 1.6F;
 constexpr std::size_t kHeadingWords = 14;
 constexpr std::size_t kHeadingLines = 3;
+constexpr std::size_t kMarkedHeadingWords = 5;  // a heading with a bullet in front
+constexpr int kSameBullets = 2;                 // lines that begin with the same sign
 
 char32_t firstCode(std::string_view s) {
     std::size_t at = 0;
@@ -63,11 +67,36 @@ bool isEnumerator(std::string_view s) {
     return s.size() == 1 && isAsciiLetter(static_cast<unsigned char>(s[0]));
 }
 
-bool startsEntry(PageLayout const& layout, TextLine const& line) {
+// Single characters in a font of their own that begin several lines: bullets of a
+// symbol font, whatever letter they stand on.
+using Bullets = std::set<std::pair<std::uint16_t, std::string>>;
+
+bool isForeignSign(PageLayout const& layout, TextLine const& line) {
+    if (line.wordCount < 2) return false;
+    Word const& first = layout.words[line.firstWord];
+    Word const& second = layout.words[line.firstWord + 1];
+    if (first.font == second.font || first.text.empty() || first.script != model::Script::Normal) return false;
+    std::size_t at = 0;
+    char32_t const code = text::decodeNext(first.text, at);
+    return at == first.text.size() && !isDigit(code) && !isAsciiUpper(code);
+}
+
+Bullets findBullets(PageLayout const& layout, std::uint32_t firstLine) {
+    std::map<std::pair<std::uint16_t, std::string>, int> counts;
+    for (std::uint32_t l = firstLine; l < layout.lines.size(); ++l)
+        if (isForeignSign(layout, layout.lines[l])) ++counts[{layout.words[layout.lines[l].firstWord].font, layout.words[layout.lines[l].firstWord].text}];
+    Bullets bullets;
+    for (auto const& [sign, count] : counts)
+        if (count >= kSameBullets) bullets.insert(sign);
+    return bullets;
+}
+
+bool startsEntry(PageLayout const& layout, TextLine const& line, Bullets const& bullets) {
     Word const& first = layout.words[line.firstWord];
     if (first.text.empty()) return false;
     char32_t const code = firstCode(first.text);
     if (isBulletWord(first)) return line.wordCount > 1;
+    if (isForeignSign(layout, line) && bullets.count({first.font, first.text}) > 0) return true;
     if (isBullet(code) && code != 0xB7 && code != 0xA7) return true;
     if (line.wordCount < 2) return false;
     Word const& second = layout.words[line.firstWord + 1];
@@ -105,7 +134,7 @@ bool startsCaption(PageLayout const& layout, TextLine const& line) {
 class BlockBuilder {
 public:
     BlockBuilder(PageLayout& layout, std::uint32_t firstLine, std::span<LinePlace const> places, std::span<model::Rect const> horizontals)
-        : m_layout(layout), m_firstLine(firstLine), m_places(places), m_horizontals(horizontals) {}
+        : m_layout(layout), m_firstLine(firstLine), m_places(places), m_horizontals(horizontals), m_bullets(findBullets(layout, firstLine)) {}
 
     void build() {
         std::size_t const first = m_layout.blocks.size();
@@ -161,12 +190,12 @@ private:
         if (rowNow != sharesRow(i - 1)) return true;
         if (ruleBetween(last.flow, now.flow, last.baseline, now.baseline - 0.3F * text.size)) return true;
         if (rowNow) return false;
-        if (startsEntry(m_layout, text) || startsCaption(m_layout, text)) return true;
+        if (startsEntry(m_layout, text, m_bullets) || startsCaption(m_layout, text)) return true;
         if (isNumbering(m_layout.words[text.firstWord].text) && text.wordCount > 1 && text.bold) return true;
         // The first word would have found room on the line above: a new paragraph.
         Points const right = std::max(m_right, now.flow.x1);
         Points const word = m_layout.words[text.firstWord].box.width() + (text.direction == model::Direction::Right ? 0 : m_layout.words[text.firstWord].box.height());
-        bool const entry = startsEntry(m_layout, line(m_blockStart));
+        bool const entry = startsEntry(m_layout, line(m_blockStart), m_bullets);
         bool const indented = now.flow.x0 > last.flow.x0 + kIndent * size && !(entry && i == m_blockStart + 1);
         bool const endedEarly = last.flow.x1 + word + kEarlyEnd * size < right;
         if (endedEarly) return true;
@@ -190,7 +219,7 @@ private:
                 block.headingLevel = first.size >= kTitleSize * m_layout.bodySize ? 1 : first.size >= kHeadingSize * m_layout.bodySize ? 2 : 3;
             return;
         }
-        if (startsEntry(m_layout, first)) block.role = BlockRole::ListEntry;
+        if (startsEntry(m_layout, first, m_bullets)) block.role = BlockRole::ListEntry;
     }
 
     bool isHeading(Block const& block) const {
@@ -223,9 +252,9 @@ private:
         std::string const& end = m_layout.words[last.firstWord + last.wordCount - 1].text;
         if (end.back() == '.' || end.back() == ',' || end.back() == ';') return false;
         TextLine const& first = m_layout.lines[block.firstLine];
-        bool const entry = startsEntry(m_layout, first);
+        bool const entry = startsEntry(m_layout, first, m_bullets);
         bool const numbered = isNumbering(m_layout.words[first.firstWord].text) && first.wordCount > 1;
-        if (big || bold) return !entry || numbered || isEnumerator(m_layout.words[first.firstWord].text) || bold;
+        if (big || bold) return !entry || numbered || isEnumerator(m_layout.words[first.firstWord].text) || words <= kMarkedHeadingWords;
         return capitals && letters >= 6 && block.lineCount == 1 && !entry && words <= 6;
     }
 
@@ -233,6 +262,7 @@ private:
     std::uint32_t m_firstLine;
     std::span<LinePlace const> m_places;
     std::span<model::Rect const> m_horizontals;
+    Bullets m_bullets;
     std::size_t m_blockStart = 0;
     Points m_step = 0;
     Points m_right = 0;

@@ -235,7 +235,9 @@ private:
                 bool const slanted = line.direction == Direction::Slanted;
                 bool const pale = paleColour(page.words[line.firstWord].colour);
                 bool const big = line.size >= kWatermarkSize * page.bodySize;
-                if (!(slanted && (big || pale)) && !(pale && big)) continue;
+                Points const y = line.box.centre().y;
+                bool const edge = y < kEdgeZone * page.height || y > (1 - kEdgeZone) * page.height;
+                if (!(slanted && (big || pale)) && !(pale && big && !edge)) continue;
                 found[textOf(page, line)].emplace_back(p, l);
             }
         }

@@ -27,6 +27,10 @@ constexpr Points kRaisedFrom = 0.06F;       // superscript: baseline raised by
 constexpr Points kRaisedTo = 0.8F;
 constexpr Points kLoweredTo = 0.55F;        // subscript: baseline lowered by at most
 constexpr Points kSameSizeRaised = 0.22F;   // raised marks of the same size
+constexpr Points kSameSizeLowered = 0.12F;  // subscripts of the same size (fonts of small capitals)
+constexpr Points kSameSizeLoweredTo = 0.4F;
+constexpr Points kTight = 0.12F;            // such a script touches its host
+constexpr Points kNothingBefore = 3.0F;     // and has no text before it on its own line
 constexpr int kLinesAround = 24;            // how many lines up and down are searched for a host
 constexpr std::size_t kDoublesBack = 6;
 
@@ -127,6 +131,16 @@ private:
         return static_cast<int>(it - line.runs.begin()) - 1;
     }
 
+    // Figures, signs and brackets, as footnote marks and exponents are.
+    bool isMark(GlyphRun const& run) const {
+        for (std::uint32_t i = 0; i < run.count; ++i) {
+            char32_t const c = glyph(run, i).code;
+            if (isLetterLike(c) && !(run.count == 1 && (c == U'o' || c == 0xBA))) return false;
+            if (c == U'=' || c == U'<' || c == U'>' || c == U'.' || c == U',') return false;
+        }
+        return true;
+    }
+
     model::Script scriptBeside(GlyphRun const& small, GlyphRun const& host) const {
         if (small.leader || host.leader || host.cjk) return model::Script::Normal;
         Points const lowered = small.baseline - host.baseline;
@@ -135,8 +149,10 @@ private:
             if (lowered > 0.02F * host.size && lowered <= std::min(kLoweredTo * host.size, 0.85F * small.size)) return model::Script::Subscript;
             return model::Script::Normal;
         }
-        if (small.count <= 4 && std::abs(small.size - host.size) <= 0.1F * host.size && lowered <= -kSameSizeRaised * host.size && lowered >= -0.6F * host.size)
-            return model::Script::Superscript;
+        if (std::abs(small.size - host.size) > 0.1F * host.size || std::abs(small.flow.x0 - host.flow.x1) > kTight * host.size) return model::Script::Normal;
+        if (lowered >= kSameSizeLowered * host.size && lowered <= kSameSizeLoweredTo * host.size && isLetterLike(glyph(host, host.count - 1).code))
+            return model::Script::Subscript;
+        if (small.count <= 4 && lowered <= -kSameSizeRaised * host.size && lowered >= -0.6F * host.size && isMark(small)) return model::Script::Superscript;
         return model::Script::Normal;
     }
 
@@ -197,6 +213,10 @@ private:
             GlyphRun const& host = run(hostIndex);
             model::Script const script = scriptBeside(small, host);
             if (script == model::Script::Normal) return;
+            bool const sameSize = small.size >= kScriptSize * host.size;
+            if (sameSize && script == model::Script::Superscript && i > 0 &&
+                small.flow.x0 - run(m_lines[l].runs[i - 1]).flow.x1 < kNothingBefore * small.size)
+                return;
             Points const distance = std::abs(gap) / host.size;
             if (distance > best || gap < -kScriptGap * host.size) return;
             best = distance;

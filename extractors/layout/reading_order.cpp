@@ -30,8 +30,11 @@ constexpr std::uint32_t kProseLetters = 15;
 constexpr Points kProseWidth = 0.5F;    // of its column
 constexpr Points kFilledWidth = 0.72F;
 constexpr int kProseLines = 3;
-constexpr float kProseShare = 0.3F;     // of the lines of a side
-constexpr float kCommonRows = 0.7F;     // more shared baselines: rows of a table
+constexpr float kProseShare = 0.3F;     // of the letters of a side
+constexpr float kCommonRows = 0.7F;     // more shared lines: rows of a table
+constexpr int kTextLines = 5;           // one side alone has to hold so much running text
+constexpr float kTextShare = 0.6F;
+constexpr float kFewCommonRows = 0.45F;
 constexpr int kDepth = 3;
 constexpr std::size_t kCandidates = 6;
 
@@ -40,8 +43,10 @@ struct Side {
     Points left = 0;
     Points right = 0;
     int lines = 0;
-    int prose = 0;
-    int filled = 0;
+    int prose = 0;   // segments long enough for running text
+    int filled = 0;  // those that fill the column
+    std::uint32_t letters = 0;
+    std::uint32_t proseLetters = 0;
 };
 
 class Orderer {
@@ -69,28 +74,33 @@ private:
         });
     }
 
-    // Where columns may begin: starts that many segments share, most first.
+    // Where a gutter may be: left of starts and right of ends that many segments share, most first.
     std::vector<Points> candidates(std::vector<std::uint32_t> const& list) const {
         Points left = segment(list.front()).flow.x0;
         Points right = segment(list.front()).flow.x1;
-        std::vector<Points> starts;
-        starts.reserve(list.size());
         for (std::uint32_t i : list) {
             left = std::min(left, segment(i).flow.x0);
             right = std::max(right, segment(i).flow.x1);
         }
-        for (std::uint32_t i : list) {
-            Points const x = segment(i).flow.x0;
-            if (x > left + 0.2F * (right - left) && x < left + 0.8F * (right - left)) starts.push_back(x);
-        }
-        std::sort(starts.begin(), starts.end());
         std::vector<std::pair<int, Points>> clusters;
-        for (std::size_t i = 0; i < starts.size();) {
-            std::size_t last = i;
-            while (last < starts.size() && starts[last] - starts[i] <= kSameStart * m_body) ++last;
-            if (last - i >= static_cast<std::size_t>(kProseLines)) clusters.emplace_back(static_cast<int>(last - i), starts[i]);
-            i = last;
-        }
+        std::vector<Points> places;
+        places.reserve(list.size());
+        auto const collect = [&](auto place, Points shift) {
+            places.clear();
+            for (std::uint32_t i : list) {
+                Points const x = place(segment(i));
+                if (x > left + 0.2F * (right - left) && x < left + 0.8F * (right - left)) places.push_back(x);
+            }
+            std::sort(places.begin(), places.end());
+            for (std::size_t i = 0; i < places.size();) {
+                std::size_t last = i;
+                while (last < places.size() && places[last] - places[i] <= kSameStart * m_body) ++last;
+                if (last - i >= static_cast<std::size_t>(kProseLines)) clusters.emplace_back(static_cast<int>(last - i), (shift < 0 ? places[i] : places[last - 1]) + shift);
+                i = last;
+            }
+        };
+        collect([](Segment const& s) { return s.flow.x0; }, -0.1F * m_body);
+        collect([](Segment const& s) { return s.flow.x1; }, 0.3F * m_body);
         std::stable_sort(clusters.begin(), clusters.end(), [](auto const& a, auto const& b) { return a.first > b.first; });
         std::vector<Points> found;
         for (std::size_t i = 0; i < std::min(clusters.size(), kCandidates); ++i) found.push_back(clusters[i].second);
@@ -105,24 +115,22 @@ private:
         for (std::uint32_t i : side.segments) {
             side.left = std::min(side.left, segment(i).flow.x0);
             side.right = std::max(side.right, segment(i).flow.x1);
+            side.letters += segment(i).letters;
             if (segment(i).line != line) ++side.lines;
             line = segment(i).line;
         }
         for (std::uint32_t i : side.segments) {
             Segment const& s = segment(i);
             if (s.letters < kProseLetters) continue;
-            if (s.flow.width() >= kProseWidth * (side.right - side.left)) ++side.prose;
+            if (s.flow.width() < kProseWidth * (side.right - side.left)) continue;
+            ++side.prose;
+            side.proseLetters += s.letters;
             if (s.flow.width() >= kFilledWidth * (side.right - side.left)) ++side.filled;
         }
     }
 
-    bool isTwoColumns(Side& left, Side& right, Points gutter) const {
-        measure(left);
-        measure(right);
-        if (left.prose < kProseLines || right.prose < kProseLines) return false;
-        if (right.left - left.right < kGutter * m_body || gutter < left.right) return false;
-        if (static_cast<float>(left.prose) < kProseShare * static_cast<float>(left.lines)) return false;
-        if (static_cast<float>(right.prose) < kProseShare * static_cast<float>(right.lines)) return false;
+    // How many printed lines both sides have in common.
+    int commonLines(Side const& left, Side const& right) const {
         int common = 0;
         std::size_t r = 0;
         std::uint32_t line = 0xFFFFFFFF;
@@ -132,8 +140,25 @@ private:
             while (r < right.segments.size() && segment(right.segments[r]).line < line) ++r;
             if (r < right.segments.size() && segment(right.segments[r]).line == line) ++common;
         }
-        if (static_cast<float>(common) < kCommonRows * static_cast<float>(std::min(left.lines, right.lines))) return true;
-        return left.filled >= kProseLines && right.filled >= kProseLines;
+        return common;
+    }
+
+    // What the zone is worth as two columns: lines of prose; 0: it is not two columns.
+    int worthAsColumns(Side& left, Side& right) const {
+        measure(left);
+        measure(right);
+        if (left.segments.empty() || right.segments.empty()) return 0;
+        if (right.left - left.right < kGutter * m_body) return 0;
+        float const common = static_cast<float>(commonLines(left, right)) / static_cast<float>(std::min(left.lines, right.lines));
+        auto const isProse = [](Side const& side) { return side.prose >= kProseLines && static_cast<float>(side.proseLetters) >= kProseShare * static_cast<float>(side.letters); };
+        if (isProse(left) && isProse(right)) {
+            bool const filled = left.filled >= kProseLines && right.filled >= kProseLines;
+            return common < kCommonRows || filled ? std::min(left.prose, right.prose) : 0;
+        }
+        // Running text beside a figure or a list that keeps its own lines.
+        auto const isText = [](Side const& side) { return side.filled >= kTextLines && static_cast<float>(side.proseLetters) >= kTextShare * static_cast<float>(side.letters); };
+        if ((isText(left) || isText(right)) && common < kFewCommonRows && std::min(left.lines, right.lines) >= kProseLines) return 1;
+        return 0;
     }
 
     struct Zone {
@@ -141,9 +166,8 @@ private:
         Side left, right;
     };
 
-    // The two-column zones of `list` for a gutter just left of `start`, and how many lines of prose they hold.
-    std::vector<Zone> zonesAt(std::vector<std::uint32_t> const& list, Points start, int& worth) const {
-        Points const gutter = start - 0.1F * m_body;
+    // The two-column zones of `list` for a gutter, and what they are worth together.
+    std::vector<Zone> zonesAt(std::vector<std::uint32_t> const& list, Points gutter, int& worth) const {
         std::vector<Points> barriers;
         for (Rect const& rule : m_horizontals)
             if (rule.x0 < gutter - kCrossing * m_body && rule.x1 > gutter + kCrossing * m_body) barriers.push_back((rule.y0 + rule.y1) / 2);
@@ -154,8 +178,8 @@ private:
         Zone zone;
         auto const close = [&](std::size_t at) {
             zone.last = at;
-            if (isTwoColumns(zone.left, zone.right, gutter)) {
-                worth += std::min(zone.left.prose, zone.right.prose);
+            if (int const here = worthAsColumns(zone.left, zone.right); here > 0) {
+                worth += here;
                 zones.push_back(std::move(zone));
             }
             zone = {};
@@ -185,9 +209,9 @@ private:
         std::vector<Zone> best;
         int bestWorth = 0;
         if (depth < kDepth && list.size() >= 2 * static_cast<std::size_t>(kProseLines)) {
-            for (Points start : candidates(list)) {
+            for (Points gutter : candidates(list)) {
                 int worth = 0;
-                std::vector<Zone> zones = zonesAt(list, start, worth);
+                std::vector<Zone> zones = zonesAt(list, gutter, worth);
                 if (worth > bestWorth) {
                     bestWorth = worth;
                     best = std::move(zones);

@@ -269,17 +269,35 @@ void WordBuilder::appendWords(RunLine const& line, std::vector<WordDraft>& words
     std::size_t const firstWord = words.size();
     findSpacedLetters(line);
     GlyphRun const* previous = nullptr;
+    std::size_t groupEnd = 0;  // behind the superscript runs that are judged as one
+    bool inGroup = false;
+    bool groupExponent = false;
     bool markBefore = false;  // the word at hand is a mark: nothing joins it
     for (std::size_t i = 0; i < line.runs.size(); ++i) {
         GlyphRun const& run = m_found.runs[line.runs[i]];
         GlyphRun const* next = i + 1 < line.runs.size() ? &m_found.runs[line.runs[i + 1]] : nullptr;
         readCodes(run);
+        if (run.script == Script::Superscript && groupEnd <= i) {
+            // A superscript drawn in pieces ("-" and "7") is judged as a whole.
+            groupEnd = i + 1;
+            while (groupEnd < line.runs.size()) {
+                GlyphRun const& more = m_found.runs[line.runs[groupEnd]];
+                GlyphRun const& last = m_found.runs[line.runs[groupEnd - 1]];
+                if (more.script != Script::Superscript || jointBetween(last, more) != Joint::Joined) break;
+                for (std::uint32_t g = 0; g < more.count; ++g) m_codes.push_back(cleanedCode(m_content.glyphs[m_found.glyphs[more.first + g]].code));
+                ++groupEnd;
+            }
+            if (groupEnd > i + 1) next = groupEnd < line.runs.size() ? &m_found.runs[line.runs[groupEnd]] : nullptr;
+        }
         Joint joint = previous != nullptr ? jointBetween(*previous, run) : Joint::Spaced;
         if (m_inSpaced[i] && joint != Joint::Barred) joint = m_spaced[i];
         bool asExponent = false;
         bool asDegree = false;
         bool mark = false;
-        if (run.script == Script::Superscript) {
+        if (run.script == Script::Superscript && i > 0 && inGroup && i < groupEnd) {
+            asExponent = groupExponent;
+            mark = markBefore;
+        } else if (run.script == Script::Superscript) {
             bool const beside = m_open && previous != nullptr && joint != Joint::Barred && run.flow.x0 - previous->flow.x1 < kGapSubscript * previous->size;
             if (isDegree(next)) {
                 asDegree = true;
@@ -290,9 +308,7 @@ void WordBuilder::appendWords(RunLine const& line, std::vector<WordDraft>& words
                 joint = Joint::Joined;
             } else {
                 mark = true;
-                // A second run of the same mark: "(1)" drawn in pieces.
-                bool const goesOn = markBefore && joint == Joint::Joined && previous->script == Script::Superscript;
-                if (!goesOn) joint = beside ? Joint::Touching : joint == Joint::Joined ? Joint::Touching : joint;
+                joint = beside ? Joint::Touching : joint == Joint::Joined ? Joint::Touching : joint;
             }
         } else if (markBefore && joint == Joint::Joined) {
             joint = Joint::Touching;
@@ -307,6 +323,13 @@ void WordBuilder::appendWords(RunLine const& line, std::vector<WordDraft>& words
             if (asDegree) m_draft.word.script = Script::Normal;
             if (mark) m_draft.word.script = Script::Superscript;
         }
+        if (run.script == Script::Superscript && i + 1 < groupEnd) {
+            inGroup = true;
+            groupExponent = asExponent;
+        } else {
+            inGroup = false;
+        }
+        readCodes(run);
         extend(run, asExponent, asDegree);
         markBefore = mark;
         previous = &run;
