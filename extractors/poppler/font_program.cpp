@@ -23,6 +23,8 @@ namespace {
 constexpr std::size_t kLargestMap = 1U << 20U;
 constexpr char32_t kLastOfPlane = 0xFFFF;
 constexpr int kLastGeneration = 65535;
+constexpr std::size_t kMostWidths = 4096;
+constexpr std::uint32_t kSymbolArea = 0xF000;
 
 bool isSpace(char c) { return c == ' ' || c == '\n' || c == '\r' || c == '\t' || c == '\f' || c == '\0'; }
 
@@ -93,12 +95,17 @@ std::array<bool, 256> codesOfMap(std::string_view map) {
     return codes;
 }
 
+// A font written directly into the resources has no object of its own to be
+// looked up again: Poppler gives it a made-up number.
+static Object dictionaryOf(GfxFont const& font, XRef* xref) {
+    Ref const id = *font.getID();
+    bool const real = id.num >= 0 && id.num < xref->getNumObjects() && id.gen >= 0 && id.gen <= kLastGeneration;
+    return real ? xref->fetch(id) : Object(objNull);
+}
+
 std::array<bool, 256> codesOfToUnicode(GfxFont const& font, XRef* xref) {
     std::array<bool, 256> codes{};
-    // A font written directly into the resources has no object of its own to be
-    // looked up again: Poppler gives it a made-up number.
-    Ref const id = *font.getID();
-    Object const dictionary = id.num >= 0 && id.num < xref->getNumObjects() && id.gen >= 0 && id.gen <= kLastGeneration ? xref->fetch(id) : Object(objNull);
+    Object const dictionary = dictionaryOf(font, xref);
     if (!dictionary.isDict()) {
         codes.fill(true);
         return codes;
@@ -115,19 +122,60 @@ std::array<bool, 256> codesOfToUnicode(GfxFont const& font, XRef* xref) {
     return codesOfMap(text);
 }
 
-std::unordered_map<std::uint32_t, char32_t> charactersOfProgram(GfxFont& font, XRef* xref) {
+std::vector<CodeWidth> widthsOfComposite(GfxFont const& font, XRef* xref) {
+    std::vector<CodeWidth> widths;
+    Object const dictionary = dictionaryOf(font, xref);
+    if (!dictionary.isDict()) return widths;
+    Object const descendants = dictionary.dictLookup("DescendantFonts");
+    if (!descendants.isArray() || descendants.arrayGetLength() < 1) return widths;
+    Object const descendant = descendants.arrayGet(0);
+    if (!descendant.isDict()) return widths;
+    Object const list = descendant.dictLookup("W");
+    if (!list.isArray()) return widths;
+    auto const add = [&widths](int code, Object const& width) {
+        if (code >= 0 && width.isNum() && widths.size() < kMostWidths) widths.push_back({static_cast<std::uint32_t>(code), width.getNum() / 1000});
+    };
+    // Either "first [w w w]" or "first last w".
+    int i = 0;
+    while (i + 1 < list.arrayGetLength() && widths.size() < kMostWidths) {
+        Object const first = list.arrayGet(i);
+        Object const second = list.arrayGet(i + 1);
+        if (!first.isInt()) break;
+        if (second.isArray()) {
+            for (int k = 0; k < second.arrayGetLength() && widths.size() < kMostWidths; ++k) add(first.getInt() + k, second.arrayGet(k));
+            i += 2;
+        } else if (second.isInt() && i + 2 < list.arrayGetLength()) {
+            Object const width = list.arrayGet(i + 2);
+            for (int code = first.getInt(); code <= second.getInt() && widths.size() < kMostWidths; ++code) add(code, width);
+            i += 3;
+        } else {
+            break;
+        }
+    }
+    return widths;
+}
+
+std::unordered_map<std::uint32_t, char32_t> charactersOfProgram(GfxFont& font, SymbolFamily family, XRef* xref) {
     std::unordered_map<std::uint32_t, char32_t> characters;
     bool const trueType = font.getType() == fontTrueType || font.getType() == fontTrueTypeOT || font.getType() == fontCIDType2 || font.getType() == fontCIDType2OT;
     if (!trueType) return characters;
+    Ref embedded;
+    if (!font.getEmbeddedFontID(&embedded)) return characters;
     auto const bytes = font.readEmbFontFile(xref);
     if (!bytes || bytes->empty()) return characters;
     auto const program = FoFiTrueType::make(bytes->data(), static_cast<int>(bytes->size()));
     if (!program) return characters;
     int table = program->findCmap(3, 1);
     for (int encoding = 4; table < 0 && encoding >= 0; --encoding) table = program->findCmap(0, encoding);
-    if (table < 0) return characters;
     std::unordered_map<int, char32_t> characterOfGlyph;
-    for (char32_t code = 0x20; code <= kLastOfPlane; ++code) {
+    if (int const symbols = program->findCmap(3, 0); table < 0 && symbols >= 0 && family != SymbolFamily::None) {
+        for (std::uint32_t byte = 0x20; byte < 0x100; ++byte) {
+            int const glyph = program->mapCodeToGID(symbols, kSymbolArea + byte);
+            char32_t const sign = symbolCharacter(family, byte);
+            if (glyph > 0 && sign != 0) characterOfGlyph.emplace(glyph, sign);
+        }
+    }
+    for (char32_t code = 0x20; table >= 0 && code <= kLastOfPlane; ++code) {
         if (code >= 0xD800 && code < 0xF900) continue;
         int const glyph = program->mapCodeToGID(table, code);
         if (glyph > 0) characterOfGlyph.emplace(glyph, code);

@@ -7,8 +7,12 @@
 #include <cstdint>
 #include <string_view>
 #include <unordered_map>
+#include <vector>
 
 #include <GfxFont.h>
+
+#include "extractors/poppler/code_reading.h"
+#include "extractors/poppler/glyph_names.h"
 
 namespace standin::poppler {
 
@@ -19,8 +23,11 @@ namespace standin::poppler {
 // The same out of the text of a map (bfchar and bfrange sections).
 [[nodiscard]] std::array<bool, 256> codesOfMap(std::string_view map);
 
-// Code -> character by the Unicode table, the glyph names or the glyph order of
-// the embedded program; empty if it is not embedded or has nothing of the kind.
-[[nodiscard]] std::unordered_map<std::uint32_t, char32_t> charactersOfProgram(GfxFont& font, XRef* xref);
+// Code -> character by the character table of an embedded TrueType program
+// (Unicode, or the private one of symbol fonts); empty if it has none.
+[[nodiscard]] std::unordered_map<std::uint32_t, char32_t> charactersOfProgram(GfxFont& font, SymbolFamily family, XRef* xref);
+
+// The widths that a composite font lists, in ems.
+[[nodiscard]] std::vector<CodeWidth> widthsOfComposite(GfxFont const& font, XRef* xref);
 
 }  // namespace standin::poppler

@@ -12,6 +12,7 @@
 #include <cmath>
 #include <cstring>
 
+#include "extractors/poppler/code_reading.h"
 #include "extractors/poppler/font_program.h"
 #include "extractors/poppler/glyph_names.h"
 
@@ -121,25 +122,96 @@ void FontEntry::measure(GfxFont& font) {
 }
 
 void FontEntry::readProgram(GfxFont& font, XRef* xref) {
-    bool needed = m_cid ? !m_trusted : false;
-    if (!m_cid && !m_font.type3 && (font.getType() == fontTrueType || font.getType() == fontTrueTypeOT)) {
-        // Without an encoding the names are only Poppler's guess.
-        needed = !font.hasToUnicodeCMap() && !static_cast<Gfx8BitFont&>(font).getHasEncoding();
+    if (m_cid) {
+        if (m_trusted) return;
+        m_program = charactersOfProgram(font, symbolFamily(m_font.name), xref);
+        if (m_program.empty()) judgeCodes(font, xref);
+        return;
     }
-    if (needed) m_program = charactersOfProgram(font, xref);
+    auto& simple = static_cast<Gfx8BitFont&>(font);
+    if (font.getType() == fontTrueType || font.getType() == fontTrueTypeOT) {
+        m_namesAreGuesses = !font.hasToUnicodeCMap() && !simple.getHasEncoding();
+        if (m_namesAreGuesses) {
+            m_program = charactersOfProgram(font, symbolFamily(m_font.name), xref);
+            if (m_program.empty()) judgeCodes(font, xref);
+        }
+        return;
+    }
+    m_blankWithoutName = std::any_of(m_names.begin(), m_names.end(), [](std::string const& name) { return !name.empty() && name != ".notdef"; });
+    judgeNumberedNames(simple);
+}
+
+// Glyphs named by numbers: if the widths tell what the numbers mean, so be it.
+void FontEntry::judgeNumberedNames(Gfx8BitFont& font) {
+    struct Attempt {
+        std::vector<CodeWidth> widths;
+        std::vector<std::pair<std::uint32_t, std::uint32_t>> numbers;  // code, number
+        CodeReading reading = CodeReading::Unknown;
+        double misfit = 1;
+    };
+    Attempt best;
+    Proportions const proportions = m_font.type3 ? Proportions::Relative : Proportions::Absolute;
+    for (NumberBase base : {NumberBase::Decimal, NumberBase::Hexadecimal}) {
+        Attempt attempt;
+        for (std::uint32_t code = 0; code < 256; ++code) {
+            if (!charactersOfGlyphName(m_names[code]).empty()) continue;
+            int const number = numberOfGlyphName(m_names[code], base);
+            if (number < 0) continue;
+            attempt.numbers.emplace_back(code, static_cast<std::uint32_t>(number));
+            attempt.widths.push_back({static_cast<std::uint32_t>(number), font.getWidth(static_cast<unsigned char>(code))});
+        }
+        attempt.reading = bestReading(attempt.widths, proportions);
+        attempt.misfit = misfit(attempt.reading, attempt.widths, proportions);
+        if (attempt.misfit < best.misfit) best = std::move(attempt);
+        // Spaces of a given width are named by their character.
+        for (std::uint32_t code = 0; code < 256 && base == NumberBase::Decimal; ++code) {
+            int const number = numberOfGlyphName(m_names[code], base);
+            if (m_names[code].substr(0, 1) == "C" && number >= 0x2000 && number <= 0x200A) m_program.emplace(code, static_cast<char32_t>(number));
+        }
+    }
+    for (auto const& [code, number] : best.numbers) {
+        if (char32_t const c = characterOf(best.reading, number); c != 0) m_program.emplace(code, c);
+    }
+}
+
+// Codes without names: the same, by the code itself.
+void FontEntry::judgeCodes(GfxFont& font, XRef* xref) {
+    std::vector<CodeWidth> widths;
+    if (m_cid) {
+        widths = widthsOfComposite(font, xref);
+    } else {
+        for (int code = 1; code < 256; ++code) {
+            double const width = static_cast<Gfx8BitFont&>(font).getWidth(static_cast<unsigned char>(code));
+            if (width > 0) widths.push_back({static_cast<std::uint32_t>(code), width});
+        }
+    }
+    CodeReading const reading = bestReading(widths, Proportions::Absolute);
+    if (reading == CodeReading::Unknown) {
+        // Letters at the places of letters are the usual thing; a font that
+        // starts below the space has numbered its glyphs.
+        if (!m_cid && !widths.empty() && widths.front().code < 0x20) m_namesAreNumbers = true;
+        return;
+    }
+    for (std::uint32_t code = 0; code < 256; ++code) {
+        if (char32_t const c = characterOf(reading, code); c != 0) m_program.emplace(code, c);
+    }
+    m_namesAreNumbers = reading != CodeReading::Characters;
 }
 
 Decoded FontEntry::resolveByName(CharCode code, Unicode const* unicode, int length) const {
-    if (code > 255) return unknown();
     SymbolFamily const family = symbolFamily(m_font.name);
     if (family != SymbolFamily::None) {
         if (char32_t const sign = symbolCharacter(family, code); sign != 0) return decodedOf({sign});
     }
     if (auto const found = m_program.find(code); found != m_program.end()) return decodedOf({found->second});
-    std::u32string const named = charactersOfGlyphName(m_names[code]);
+    std::string const& name = m_names[code];
+    if (name.empty() || name == ".notdef") return m_blankWithoutName ? decodedOf({U' '}) : unknown();
+    if (m_namesAreGuesses && m_namesAreNumbers) return unknown();
+    std::u32string const named = charactersOfGlyphName(name);
     if (!named.empty() && !meansNothing(named[0])) return decodedOf(named);
-    (void)unicode;
-    (void)length;
+    // The names of ornaments are numbers, but well-known ones.
+    bool const ornaments = m_font.name.find("Dingbats") != std::string::npos;
+    if (ornaments && length == 1 && !meansNothing(static_cast<char32_t>(unicode[0]))) return decodedOf({static_cast<char32_t>(unicode[0])});
     return unknown();
 }
 
@@ -155,6 +227,7 @@ Decoded FontEntry::resolve(CharCode code, Unicode const* unicode, int length) {
             if (c >= 0xF000 && c <= 0xF0FF && family != SymbolFamily::None) {
                 if (char32_t const sign = symbolCharacter(family, c & 0xFFU); sign != 0) c = sign;
             }
+            c = withoutPrivateUse(c);
             if (meansNothing(c)) c = model::kUnknownCharacter;
             if (c != model::kUnknownCharacter) nothing = false;
             append(out, c);

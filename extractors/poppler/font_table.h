@@ -58,6 +58,8 @@ public:
 private:
     Decoded resolve(CharCode code, Unicode const* unicode, int length);
     Decoded resolveByName(CharCode code, Unicode const* unicode, int length) const;
+    void judgeNumberedNames(Gfx8BitFont& font);
+    void judgeCodes(GfxFont& font, XRef* xref);
     void describe(GfxFont& font);
     void measure(GfxFont& font);
     void readProgram(GfxFont& font, XRef* xref);
@@ -71,7 +73,10 @@ private:
     bool m_metUnknown = false;
     std::array<std::string, 256> m_names;       // glyph names of an 8-bit font
     std::array<bool, 256> m_inToUnicode{};      // codes that its ToUnicode map has
-    std::unordered_map<std::uint32_t, char32_t> m_program;  // code -> character, from the font program
+    bool m_namesAreGuesses = false;  // no encoding: the names are only Poppler's assumption
+    bool m_namesAreNumbers = false;  // and that assumption is wrong
+    bool m_blankWithoutName = false;  // a code without a glyph name draws nothing
+    std::unordered_map<std::uint32_t, char32_t> m_program;  // code -> character, from the font program or judged by widths
     std::unordered_map<std::uint32_t, Decoded> m_decoded;   // CID fonts
     std::array<std::unique_ptr<Decoded>, 256> m_decoded8;   // 8-bit fonts
     Decoded m_direct;

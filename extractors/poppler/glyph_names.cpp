@@ -58,7 +58,7 @@ std::uint32_t hexValue(std::string_view text) {
 char32_t listed(std::string_view name) {
     std::string const terminated(name);
     Unicode const code = globalParams->mapNameToUnicodeText(terminated.c_str());
-    return isScalar(code) ? static_cast<char32_t>(code) : 0;
+    return isScalar(code) ? withoutPrivateUse(static_cast<char32_t>(code)) : 0;
 }
 
 std::u32string component(std::string_view name) {
@@ -103,6 +103,38 @@ std::u32string charactersOfGlyphName(std::string_view name) {
         name = bar < name.size() ? name.substr(bar + 1) : std::string_view{};
     }
     return out;
+}
+
+char32_t withoutPrivateUse(char32_t code) {
+    // Pieces of arrows, brackets and roots, U+F8E5 to U+F8FE.
+    static constexpr char16_t kPieces[] = {0x203E, 0x23D0, 0x23AF, 0x00AE, 0x00A9, 0x2122, 0x239B, 0x239C, 0x239D, 0x23A1, 0x23A2, 0x23A3, 0x23A7,
+                                           0x23A8, 0x23A9, 0x23AA, 0x23AE, 0x239E, 0x239F, 0x23A0, 0x23A4, 0x23A5, 0x23A6, 0x23AB, 0x23AC, 0x23AD};
+    if (code >= 0xF8E5 && code <= 0xF8FE) return kPieces[code - 0xF8E5];
+    if (code >= 0xF730 && code <= 0xF739) return U'0' + (code - 0xF730);
+    if (code >= 0xF761 && code <= 0xF77A) return U'A' + (code - 0xF761);
+    if (code == 0xF6D9) return 0x00A9;
+    if (code == 0xF6DA) return 0x00AE;
+    if (code == 0xF6DB) return 0x2122;
+    if (code == 0xF6BE) return 0x0237;
+    return code;
+}
+
+int numberOfGlyphName(std::string_view name, NumberBase base) {
+    auto const isLetter = [](char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); };
+    auto const isDigit = [](char c) { return c >= '0' && c <= '9'; };
+    std::string_view digits = name;
+    if (base == NumberBase::Hexadecimal) {
+        // One letter and two digits.
+        if (name.size() != 3 || !isLetter(name[0]) || !isUpperHex(name.substr(1))) return -1;
+        return static_cast<int>(hexValue(name.substr(1)));
+    }
+    while (!digits.empty() && isLetter(digits.front())) digits.remove_prefix(1);
+    std::size_t const letters = name.size() - digits.size();
+    bool const word = name.substr(0, letters) == "glyph" || name.substr(0, letters) == "cid" || name.substr(0, letters) == "char";
+    if (digits.empty() || digits.size() > 5 || (letters > 2 && !word) || !std::all_of(digits.begin(), digits.end(), isDigit)) return -1;
+    int number = 0;
+    auto const result = std::from_chars(digits.data(), digits.data() + digits.size(), number);
+    return result.ec == std::errc{} ? number : -1;
 }
 
 SymbolFamily symbolFamily(std::string_view fontName) {

@@ -25,6 +25,16 @@ enum class SymbolFamily : std::uint8_t { None, Symbol, Wingdings };
 // The sign that a byte stands for in a symbol font; 0 if none is known.
 [[nodiscard]] char32_t symbolCharacter(SymbolFamily family, std::uint32_t byte);
 
+// The character that a letter of the private area means by an old convention of
+// font makers (old-style digits, small capitals, pieces of brackets); the code
+// itself where there is none.
+[[nodiscard]] char32_t withoutPrivateUse(char32_t code);
+
+// The number in a numbered name ("C0065" is 65, "G41" is 0x41 if hexadecimal);
+// -1 where the name is no such name.
+enum class NumberBase : std::uint8_t { Decimal, Hexadecimal };
+[[nodiscard]] int numberOfGlyphName(std::string_view name, NumberBase base);
+
 // A letter of a private area or a control code is no character that a reader
 // could compare.
 [[nodiscard]] bool meansNothing(char32_t code);

@@ -14,6 +14,10 @@
 #include <GfxState.h>
 #include <Stream.h>
 
+#ifdef STANDIN_HAS_LCMS
+#include <lcms2.h>
+#endif
+
 namespace standin::poppler {
 
 using model::Direction;
@@ -72,6 +76,17 @@ std::uint32_t packed(GfxRGB const& rgb, double opacity) {
 enum ShapeSeed : std::uint64_t { kShadingSeed = 0x51, kPatternSeed = 0x52 };
 
 }  // namespace
+
+PageDevice::PageDevice(FontTable& fonts) : m_fonts(fonts) {
+#if defined(STANDIN_HAS_LCMS) && defined(USE_CMS)
+    // Building a colour transform for each embedded profile of each page costs
+    // up to a fifth of a pass. A profile without colours makes Poppler use the
+    // plain colour space that stands beside the profile, which is near enough
+    // to tell black from grey from red.
+    static GfxLCMSProfilePtr const colourless = make_GfxLCMSProfilePtr(cmsCreateNULLProfile());
+    setDisplayProfile(colourless);
+#endif
+}
 
 void PageDevice::begin(model::PageContent& page) {
     m_page = &page;

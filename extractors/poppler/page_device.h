@@ -23,7 +23,7 @@ namespace standin::poppler {
 
 class PageDevice final : public OutputDev {
 public:
-    explicit PageDevice(FontTable& fonts) : m_fonts(fonts) {}
+    explicit PageDevice(FontTable& fonts);
 
     // Collects into `page` until finish().
     void begin(model::PageContent& page);

@@ -278,25 +278,23 @@ void PageGraphics::edgesOfCoveredBoxes() {
 // A white line is a line only on something that is not white. A line wholly
 // under a later area is not seen.
 void PageGraphics::dropHiddenRules() {
-    std::size_t const searched = std::min(m_fills.size(), kMaxCovers);
+    // Bounded: on a page of very many lines and areas, which is a picture, the
+    // search would cost more than it is worth.
+    constexpr std::size_t kMaxComparisons = 1500000;
+    if (m_rules.size() * (m_fills.size() + 1) > kMaxComparisons) return;
+    auto const later = [](std::uint32_t order, PaintedFill const& fill) { return order < fill.painted.order; };
     auto const hidden = [&](PaintedRule const& entry) {
-        bool const white = isWhite(entry.rule.colour);
-        bool beneath = false;
-        for (std::size_t i = 0; i < searched; ++i) {
-            PaintedFill const& fill = m_fills[i];
-            if (fill.painted.order > entry.painted.order) {
-                if (fill.painted.opacity == Opacity::Opaque && fill.fill.box.contains(entry.rule.box)) return true;
-            } else if (white && !isWhite(fill.fill.colour) && fill.fill.box.grown(kStraight).intersects(entry.rule.box.grown(kStraight))) {
-                beneath = true;
-            }
+        auto const above = std::upper_bound(m_fills.begin(), m_fills.end(), entry.painted.order, later);
+        for (auto fill = above; fill != m_fills.end(); ++fill) {
+            if (fill->painted.opacity == Opacity::Opaque && fill->fill.box.contains(entry.rule.box)) return true;
         }
-        if (!white || beneath) return false;
-        return std::none_of(m_images.begin(), m_images.end(),
-                            [&](PaintedImage const& image) { return image.image.box.intersects(entry.rule.box.grown(kStraight)); });
+        if (!isWhite(entry.rule.colour)) return false;
+        Rect const around = entry.rule.box.grown(kStraight);
+        for (auto fill = m_fills.begin(); fill != above; ++fill) {
+            if (!isWhite(fill->fill.colour) && fill->fill.box.intersects(around)) return false;
+        }
+        return std::none_of(m_images.begin(), m_images.end(), [&](PaintedImage const& image) { return image.image.box.intersects(around); });
     };
-    // The search is bounded: on a page of very many rules only the first are searched for.
-    constexpr std::size_t kMaxComparisons = 20000000;
-    if (m_rules.size() * (searched + 1) > kMaxComparisons) return;
     m_rules.erase(std::remove_if(m_rules.begin(), m_rules.end(), hidden), m_rules.end());
 }
 

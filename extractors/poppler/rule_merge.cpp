@@ -28,18 +28,32 @@ constexpr Points kWidestGap = 6.0F;
 constexpr std::size_t kFewestDashes = 5;
 
 struct Piece {
-    Rule rule;
-    std::size_t order = 0;
-    Points from = 0;    // along the line
+    std::uint64_t line = 0;  // axis, dashes and colour in one number
+    Points from = 0;         // along the line
     Points to = 0;
-    Points across = 0;  // centre, across the line
+    Points across = 0;       // centre, across the line
+    std::uint32_t order = 0;  // index in the list given
+    Rule rule;
 };
 
-Piece pieceOf(Rule const& rule, std::size_t order) {
+Piece pieceOf(Rule const& rule, std::uint32_t order) {
     bool const horizontal = rule.axis == Rule::Axis::Horizontal;
-    return {rule, order, horizontal ? rule.box.x0 : rule.box.y0, horizontal ? rule.box.x1 : rule.box.y1,
-            horizontal ? (rule.box.y0 + rule.box.y1) / 2 : (rule.box.x0 + rule.box.x1) / 2};
+    Piece piece;
+    piece.line = static_cast<std::uint64_t>(rule.axis) << 33U | static_cast<std::uint64_t>(rule.dashed) << 32U | rule.colour;
+    piece.from = horizontal ? rule.box.x0 : rule.box.y0;
+    piece.to = horizontal ? rule.box.x1 : rule.box.y1;
+    piece.across = horizontal ? (rule.box.y0 + rule.box.y1) / 2 : (rule.box.x0 + rule.box.x1) / 2;
+    piece.order = order;
+    piece.rule = rule;
+    return piece;
 }
+
+// What the first sort looks at, kept small.
+struct Key {
+    std::uint64_t line = 0;
+    Points across = 0;
+    std::uint32_t order = 0;
+};
 
 Points thickness(Rule const& rule) { return rule.axis == Rule::Axis::Horizontal ? rule.box.height() : rule.box.width(); }
 
@@ -52,17 +66,17 @@ void join(Piece& piece, Piece const& other) {
     piece.order = std::min(piece.order, other.order);
 }
 
-// Appends the line's pieces [begin, end), which are sorted along it, to `out`,
-// joined where they touch.
-void joinTouching(std::vector<Piece> const& pieces, std::size_t begin, std::size_t end, std::vector<Piece>& out) {
+// Appends the pieces of one line, which are sorted along it, to `out`, joined
+// where they touch.
+void joinTouching(std::vector<Piece> const& pieces, std::vector<Piece>& out) {
     std::size_t const first = out.size();
-    for (std::size_t i = begin; i < end; ++i) {
-        bool const joins = out.size() > first && pieces[i].from - out.back().to <= kTouching &&
-                           std::abs(thickness(out.back().rule) - thickness(pieces[i].rule)) <= kLikeThickness;
+    for (Piece const& piece : pieces) {
+        bool const joins = out.size() > first && piece.from - out.back().to <= kTouching &&
+                           std::abs(thickness(out.back().rule) - thickness(piece.rule)) <= kLikeThickness;
         if (joins) {
-            join(out.back(), pieces[i]);
+            join(out.back(), piece);
         } else {
-            out.push_back(pieces[i]);
+            out.push_back(piece);
         }
     }
 }
@@ -102,33 +116,34 @@ void joinDashes(std::vector<Piece>& out, std::size_t first) {
 }  // namespace
 
 void mergeRules(std::vector<Rule>& rules) {
+    if (rules.size() < 2) return;
+    std::vector<Piece> all;
+    std::vector<Key> keys;
+    all.reserve(rules.size());
+    keys.reserve(rules.size());
+    for (std::size_t i = 0; i < rules.size(); ++i) {
+        all.push_back(pieceOf(rules[i], static_cast<std::uint32_t>(i)));
+        keys.push_back({all.back().line, all.back().across, all.back().order});
+    }
+    std::sort(keys.begin(), keys.end(), [](Key const& a, Key const& b) { return std::tie(a.line, a.across, a.order) < std::tie(b.line, b.across, b.order); });
     std::vector<Piece> pieces;
-    pieces.reserve(rules.size());
-    for (std::size_t i = 0; i < rules.size(); ++i) pieces.push_back(pieceOf(rules[i], i));
-    std::sort(pieces.begin(), pieces.end(), [](Piece const& a, Piece const& b) {
-        return std::tie(a.rule.axis, a.rule.colour, a.rule.dashed, a.across, a.from, a.order) <
-               std::tie(b.rule.axis, b.rule.colour, b.rule.dashed, b.across, b.from, b.order);
-    });
     std::vector<Piece> out;
-    out.reserve(pieces.size());
+    out.reserve(rules.size());
     std::size_t begin = 0;
-    while (begin < pieces.size()) {
-        Piece const& lead = pieces[begin];
-        std::size_t end = begin + 1;
-        while (end < pieces.size() && pieces[end].rule.axis == lead.rule.axis && pieces[end].rule.colour == lead.rule.colour &&
-               pieces[end].rule.dashed == lead.rule.dashed && pieces[end].across - lead.across <= kSameLine) {
-            ++end;
-        }
-        std::sort(pieces.begin() + static_cast<std::ptrdiff_t>(begin), pieces.begin() + static_cast<std::ptrdiff_t>(end),
-                  [](Piece const& a, Piece const& b) { return std::tie(a.from, a.order) < std::tie(b.from, b.order); });
+    while (begin < keys.size()) {
+        std::size_t end = begin;
+        pieces.clear();
+        while (end < keys.size() && keys[end].line == keys[begin].line && keys[end].across - keys[begin].across <= kSameLine) pieces.push_back(all[keys[end++].order]);
+        std::sort(pieces.begin(), pieces.end(), [](Piece const& a, Piece const& b) { return std::tie(a.from, a.order) < std::tie(b.from, b.order); });
         std::size_t const first = out.size();
-        joinTouching(pieces, begin, end, out);
+        joinTouching(pieces, out);
         joinDashes(out, first);
         begin = end;
     }
-    std::sort(out.begin(), out.end(), [](Piece const& a, Piece const& b) { return a.order < b.order; });
+    for (std::size_t i = 0; i < out.size(); ++i) keys[i] = {out[i].order, 0, static_cast<std::uint32_t>(i)};
+    std::sort(keys.begin(), keys.begin() + static_cast<std::ptrdiff_t>(out.size()), [](Key const& a, Key const& b) { return a.line < b.line; });
     rules.clear();
-    for (Piece const& piece : out) rules.push_back(piece.rule);
+    for (std::size_t i = 0; i < out.size(); ++i) rules.push_back(out[keys[i].order].rule);
 }
 
 }  // namespace standin::poppler
