@@ -184,6 +184,7 @@ private:
                 placed.column0 = low;
                 placed.column1 = high;
                 if (!whole) setColumns(placed, low, high);
+                placed.wholeArea = whole;
                 m_inArea[static_cast<std::size_t>(index)].push_back(static_cast<std::uint32_t>(m_placed.size()));
                 m_placed.push_back(placed);
             }
@@ -239,7 +240,7 @@ private:
         for (auto const& members : m_inArea) {
             for (auto const i : members) {
                 auto& left = m_placed[i];
-                if (left.column0 == left.column1) continue;
+                if (left.column0 == left.column1 || left.wholeArea) continue;
                 for (auto const j : members) {
                     auto const& other = m_placed[j];
                     if (i == j || std::abs(other.piece.baseline - left.piece.baseline) > kSameLine * m_font) continue;
@@ -270,6 +271,27 @@ private:
                 continue;
             }
             if (m_headBands > 0 || m_headBottom >= 0) break;
+        }
+        spreadRuledGroups();
+    }
+
+    // A lone title in a ruled area that white space parts further down stands over all of it.
+    void spreadRuledGroups() {
+        if (!m_region.ruledColumns) return;
+        for (std::size_t index = 0; index < m_lattice.areas.size(); ++index) {
+            auto const& a = m_lattice.areas[index];
+            int const low = m_firstColumn[static_cast<std::size_t>(a.column0)];
+            int const high = m_firstColumn[static_cast<std::size_t>(a.column1) + 1] - 1;
+            if (a.row0 >= m_headBands || low == high) continue;
+            for (auto const i : m_inArea[index]) {
+                auto& p = m_placed[i];
+                bool const alone = std::none_of(m_inArea[index].begin(), m_inArea[index].end(), [&](auto j) {
+                    return i != j && std::abs(m_placed[j].piece.baseline - p.piece.baseline) <= kSameLine * m_font;
+                });
+                if (!alone || isValueTitle(columnTitle(textOf(m_page, p.piece)))) continue;
+                p.column0 = low;
+                p.column1 = high;
+            }
         }
     }
 

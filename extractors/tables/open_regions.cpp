@@ -242,7 +242,7 @@ private:
                 continue;
             }
             // Several segments: values, leaders, or pieces that stand under the head's columns.
-            bool const fits = row.leaders || row.values > 0 || (head && alignedWith(m_rows[seed], own)) ||
+            bool const fits = row.leaders || row.values > 0 || (head && alignedWith(m_rows[seed], own)) || (good > 0 && continuesColumns(m_rows[last], own)) ||
                               std::any_of(own.begin(), own.end(), [](auto* s) { return s->shape == Shape::Dash; });
             if (!fits) {
                 if (!head) break;
@@ -292,6 +292,21 @@ private:
             }
         }
         return aligned * 2 >= static_cast<int>(own.size());
+    }
+
+    // A segment behind the first stands below one of the row before.
+    [[nodiscard]] bool continuesColumns(PrintedRow const& before, std::vector<SegmentOfRow const*> const& own) const {
+        for (std::size_t k = 1; k < own.size(); ++k) {
+            for (std::size_t j = 1; j < before.segments.size(); ++j) {
+                auto const& a = own[k]->piece.box;
+                auto const& b = before.segments[j].piece.box;
+                if (std::abs(a.x0 - b.x0) < kAligned * m_font || std::abs(a.x1 - b.x1) < kAligned * m_font ||
+                    std::abs(a.centre().x - b.centre().x) < kAligned * m_font) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     // Without a head: most rows begin with words and hold values, and the values stand below each other.

@@ -81,9 +81,10 @@ void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
         bool const oneEach = matches == rows && static_cast<int>(lines.size()) == rows;
         if (isName && !oneEach) {
             // A name for all rows; lines that state a condition beside a value go with it.
-            bool const parts = matches == rows && std::all_of(own.begin() + 1, own.end(), [&](PlacedPiece* p) {
+            bool const parts = matches == rows && std::all_of(own.begin(), own.end(), [&](PlacedPiece* p) {
                 auto const i = static_cast<std::size_t>(nearest(anchors, p->piece.baseline));
-                return i == 0 || statesConditions(textOf(page, p->piece));
+                bool const beside = std::abs(anchors[i] - p->piece.baseline) <= tolerance;
+                return i == 0 || !beside || statesConditions(textOf(page, p->piece));
             });
             if (!parts) {
                 for (auto* p : own) {

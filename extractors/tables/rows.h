@@ -18,6 +18,7 @@ struct PlacedPiece {
     int area = -1;     // index into Lattice::areas
     int column0 = 0;
     int column1 = 0;
+    bool wholeArea = false;  // fills its ruled area from side to side
     int row0 = -1;     // rows of the band, set by splitBand
     int row1 = -1;
 };
