@@ -148,7 +148,9 @@ constexpr PhraseLine kLines[] = {
     {High, L::Chinese, "高电平|高電平"}, {Low, L::Chinese, "低电平|低電平"}, {OpenDrain, L::Chinese, "开漏|開漏|漏极开路"}, {On, L::Chinese, "导通|導通|开启"}, {Off, L::Chinese, "关断|關斷|截止|关闭"},
     {Positive, L::Chinese, "正极|正極|正"}, {Negative, L::Chinese, "负极|負極|负"}, {Internal, L::Chinese, "内部|內部|内置"}, {External, L::Chinese, "外部|外接"},
     {Series, L::Chinese, "串联|串聯"}, {Parallel, L::Chinese, "并联|並聯"}, {Input, L::Chinese, "输入|輸入"}, {Output, L::Chinese, "输出|輸出"}, {Suffix, L::Chinese, "后缀|後綴"},
+    {Nothing, L::Chinese, "正常|时间|時間|应用|應用|响应|響應|及时|不同|总线|前面|后面|适应|对应|對應|需求|未来|平均|均匀|和谐|涉及"},
     // Japanese
+    {Nothing, L::Japanese, "時間|正常|全体|前面|後面|応用|同時|平均|時定数"},
     {Not, L::Japanese, "しない|できない|なし|ません|ない|未|無"},
     {Disabled, L::Japanese, "停止|無効"},
     {Prohibition, L::Japanese, "してはならない|してはいけません|禁止|しないでください|しないで下さい|不可"},

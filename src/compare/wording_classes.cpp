@@ -1,0 +1,326 @@
+// Both sentences are read into tokens and counts of meanings. Equal tokens:
+// editorial. Else each class is raised by what one side says and the other does
+// not; rules keep one change from being called by several names ("must not" is no
+// negation on top of a prohibition).
+// Tested by tests/src/compare/wording_classes_test.cpp.
+#include "compare/wording_classes.h"
+
+#include <algorithm>
+#include <array>
+
+#include "compare/edit_script.h"
+#include "text/boundaries.h"
+#include "text/fold.h"
+#include "text/utf8.h"
+
+namespace standin::compare {
+
+namespace {
+
+using model::Relation;
+using model::WordingClass;
+using Kind = Token::Kind;
+
+SheetNames namesOf(model::Datasheet const& sheet) {
+    SheetNames names;
+    for (std::string const& part : sheet.document.partNumbers) {
+        std::string key;
+        for (char const c : text::asciiLower(part)) {
+            if (c != '-' && c != ' ') key.push_back(c);
+        }
+        bool const digit = std::any_of(key.begin(), key.end(), text::isAsciiDigit);
+        if (key.size() >= 4 && digit) names.parts.push_back(std::move(key));
+    }
+    // The longest first: "AB1234A" before "AB1234".
+    std::stable_sort(names.parts.begin(), names.parts.end(), [](std::string const& a, std::string const& b) { return a.size() > b.size(); });
+    if (!sheet.document.maker.empty()) {
+        std::vector<std::string> words;
+        std::string const folded = text::foldForComparison(sheet.document.maker);
+        for (auto const word : text::words(folded)) words.push_back(text::lowerCase(word));
+        if (!words.empty() && folded.size() >= 3) names.makers.push_back(std::move(words));
+    }
+    for (model::Pin const& pin : sheet.pins) {
+        std::string const name = text::asciiLower(text::foldForComparison(pin.name));
+        if (!name.empty() && std::find(names.pins.begin(), names.pins.end(), name) == names.pins.end()) names.pins.push_back(name);
+    }
+    return names;
+}
+
+std::string withoutSpaces(std::string_view printed) {
+    std::string folded = text::foldForComparison(printed);
+    folded.erase(std::remove(folded.begin(), folded.end(), ' '), folded.end());
+    return folded;
+}
+
+std::vector<std::string> keysOfKind(ReadSentence const& sentence, Kind kind) {
+    std::vector<std::string> keys;
+    for (Token const& token : sentence.tokens) {
+        if (token.kind == kind) keys.push_back(token.key);
+    }
+    return keys;
+}
+
+std::vector<std::string> sorted(std::vector<std::string> keys) {
+    std::sort(keys.begin(), keys.end());
+    return keys;
+}
+
+// Keys of `a` that `b` does not have, equal ones counted.
+std::vector<std::string> only(std::vector<std::string> const& a, std::vector<std::string> const& b) {
+    std::vector<std::string> const left = sorted(a);
+    std::vector<std::string> const right = sorted(b);
+    std::vector<std::string> difference;
+    std::set_difference(left.begin(), left.end(), right.begin(), right.end(), std::back_inserter(difference));
+    return difference;
+}
+
+// "over charge", "over-charge" and "overcharge": runs that differ only in where
+// words end are the same.
+bool sameButForJoins(std::vector<Token> const& a, std::vector<Token> const& b) {
+    std::vector<Key> keysA;
+    std::vector<Key> keysB;
+    for (Token const& token : a) keysA.push_back(hashOf(token.key));
+    for (Token const& token : b) keysB.push_back(hashOf(token.key));
+    std::string removed;
+    std::string inserted;
+    bool words = true;
+    for (Edit const& edit : editScript(keysA, keysB)) {
+        if (edit.kind == EditKind::Keep) {
+            if (removed != inserted || !words) return false;
+            removed.clear();
+            inserted.clear();
+            continue;
+        }
+        for (std::uint32_t i = 0; i < edit.count; ++i) {
+            Token const& token = edit.kind == EditKind::Remove ? a[edit.reference + i] : b[edit.candidate + i];
+            words = words && token.kind == Kind::Word;
+            (edit.kind == EditKind::Remove ? removed : inserted) += token.key;
+        }
+    }
+    return removed == inserted && words;
+}
+
+// "available" and "unavailable".
+bool isNegatedForm(std::string_view word, std::string_view negated) {
+    for (std::string_view const prefix : {"un", "non", "in", "im", "dis", "de"}) {
+        if (word.size() >= 3 && negated.size() == word.size() + prefix.size() && negated.substr(0, prefix.size()) == prefix && negated.substr(prefix.size()) == word) return true;
+    }
+    return false;
+}
+
+class Classifier {
+public:
+    Classifier(ReadSentence const& reference, ReadSentence const& candidate) : m_reference(reference), m_candidate(candidate) {}
+
+    std::vector<WordingClass> classes() {
+        findPermissions();
+        findPins();
+        findNumbers();
+        findOrdering();
+        findConnectives();
+        findTriggers();
+        findConditions();
+        findNegations();
+        findGrades();
+        findModality();
+        findScope();
+        findTimes();
+        return inOrder();
+    }
+
+private:
+    [[nodiscard]] bool differs(Meaning meaning) const {
+        int const a = m_reference.count(meaning);
+        int const b = m_candidate.count(meaning);
+        return countingOf(meaning) == Counting::Often ? a != b : (a > 0) != (b > 0);
+    }
+    [[nodiscard]] bool any(std::initializer_list<Meaning> meanings) const {
+        return std::any_of(meanings.begin(), meanings.end(), [&](Meaning meaning) { return differs(meaning); });
+    }
+    [[nodiscard]] bool says(Meaning meaning) const { return m_reference.has(meaning) || m_candidate.has(meaning); }
+    [[nodiscard]] bool sayBoth(Meaning meaning) const { return m_reference.has(meaning) && m_candidate.has(meaning); }
+    void raise(WordingClass wording) { m_raised[static_cast<std::size_t>(wording)] = true; }
+    [[nodiscard]] bool raised(WordingClass wording) const { return m_raised[static_cast<std::size_t>(wording)]; }
+    [[nodiscard]] bool raisedAny() const { return std::any_of(m_raised.begin(), m_raised.end(), [](bool set) { return set; }); }
+
+    void findPermissions() {
+        if (any({Meaning::Prohibition, Meaning::Permitted, Meaning::Optional})) raise(WordingClass::Perm);
+    }
+
+    void findPins() {
+        bool const names = changed(Kind::Pin);
+        bool const pinTalk = m_reference.speaksOfPins || m_candidate.speaksOfPins;
+        bool const handling = any({Meaning::LeftOpen, Meaning::Tied, Meaning::Unconnected});
+        bool const openAgainstTied = differs(Meaning::LeftOpen) && differs(Meaning::Tied);
+        bool const connecting = says(Meaning::Tied) || says(Meaning::LeftOpen);
+        bool const form = any({Meaning::High, Meaning::Low, Meaning::Cmos, Meaning::OpenDrain, Meaning::PushPull, Meaning::NChannel, Meaning::PChannel, Meaning::On, Meaning::Off,
+                               Meaning::Positive, Meaning::Negative, Meaning::Series, Meaning::Parallel, Meaning::Source, Meaning::Sink}) ||
+                          (m_reference.tokens.size() == m_candidate.tokens.size() && any({Meaning::Internal, Meaning::External, Meaning::Input, Meaning::Output}));
+        bool const node = sayBoth(Meaning::Tied) && pinTalk && any({Meaning::Charger, Meaning::Load, Meaning::Cell, Meaning::SenseResistor});
+        m_nodeChange = node;
+        if (names && (connecting || !pinNamesAreSymbols())) raise(WordingClass::Pin);
+        else if (names) raise(WordingClass::Num);
+        if ((handling && pinTalk) || openAgainstTied || form || node) raise(WordingClass::Pin);
+    }
+
+    // "VDD below 1.5 V": a pin's name in a sentence about its voltage.
+    [[nodiscard]] bool pinNamesAreSymbols() const {
+        return says(Meaning::Above) || says(Meaning::Below) || says(Meaning::AtLeast) || says(Meaning::AtMost) || !keysOfKind(m_reference, Kind::Number).empty();
+    }
+
+    [[nodiscard]] bool changed(Kind kind) const {
+        auto const a = keysOfKind(m_reference, kind);
+        auto const b = keysOfKind(m_candidate, kind);
+        if (sorted(a) != sorted(b)) return true;
+        if (a == b) return false;
+        // The same ones in another order: "A to B" against "B to A", unless the whole sentence is turned around.
+        return restEqual(kind);
+    }
+
+    [[nodiscard]] bool restEqual(Kind kind) const {
+        auto const rest = [&](ReadSentence const& sentence) {
+            std::vector<std::string> keys;
+            for (Token const& token : sentence.tokens) {
+                if (token.kind != kind) keys.push_back(token.key);
+            }
+            return keys;
+        };
+        return rest(m_reference) == rest(m_candidate);
+    }
+
+    void findNumbers() {
+        if (changed(Kind::Number)) {
+            auto const a = only(keysOfKind(m_reference, Kind::Number), keysOfKind(m_candidate, Kind::Number));
+            auto const b = only(keysOfKind(m_candidate, Kind::Number), keysOfKind(m_reference, Kind::Number));
+            auto const isTemperature = [](std::string const& key) { return key.size() > 4 && key.substr(key.size() - 4) == "degC"; };
+            bool const temperatures = std::all_of(a.begin(), a.end(), isTemperature) && std::all_of(b.begin(), b.end(), isTemperature) && a.size() + b.size() > 0;
+            raise(temperatures ? WordingClass::Temp : WordingClass::Num);
+            auto const isDuration = [](std::string const& key) { return key.size() > 2 && key.back() == 's' && text::isAsciiDigit(key[key.size() - 2]); };
+            m_durationOnOneSide = a.empty() != b.empty() && std::all_of(a.begin(), a.end(), isDuration) && std::all_of(b.begin(), b.end(), isDuration);
+        }
+        if (changed(Kind::Symbol)) {
+            auto const a = only(keysOfKind(m_reference, Kind::Symbol), keysOfKind(m_candidate, Kind::Symbol));
+            auto const b = only(keysOfKind(m_candidate, Kind::Symbol), keysOfKind(m_reference, Kind::Symbol));
+            auto const isTemperature = [](std::string const& key) { return key == "ta" || key == "tj" || key == "tc"; };
+            bool const temperatures = std::all_of(a.begin(), a.end(), isTemperature) && std::all_of(b.begin(), b.end(), isTemperature);
+            raise(temperatures ? WordingClass::Temp : WordingClass::Num);
+        }
+        if (changed(Kind::OwnName)) raise(WordingClass::Ord);
+        bool const limits = any({Meaning::Maximum, Meaning::Minimum}) && !differs(Meaning::Typical);
+        if (limits || any({Meaning::Above, Meaning::Below, Meaning::AtLeast, Meaning::AtMost, Meaning::Rising, Meaning::Falling})) raise(WordingClass::Num);
+        auto const signs = [](ReadSentence const& sentence) {
+            auto keys = keysOfKind(sentence, Kind::Sign);
+            keys.erase(std::remove(keys.begin(), keys.end(), "~"), keys.end());
+            return sorted(keys);
+        };
+        if (signs(m_reference) != signs(m_candidate)) raise(WordingClass::Num);
+    }
+
+    void findOrdering() {
+        bool const something = raised(WordingClass::Num) || raised(WordingClass::Temp) || changed(Kind::Symbol);
+        if (differs(Meaning::Suffix) || (sayBoth(Meaning::Suffix) && something)) raise(WordingClass::Ord);
+    }
+
+    void findConnectives() {
+        bool const bothAgainstEither = differs(Meaning::Both) && differs(Meaning::Either);
+        if (any({Meaning::Or, Meaning::Until, Meaning::Unless, Meaning::Either}) || bothAgainstEither) raise(WordingClass::Conn);
+    }
+
+    void findTriggers() {
+        if (m_nodeChange) return;
+        if (any({Meaning::Automatic, Meaning::Manual, Meaning::Latched, Meaning::Charger, Meaning::Load, Meaning::Removed, Meaning::SenseResistor})) raise(WordingClass::Trig);
+    }
+
+    void findConditions() {
+        bool const conditions = any({Meaning::Except, Meaning::Whether});
+        int const ifsA = m_reference.count(Meaning::If) + m_reference.count(Meaning::When);
+        int const ifsB = m_candidate.count(Meaning::If) + m_candidate.count(Meaning::When);
+        bool const added = (ifsA == 0) != (ifsB == 0) && !raised(WordingClass::Trig) && !raised(WordingClass::Conn);
+        if (conditions || added) raise(WordingClass::Cond);
+    }
+
+    void findNegations() {
+        bool negated = any({Meaning::Not, Meaning::Disabled});
+        auto const a = only(keysOfKind(m_reference, Kind::Word), keysOfKind(m_candidate, Kind::Word));
+        auto const b = only(keysOfKind(m_candidate, Kind::Word), keysOfKind(m_reference, Kind::Word));
+        constexpr std::size_t kMostWords = 40;
+        if (a.size() <= kMostWords && b.size() <= kMostWords) {
+            for (auto const& left : a) {
+                for (auto const& right : b) negated = negated || isNegatedForm(left, right) || isNegatedForm(right, left);
+            }
+        }
+        if (negated) raise(WordingClass::Neg);
+    }
+
+    void findGrades() {
+        if (any({Meaning::Guaranteed, Meaning::NotGuaranteed, Meaning::ByDesign, Meaning::Tested, Meaning::Typical, Meaning::ForReference})) raise(WordingClass::Grade);
+    }
+
+    void findModality() {
+        bool const prohibition = differs(Meaning::Prohibition) || (differs(Meaning::Optional) && raised(WordingClass::Perm));
+        if (!prohibition && any({Meaning::Obligation, Meaning::Recommendation, Meaning::Permission, Meaning::Ability})) raise(WordingClass::Mod);
+    }
+
+    void findScope() {
+        bool const bothAlone = differs(Meaning::Both) && !raised(WordingClass::Conn);
+        if (any({Meaning::Each, Meaning::Any, Meaning::All, Meaning::Only, Meaning::Total}) || bothAlone) raise(WordingClass::Scope);
+    }
+
+    void findTimes() {
+        if (any({Meaning::Before, Meaning::After, Meaning::First, Meaning::Last, Meaning::Within, Meaning::During, Meaning::Immediately})) raise(WordingClass::Time);
+        // What a sentence is about changed, and nothing that was counted so far shows it.
+        if (!raisedAny() && any({Meaning::Charging, Meaning::Discharging, Meaning::Overcharge, Meaning::Overdischarge, Meaning::Cell, Meaning::Fet, Meaning::Released, Meaning::Detected}) &&
+            m_reference.tokens.size() == m_candidate.tokens.size())
+            raise(WordingClass::Trig);
+    }
+
+    std::vector<WordingClass> inOrder() {
+        static constexpr std::array kGravity{WordingClass::Perm, WordingClass::Pin,  WordingClass::Ord,   WordingClass::Cond, WordingClass::Conn,  WordingClass::Trig, WordingClass::Neg,
+                                             WordingClass::Num,  WordingClass::Temp, WordingClass::Grade, WordingClass::Mod,  WordingClass::Scope, WordingClass::Time};
+        std::vector<WordingClass> list;
+        // A duration that only one side states, with words of time: the time is what changed.
+        bool const timeFirst = m_durationOnOneSide && raised(WordingClass::Time);
+        if (timeFirst) list.push_back(WordingClass::Time);
+        for (WordingClass const wording : kGravity) {
+            if (raised(wording) && !(timeFirst && wording == WordingClass::Time)) list.push_back(wording);
+        }
+        return list;
+    }
+
+    ReadSentence const& m_reference;
+    ReadSentence const& m_candidate;
+    std::array<bool, 16> m_raised{};
+    bool m_durationOnOneSide = false;
+    bool m_nodeChange = false;
+};
+
+}  // namespace
+
+WordingContext::WordingContext(model::Datasheet const& referenceSheet, model::Datasheet const& candidateSheet)
+    : reference(namesOf(referenceSheet)), candidate(namesOf(candidateSheet)) {
+    // Each sheet's pins are known in the other: "VM" is a pin in both texts.
+    std::vector<std::string> const own = reference.pins;
+    reference.pins.insert(reference.pins.end(), candidate.pins.begin(), candidate.pins.end());
+    candidate.pins.insert(candidate.pins.end(), own.begin(), own.end());
+    if (!referenceSheet.document.languages.empty()) language = referenceSheet.document.languages.front();
+}
+
+WordingOutcome classify(std::string_view reference, std::string_view candidate, WordingContext const& context) {
+    if (reference == candidate || withoutSpaces(reference) == withoutSpaces(candidate)) return {};
+    ReadSentence const a = readSentence(reference, context.reference, context.language);
+    ReadSentence const b = readSentence(candidate, context.candidate, context.language);
+    if (a.tokens == b.tokens || sameButForJoins(a.tokens, b.tokens)) return {Relation::Reworded, {WordingClass::Edit}, true};
+    std::vector<WordingClass> classes = Classifier(a, b).classes();
+    if (classes.empty()) return {Relation::Reworded, {WordingClass::Style}, false};
+    return {Relation::MeaningChanged, std::move(classes), false};
+}
+
+std::vector<WordingClass> classifyAlone(std::string_view printed, SheetNames const& names, std::string_view language) {
+    ReadSentence const sentence = readSentence(printed, names, language);
+    ReadSentence const nothing;
+    std::vector<WordingClass> classes = Classifier(sentence, nothing).classes();
+    if (classes.empty()) classes.push_back(WordingClass::Style);
+    return classes;
+}
+
+}  // namespace standin::compare

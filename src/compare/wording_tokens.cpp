@@ -1,0 +1,446 @@
+// The folded text is cut into words; numbers take their units along and become
+// values, hyphenated words fall apart, case, plural and spelling are made one.
+// Meanings are found over the plain words, the longest phrase first; Chinese and
+// Japanese phrases are searched in the text itself.
+// Tested by tests/src/compare/wording_classes_test.cpp.
+#include "compare/wording_tokens.h"
+
+#include <algorithm>
+#include <unordered_map>
+
+#include "quantity/condition.h"
+#include "quantity/numbers.h"
+#include "text/boundaries.h"
+#include "text/fold.h"
+#include "text/script.h"
+#include "text/utf8.h"
+
+namespace standin::compare {
+
+namespace {
+
+using Kind = Token::Kind;
+
+struct Phrase {
+    std::vector<std::string_view> words;
+    Meaning meaning = Meaning::Nothing;
+};
+
+std::vector<std::string_view> split(std::string_view text, char separator) {
+    std::vector<std::string_view> parts;
+    while (true) {
+        std::size_t const at = text.find(separator);
+        parts.push_back(text.substr(0, at));
+        if (at == std::string_view::npos) return parts;
+        text.remove_prefix(at + 1);
+    }
+}
+
+// First word -> phrases that begin with it, the longest first.
+using PhraseIndex = std::unordered_map<std::string_view, std::vector<Phrase>>;
+
+PhraseIndex makeIndex(PhraseLanguage language) {
+    PhraseIndex index;
+    for (PhraseLine const& line : phraseLines()) {
+        if (line.language != language) continue;
+        for (std::string_view const phrase : split(line.phrases, '|')) {
+            Phrase entry{split(phrase, ' '), line.meaning};
+            index[entry.words.front()].push_back(std::move(entry));
+        }
+    }
+    for (auto& [first, phrases] : index) {
+        std::stable_sort(phrases.begin(), phrases.end(), [](Phrase const& a, Phrase const& b) { return a.words.size() > b.words.size(); });
+    }
+    return index;
+}
+
+PhraseIndex const& indexOf(PhraseLanguage language) {
+    static PhraseIndex const kEnglish = makeIndex(PhraseLanguage::English);
+    static PhraseIndex const kGerman = makeIndex(PhraseLanguage::German);
+    return language == PhraseLanguage::German ? kGerman : kEnglish;
+}
+
+struct CjkPhrase {
+    std::string_view text;
+    Meaning meaning;
+};
+
+std::vector<CjkPhrase> makeCjk(PhraseLanguage language) {
+    std::vector<CjkPhrase> list;
+    for (PhraseLine const& line : phraseLines()) {
+        if (line.language != language) continue;
+        for (std::string_view const phrase : split(line.phrases, '|')) list.push_back({phrase, line.meaning});
+    }
+    std::stable_sort(list.begin(), list.end(), [](CjkPhrase const& a, CjkPhrase const& b) { return a.text.size() > b.text.size(); });
+    return list;
+}
+
+std::vector<CjkPhrase> const& cjkPhrases(PhraseLanguage language) {
+    static std::vector<CjkPhrase> const kChinese = makeCjk(PhraseLanguage::Chinese);
+    static std::vector<CjkPhrase> const kJapanese = makeCjk(PhraseLanguage::Japanese);
+    return language == PhraseLanguage::Japanese ? kJapanese : kChinese;
+}
+
+PhraseLanguage phraseLanguageOf(std::string_view language, std::string_view text) {
+    std::string const told = language.empty() ? text::detectLanguage(text) : std::string(language);
+    if (told == "de") return PhraseLanguage::German;
+    if (told == "ja") return PhraseLanguage::Japanese;
+    if (told.substr(0, 2) == "zh") return PhraseLanguage::Chinese;
+    return PhraseLanguage::English;
+}
+
+bool isDropped(std::string_view word) {
+    static constexpr std::string_view kSigns[] = {".", ",", ";", ":", "\"", "'", "(", ")", "[", "]", "{", "}", "•", "=", "*", "/", "!", "?", "#", "。", "、", "，", "；", "：", "·", "・", "「", "」", "|", "...", "_"};
+    return std::find(std::begin(kSigns), std::end(kSigns), word) != std::end(kSigns);
+}
+
+bool isRangeMark(std::string_view word) { return word == "to" || word == "~" || word == "-" || word == "through" || word == "bis" || word == "至" || word == "到" || word == "..." || word == "から"; }
+
+// Words behind which a number only counts figures, tables, pages.
+bool isReferenceWord(std::string_view word) {
+    static constexpr std::string_view kWords[] = {"fig", "figure", "figures", "figs", "table", "tables", "page", "pages", "section", "chapter", "note", "notes", "abbildung", "abb", "图", "圖", "図", "表", "eq", "equation"};
+    return std::find(std::begin(kWords), std::end(kWords), word) != std::end(kWords);
+}
+
+int numberWord(std::string_view word) {
+    static constexpr std::string_view kWords[] = {"two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"};
+    auto const found = std::find(std::begin(kWords), std::end(kWords), word);
+    if (found != std::end(kWords)) return static_cast<int>(found - std::begin(kWords)) + 2;
+    return word == "twice" ? 2 : 0;
+}
+
+// Units that stand without a number ("in mΩ"): their case must not be folded.
+bool isUnitWord(std::string_view word) {
+    if (word.size() < 2 || word.size() > 6) return false;
+    bool const prefixed = text::isAsciiLower(word.front()) && std::any_of(word.begin(), word.end(), text::isAsciiUpper);
+    bool const kilo = (word.front() == 'M' || word.front() == 'k' || word.front() == 'K' || word.front() == 'G') && word.size() == 3 && word.substr(1) == "Hz";
+    bool const sign = !text::isAscii(word);
+    bool const time = word == "ms" || word == "us" || word == "ns";
+    if (!prefixed && !kilo && !sign && !time) return false;
+    auto const unit = quantity::parseUnit(word);
+    return unit && unit->note.empty();
+}
+
+class SentenceReader {
+public:
+    SentenceReader(std::string_view printed, SheetNames const& names, std::string_view language)
+        : m_names(names), m_text(text::foldForComparison(printed)), m_language(phraseLanguageOf(language, m_text)) {
+        int lower = 0;
+        int upper = 0;
+        for (char const c : m_text) {
+            if (text::isAsciiLower(c)) ++lower;
+            if (text::isAsciiUpper(c)) ++upper;
+        }
+        m_allCapitals = upper > 3 && lower * 6 < upper && !text::isCjk(std::string_view(m_text));
+    }
+
+    ReadSentence read() {
+        cut();
+        findMakers();
+        spreadUnits();
+        findMeanings();
+        fillTokens();
+        return std::move(m_sentence);
+    }
+
+private:
+    struct Word {
+        Token token;
+        std::string plain;  // lower case, for phrases; empty: breaks a phrase
+        std::string_view printed;
+        quantity::Decimal value;  // of a number, in its unit
+        std::optional<quantity::Unit> unit;
+        bool filler = false;
+        bool dropped = false;  // punctuation
+    };
+
+    void cut() {
+        auto const quantities = quantity::findQuantities(m_text);
+        auto const words = text::words(m_text);
+        std::size_t nextQuantity = 0;
+        std::size_t skipTo = 0;
+        for (std::size_t i = 0; i < words.size(); ++i) {
+            std::size_t const begin = static_cast<std::size_t>(words[i].data() - m_text.data());
+            std::size_t const end = begin + words[i].size();
+            if (begin < skipTo) continue;
+            while (nextQuantity < quantities.size() && quantities[nextQuantity].begin < begin) ++nextQuantity;
+            if (nextQuantity < quantities.size() && quantities[nextQuantity].begin == begin && quantities[nextQuantity].end >= end) {
+                addNumber(quantities[nextQuantity]);
+                skipTo = quantities[nextQuantity].end;
+                continue;
+            }
+            addWord(words[i]);
+        }
+    }
+
+    void addNumber(quantity::QuantitySpan const& span) {
+        Word word;
+        word.printed = std::string_view(m_text).substr(span.begin, span.end - span.begin);
+        word.token.kind = Kind::Number;
+        word.value = span.value;
+        word.unit = span.unit;
+        if (!m_words.empty() && !span.unit && isReferenceWord(lastPlain())) {
+            word.token.kind = Kind::Reference;
+            word.token.key = "#";
+        }
+        m_words.push_back(std::move(word));
+    }
+
+    // The last word that is no punctuation ("Fig" in "Fig. 3").
+    [[nodiscard]] std::string_view lastPlain() const {
+        for (auto word = m_words.rbegin(); word != m_words.rend(); ++word) {
+            if (word->dropped && word->printed == ".") continue;
+            return word->plain;
+        }
+        return {};
+    }
+
+    void addWord(std::string_view printed) {
+        if (isDropped(printed)) {
+            Word word;
+            word.printed = printed;
+            word.dropped = true;
+            m_words.push_back(std::move(word));
+            return;
+        }
+        if (isOwnPart(printed)) return;
+        // "over-charge" falls apart, "SOT-23-6" and "V-" do not.
+        std::size_t const hyphen = printed.find('-');
+        bool const compound = hyphen != std::string_view::npos && hyphen > 0 && hyphen + 1 < printed.size() &&
+                              std::none_of(printed.begin(), printed.end(), text::isAsciiDigit);
+        if (compound) {
+            for (std::string_view const part : split(printed, '-')) {
+                if (!part.empty()) addPlainWord(part, Compound::Yes);
+            }
+            return;
+        }
+        addPlainWord(printed, Compound::No);
+    }
+
+    enum class Compound { No, Yes };
+
+    bool isOwnPart(std::string_view printed) {
+        if (m_names.parts.empty() || printed.size() < 4) return false;
+        std::string key;
+        for (char const c : text::asciiLower(printed)) {
+            if (c != '-') key.push_back(c);
+        }
+        for (std::string const& part : m_names.parts) {
+            if (key.compare(0, part.size(), part) != 0) continue;
+            Word word;
+            word.printed = printed;
+            word.token.kind = Kind::OwnName;
+            word.token.key = "\u00A7part" + key.substr(part.size());
+            m_words.push_back(std::move(word));
+            return true;
+        }
+        return false;
+    }
+
+    void addPlainWord(std::string_view printed, Compound compound) {
+        Word word;
+        word.printed = printed;
+        std::string lower = text::lowerCase(printed);
+        if (lower.size() > 2 && lower.substr(lower.size() - 2) == "'s") lower.resize(lower.size() - 2);
+        if (lower == "cannot" || lower == "can't") {
+            word.plain = word.token.key = "can";
+            m_words.push_back(word);
+            lower = "not";
+        } else if (lower.size() > 3 && lower.substr(lower.size() - 3) == "n't") {
+            word.plain = word.token.key = lower.substr(0, lower.size() - 3);
+            m_words.push_back(word);
+            lower = "not";
+        }
+        word.plain = lower;
+        bool const sign = !text::isAsciiLetter(printed.front()) && !text::isAsciiDigit(printed.front()) && static_cast<unsigned char>(printed.front()) < 0x80;
+        if (sign || printed == "≤" || printed == "≥" || printed == "±" || printed == "×") {
+            word.token.kind = Kind::Sign;
+            word.token.key = std::string(printed);
+            word.plain.clear();
+            if (printed == "<") word.plain = "less than";
+        } else if (int const number = numberWord(lower); number > 0) {
+            word.token.kind = Kind::Number;
+            word.value = number;
+        } else if (isUnitWord(printed)) {
+            auto const unit = quantity::parseUnit(printed);
+            word.token.kind = Kind::Number;  // a unit is part of what is stated
+            word.token.key = "u:" + unit->factor.toShortString() + unit->coherent;
+            word.token.unit = unit->coherent;
+        } else if (compound == Compound::No && isSymbol(printed, lower)) {
+            word.token.key = quantity::symbolKey(printed);
+            bool const pin = isPinName(word.token.key);
+            word.token.kind = pin ? Kind::Pin : Kind::Symbol;
+            if (word.token.key != "nc") word.plain.clear();
+        } else if (isFiller(lower, m_language)) {
+            word.filler = true;
+        } else {
+            word.token.key = wordKey(lower);
+        }
+        m_words.push_back(std::move(word));
+    }
+
+    static std::string wordKey(std::string const& lower) {
+        if (!text::isAscii(lower)) return lower;
+        if (lower == "are" || lower == "is") return "is";
+        if (lower == "has" || lower == "have") return "have";
+        std::string const spelled = text::unifiedSpelling(lower);
+        // One cell or several is no noise.
+        bool const counted = lower == "cells" || lower == "batteries" || lower == "fets";
+        std::string_view const stem = counted ? std::string_view(spelled) : text::singular(spelled);
+        return std::string(commonWord(stem));
+    }
+
+    [[nodiscard]] bool isPinName(std::string_view lower) const {
+        return isCommonPinName(lower) || std::find(m_names.pins.begin(), m_names.pins.end(), lower) != m_names.pins.end();
+    }
+
+    [[nodiscard]] bool isSymbol(std::string_view printed, std::string const& lower) const {
+        if (!text::isAsciiLetter(printed.front())) return false;
+        bool const digits = std::any_of(printed.begin(), printed.end(), text::isAsciiDigit);
+        bool const bracket = printed.find('(') != std::string_view::npos && lower.substr(lower.size() - 3) != "(s)";
+        bool const signedName = printed.back() == '+' || printed.back() == '-';
+        if (digits || bracket || signedName || printed.find('_') != std::string_view::npos) return true;
+        if (printed.size() == 2 && (printed[0] == 'T' || printed[0] == 't') && (lower[1] == 'a' || lower[1] == 'j' || lower[1] == 'c')) return true;
+        if (m_allCapitals) return isCommonPinName(lower) && lower.size() >= 2 && lower != "in" && lower != "out" && lower != "do" && lower != "test";
+        if (printed.size() == 1) return text::isAsciiUpper(printed.front()) && !m_words.empty();
+        bool const capitalsInside = std::any_of(printed.begin() + 1, printed.end(), text::isAsciiUpper);
+        if (!capitalsInside) return false;
+        if (isPinName(lower) && lower != "test") return true;
+        return indexOf(PhraseLanguage::English).count(lower) == 0;
+    }
+
+    void findMakers() {
+        for (auto const& maker : m_names.makers) {
+            if (maker.empty()) continue;
+            for (std::size_t i = 0; i + maker.size() <= m_words.size(); ++i) {
+                bool equal = true;
+                for (std::size_t k = 0; k < maker.size() && equal; ++k) equal = text::lowerCase(m_words[i + k].printed) == maker[k];
+                if (!equal) continue;
+                for (std::size_t k = 0; k < maker.size(); ++k) {
+                    m_words[i + k] = Word{};
+                    m_words[i + k].dropped = true;
+                }
+                m_words[i].dropped = false;
+                m_words[i].token.kind = Kind::OwnName;
+                m_words[i].token.key = "\u00A7maker";
+            }
+        }
+    }
+
+    // "−40 to 85 °C": the unit holds for both; the mark between becomes one sign.
+    void spreadUnits() {
+        for (std::size_t i = 0; i + 2 < m_words.size(); ++i) {
+            Word& lower = m_words[i];
+            Word& mark = m_words[i + 1];
+            std::size_t upperAt = i + 2;
+            if (lower.token.kind != Kind::Number || !lower.token.key.empty()) continue;
+            if (!isRangeMark(mark.printed)) continue;
+            // "-40--10"
+            Word& upper = m_words[upperAt];
+            if (upper.token.kind != Kind::Number || !upper.token.key.empty()) continue;
+            if (!lower.unit && upper.unit) {
+                lower.value = quantity::toCoherent(lower.value, *upper.unit);
+                lower.unit = upper.unit;
+            }
+            mark.token.kind = Kind::Sign;
+            mark.token.key = "~";
+            mark.plain.clear();
+            mark.filler = false;
+            mark.dropped = false;
+        }
+        for (std::size_t i = 0; i < m_words.size(); ++i) {
+            Word& word = m_words[i];
+            if (word.token.kind == Kind::Number && word.token.key.empty()) {
+                word.token.unit = word.unit ? word.unit->coherent : "";
+                word.token.key = "n:" + word.value.toShortString() + word.token.unit;
+            }
+            // A dash or tilde counts in front of a value or symbol only.
+            if (word.token.kind == Kind::Sign && (word.token.key == "-" || word.token.key == "+")) {
+                bool const operand = i + 1 < m_words.size() && (m_words[i + 1].token.kind == Kind::Number || m_words[i + 1].token.kind == Kind::Symbol || m_words[i + 1].token.kind == Kind::Pin);
+                if (!operand || i == 0) word.dropped = true;
+            }
+        }
+    }
+
+    void say(Meaning meaning) {
+        auto& count = m_sentence.said[static_cast<std::size_t>(meaning)];
+        if (count < 1000) ++count;
+    }
+
+    void findMeanings() {
+        std::vector<std::string_view> plain;
+        for (Word const& word : m_words) {
+            // Full stops inside "typ." do not break a phrase; other things do.
+            if (word.dropped && word.printed == ".") continue;
+            if (word.dropped && word.printed == "/") continue;
+            plain.push_back(word.plain);
+        }
+        auto const scan = [&](PhraseIndex const& index) {
+            for (std::size_t i = 0; i < plain.size();) {
+                std::size_t used = 1;
+                if (auto const found = plain[i].empty() ? index.end() : index.find(plain[i]); found != index.end()) {
+                    for (Phrase const& phrase : found->second) {
+                        if (i + phrase.words.size() > plain.size() || !std::equal(phrase.words.begin(), phrase.words.end(), plain.begin() + static_cast<std::ptrdiff_t>(i))) continue;
+                        say(phrase.meaning);
+                        used = phrase.words.size();
+                        break;
+                    }
+                }
+                i += used;
+            }
+        };
+        scan(indexOf(m_language == PhraseLanguage::German ? PhraseLanguage::German : PhraseLanguage::English));
+        if (m_language == PhraseLanguage::Chinese || m_language == PhraseLanguage::Japanese) scanCjk();
+        for (Word const& word : m_words) {
+            if (word.token.kind == Kind::Sign) {
+                if (word.token.key == "<") say(Meaning::Below);
+                if (word.token.key == ">") say(Meaning::Above);
+                if (word.token.key == "≤") say(Meaning::AtMost);
+                if (word.token.key == "≥") say(Meaning::AtLeast);
+            }
+            bool const pinWord = word.plain == "pin" || word.plain == "pins" || word.plain == "terminal" || word.plain == "terminals" || word.plain == "pad" || word.plain == "lead" ||
+                                 word.plain == "引脚" || word.plain == "端子" || word.plain == "管脚";
+            if (pinWord || word.token.kind == Kind::Pin) m_sentence.speaksOfPins = true;
+            if (word.plain == "output" || word.plain == "outputs") m_sentence.speaksOfOutput = true;
+        }
+    }
+
+    void scanCjk() {
+        auto const& phrases = cjkPhrases(m_language);
+        std::string_view const text = m_text;
+        for (std::size_t at = 0; at < text.size();) {
+            std::size_t used = 0;
+            if (static_cast<unsigned char>(text[at]) >= 0xE3) {
+                for (CjkPhrase const& phrase : phrases) {
+                    if (text.substr(at, phrase.text.size()) != phrase.text) continue;
+                    say(phrase.meaning);
+                    used = phrase.text.size();
+                    break;
+                }
+            }
+            if (used == 0) (void)text::decodeNext(text, at);
+            else at += used;
+        }
+    }
+
+    void fillTokens() {
+        m_sentence.tokens.reserve(m_words.size());
+        for (Word& word : m_words) {
+            if (word.dropped || word.filler || word.token.key.empty()) continue;
+            m_sentence.tokens.push_back(std::move(word.token));
+        }
+    }
+
+    SheetNames const& m_names;
+    std::string m_text;
+    PhraseLanguage m_language;
+    bool m_allCapitals = false;
+    std::vector<Word> m_words;
+    ReadSentence m_sentence;
+};
+
+}  // namespace
+
+ReadSentence readSentence(std::string_view printed, SheetNames const& names, std::string_view language) { return SentenceReader(printed, names, language).read(); }
+
+}  // namespace standin::compare

@@ -1,0 +1,43 @@
+// A sentence as tokens that compare equal where only editorial noise differs, and
+// the count of what it says that matters. Private to the wording files.
+#pragma once
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "compare/text_keys.h"
+#include "compare/wording_phrases.h"
+
+namespace standin::compare {
+
+// What the sentences of one sheet are read with.
+struct SheetNames {
+    std::vector<std::string> parts;   // lower case, hyphens and spaces taken out, at least 4 characters with a digit
+    std::vector<std::vector<std::string>> makers;  // words in lower case
+    std::vector<std::string> pins;    // lower case
+};
+
+struct Token {
+    enum class Kind : std::uint8_t { Word, Number, Symbol, Pin, Sign, OwnName, Reference };
+    Kind kind = Kind::Word;
+    std::string key;   // equal keys: the same but for editorial noise
+    std::string unit;  // of a number: coherent, or empty
+    bool operator==(Token const&) const = default;
+};
+
+struct ReadSentence {
+    std::vector<Token> tokens;  // fillers and punctuation left out
+    std::array<std::uint16_t, kMeanings> said{};  // by Meaning
+    bool speaksOfPins = false;  // "pin", "terminal", "pad" or a pin's name
+    bool speaksOfOutput = false;
+
+    [[nodiscard]] int count(Meaning meaning) const { return said[static_cast<std::size_t>(meaning)]; }
+    [[nodiscard]] bool has(Meaning meaning) const { return count(meaning) > 0; }
+};
+
+// `language`: BCP 47, empty: told from the text.
+[[nodiscard]] ReadSentence readSentence(std::string_view printed, SheetNames const& names, std::string_view language);
+
+}  // namespace standin::compare

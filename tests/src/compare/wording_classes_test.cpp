@@ -1,0 +1,176 @@
+#include "compare/wording_classes.h"
+
+#include <gtest/gtest.h>
+
+#include <fmt/format.h>
+
+namespace standin::compare {
+namespace {
+
+using model::Relation;
+using model::WordingClass;
+using enum model::WordingClass;
+
+char const* nameOf(WordingClass wording) {
+    static constexpr char const* kNames[] = {"NEG", "MOD", "PERM", "TRIG", "CONN", "NUM", "PIN", "TEMP", "SCOPE", "GRADE", "ORD", "TIME", "COND", "EDIT", "STYLE"};
+    return kNames[static_cast<std::size_t>(wording)];
+}
+
+std::string shown(std::vector<WordingClass> const& classes) {
+    std::string text;
+    for (WordingClass const wording : classes) text += fmt::format("{} ", nameOf(wording));
+    return text;
+}
+
+struct Row {
+    int number;  // 0: not one of the 49 of the domain notes
+    char const* reference;
+    char const* candidate;
+    WordingClass wording;
+};
+
+constexpr Row kRows[] = {
+    {1, "Charging of a 0 V cell is permitted.", "Charging of a 0 V cell is prohibited.", Perm},
+    {2, "The 0 V charge function is available.", "The 0 V charge function is unavailable.", Neg},
+    {3, "The overcurrent state is released automatically when the load is removed.", "The overcurrent state is released when a charger is connected.", Trig},
+    {4, "Release needs the charger to be removed and a load to be connected.", "Release needs the charger to be removed or a load to be connected.", Conn},
+    {5, "The NC pin can be connected to VSS.", "The NC pin must be left open.", Pin},
+    {6, "Connect pin 5 to VDD.", "Connect pin 5 to VSS.", Pin},
+    {7, "Leave the test pin open in normal use.", "Tie the test pin to VSS in normal use.", Pin},
+    {8, "A 0.1 µF capacitor should be fitted close to VDD.", "A 0.1 µF capacitor must be fitted close to VDD.", Mod},
+    {9, "A 0.1 µF capacitor must be fitted close to VDD.", "A 0.01 µF capacitor must be fitted close to VDD.", Num},
+    {10, "The series resistor shall not exceed 470 Ω.", "The series resistor shall not exceed 4.7 kΩ.", Num},
+    {11, "After overdischarge the IC enters power-down.", "After overdischarge the IC does not enter power-down.", Neg},
+    {12, "Recovery requires a charger.", "Recovery occurs when the cell voltage rises above the release level.", Trig},
+    {13, "Delays are guaranteed by design.", "Delays are tested in production.", Grade},
+    {14, "Limits apply from −40 to 85 °C.", "Limits apply at 25 °C.", Temp},
+    {15, "Limits apply from −20 to 60 °C.", "Limits apply from −20 to 70 °C.", Temp},
+    {16, "Each cell voltage is monitored.", "The total voltage is monitored.", Scope},
+    {17, "Charging stops when any cell exceeds the threshold.", "Charging stops when all cells exceed the threshold.", Scope},
+    {18, "Only the discharge FET is turned off.", "Both FETs are turned off.", Scope},
+    {19, "Charging stops until the voltage falls below the release level.", "Charging stops unless the voltage falls below the release level.", Conn},
+    {20, "The output goes low in overcharge.", "The output goes high in overcharge.", Pin},
+    {21, "The output is CMOS.", "The output is an N-channel open drain.", Pin},
+    {22, "The pad may be connected to VSS.", "The pad is connected to VM inside.", Pin},
+    {23, "The device does not need an external delay capacitor.", "The device needs an external delay capacitor.", Neg},
+    {24, "Suffix G means lead-free finish.", "Suffix G means 4.425 V version.", Ord},
+    {25, "The suffix A selects a delay of 1 s.", "The suffix A selects a delay of 128 ms.", Ord},
+    {26, "If the charger is connected, hysteresis is cancelled.", "Hysteresis is kept, whether or not a charger is connected.", Cond},
+    {27, "Current consumption is 0.1 µA max in power-down.", "Current consumption is 0.1 µA typ in power-down.", Grade},
+    {28, "Reverse connection of the charger is allowed.", "Reverse connection of the charger must be avoided.", Perm},
+    {29, "The device may be used in series connection.", "The device may not be used in series connection.", Perm},
+    {30, "The charger is checked before the FETs are turned on.", "The charger is checked after the FETs are turned on.", Time},
+    {31, "Detection is inhibited for the first 10 ms after power-on.", "Detection is active from power-on.", Time},
+    {32, "Do not apply more than 28 V between VDD and VM.", "Do not apply more than 10 V between VDD and VM.", Num},
+    {33, "The IC operates except when VDD is below 1.5 V.", "The IC operates when VDD is below 1.5 V.", Cond},
+    {34, "Overcharge detection voltage", "Over-charge detection voltage", Edit},
+    {35, "The behaviour is shown in Figure 3.", "The behavior is shown in Fig. 5.", Edit},
+    {36, "Operating temperature Ta = −40 to +85 °C", "Operating Temperature TA: −40 °C ~ 85 °C", Edit},
+    {37, "Please connect the capacitor.", "Connect the capacitor.", Edit},
+    {38, "The pin is connected to the negative terminal of the cell.", "This terminal connects to the cell's negative pole.", Style},
+    {39, "The pin is connected to the negative terminal of the cell.", "The pin is connected to the negative terminal of the charger.", Pin},
+    {40, "Charging is stopped when the cell voltage exceeds VCU for tCU or longer.", "Charging is stopped when the cell voltage exceeds VCL for tCU or longer.", Num},
+    {41, "The discharge current is detected by the voltage across the FETs.", "The discharge current is detected by the voltage across the sense resistor.", Trig},
+    {42, "Stress above these ratings may damage the device.", "Operation above these ratings is not guaranteed.", Grade},
+    {43, "Cells of up to 4.20 V charge voltage", "Cells of up to 4.35 V charge voltage", Num},
+    {44, "The product is suitable for use in vehicles.", "The product is not intended for use in vehicles.", Perm},
+    {45, "When both inputs are high the output is on.", "When either input is high the output is on.", Conn},
+    {46, "The thermal pad need not be soldered.", "The thermal pad must not be soldered.", Perm},
+    {47, "禁止向0V电池充电", "允许向0V电池充电", Perm},
+    {48, "端子はオープンにしてください", "端子はVSSに接続してください", Pin},
+    {49, "コンデンサの接続を推奨します", "コンデンサを必ず接続してください", Mod},
+    // Further ones.
+    {0, "A capacitor of 0.1 µF is used.", "A capacitor of 100 nF is used.", Edit},
+    {0, "The resistance is 50 mΩ.", "The resistance is 50 MΩ.", Num},
+    {0, "The values are given in mΩ.", "The values are given in MΩ.", Num},
+    {0, "Connect V- to the cell.", "Connect V+ to the cell.", Pin},
+    {0, "The limit is ≤ 5 V.", "The limit is < 5 V.", Num},
+    {0, "The maximum voltage is given.", "The minimum voltage is given.", Num},
+    {0, "The current is 3 mA.", "The current is 3 µA.", Num},
+    {0, "It does not restart.", "It now restarts.", Neg},
+    {0, "The positive side is used.", "The negative side is used.", Pin},
+    {0, "Limits hold at Ta = 25 °C.", "Limits hold at Tj = 25 °C.", Temp},
+    {0, "The delay of two outputs is equal.", "The delay of three outputs is equal.", Num},
+    {0, "It waits for the rising edge.", "It waits for the falling edge.", Num},
+    {0, "The gain is set by an internal resistor.", "The gain is set by an external resistor.", Pin},
+    {0, "A is 5 V and B is 3 V.", "A is 3 V and B is 5 V.", Num},
+    {0, "You MUST NOT open it.", "You may open it.", Perm},
+    {0, "Das Gerät darf nicht geöffnet werden.", "Das Gerät darf geöffnet werden.", Perm},
+    {0, "Der Widerstand muss angeschlossen werden.", "Der Widerstand sollte angeschlossen werden.", Mod},
+    {0, "引脚必须悬空", "引脚建议悬空", Mod},
+    {0, "检测延迟时间为1.2s", "检测延迟时间为1200ms", Edit},
+    {0, "The colour code of the terminals is given.", "The color code of the pins is given.", Edit},
+    {0, "POWER DOWN CURRENT", "Power-down current", Edit},
+    {0, "The DO pin goes to its level.", "The CO pin goes to its level.", Pin},
+};
+
+TEST(WordingClasses, everyPairComesOutInItsClass) {
+    WordingContext const context;
+    for (Row const& row : kRows) {
+        WordingOutcome const outcome = classify(row.reference, row.candidate, context);
+        ASSERT_FALSE(outcome.classes.empty()) << row.number << " " << row.reference;
+        EXPECT_EQ(outcome.classes.front(), row.wording) << row.number << " " << row.reference << " -> " << shown(outcome.classes);
+        EXPECT_EQ(outcome.editorial, row.wording == Edit);
+        bool const changed = row.wording != Edit && row.wording != Style;
+        EXPECT_EQ(outcome.relation, changed ? Relation::MeaningChanged : Relation::Reworded) << row.number;
+    }
+}
+
+TEST(WordingClasses, exchangeGivesTheSameOutcome) {
+    WordingContext const context;
+    for (Row const& row : kRows) {
+        EXPECT_EQ(classify(row.reference, row.candidate, context), classify(row.candidate, row.reference, context)) << row.number << " " << row.reference;
+    }
+}
+
+TEST(WordingClasses, whatAReaderSeesTheSameIsTheSame) {
+    WordingContext const context;
+    for (Row const& row : kRows) EXPECT_EQ(classify(row.reference, row.reference, context).relation, Relation::Same) << row.reference;
+    EXPECT_EQ(classify("A 4.28\u00A0V limit \u2013 e\uFB03cient", "A 4.28 V limit - efficient", context).relation, Relation::Same);
+    EXPECT_EQ(classify("over\u00ADcharge  state", "overcharge state", context).relation, Relation::Same);
+}
+
+TEST(WordingClasses, ownNamesAreTheSameWord) {
+    model::Datasheet reference;
+    reference.document.partNumbers = {"QX7101"};
+    reference.document.maker = "Tarnfell Devices";
+    model::Datasheet candidate;
+    candidate.document.partNumbers = {"LMB-55A"};
+    candidate.document.maker = "Orrin";
+    WordingContext const context(reference, candidate);
+    EXPECT_TRUE(classify("The QX7101 by Tarnfell Devices monitors one cell.", "The LMB-55A by Orrin monitors one cell.", context).editorial);
+    EXPECT_EQ(classify("The QX7101 monitors one cell.", "The QX7105 monitors one cell.", context).relation, Relation::MeaningChanged);
+}
+
+TEST(WordingClasses, pinsOfTheSheetsAreKnown) {
+    model::Datasheet sheet;
+    sheet.pins = {{.number = "1", .name = "GATEX"}, {.number = "2", .name = "GATEY"}};
+    WordingContext const context(sheet, sheet);
+    EXPECT_EQ(classify("Connect GATEX to the node.", "Connect GATEY to the node.", context).classes.front(), Pin);
+}
+
+TEST(WordingClasses, aSentenceAloneHasTheClassOfWhatItSays) {
+    struct Alone {
+        char const* text;
+        WordingClass wording;
+    };
+    for (Alone const& row : std::initializer_list<Alone>{
+             {"Charging of a 0 V cell is prohibited.", Perm}, {"The test pin must be left open.", Pin}, {"A delay of 20 ms is added.", Num}, {"It is released by the charger.", Trig},
+             {"The device does not restart.", Neg}, {"A capacitor should be fitted.", Mod}, {"Welcome to this part.", Style}, {"", Style}}) {
+        EXPECT_EQ(classifyAlone(row.text, {}, "en").front(), row.wording) << row.text << " -> " << shown(classifyAlone(row.text, {}, "en"));
+    }
+}
+
+TEST(WordingClasses, oddTextsDoNotHarm) {
+    WordingContext const context;
+    std::string const longText(20000, 'x');
+    std::string many;
+    for (int i = 0; i < 3000; ++i) many += "not 5 V or ";
+    for (std::string const& text : {std::string(), std::string("\xFF\xFE"), std::string("((((("), std::string("- - -"), std::string("(s)"), std::string("A("), longText, many}) {
+        EXPECT_NE(classify(text, "plain text", context).relation, Relation::Same);
+        EXPECT_EQ(classify(text, text, context).relation, Relation::Same);
+    }
+}
+
+}  // namespace
+}  // namespace standin::compare
