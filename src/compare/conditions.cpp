@@ -16,6 +16,7 @@
 #include "quantity/condition.h"
 #include "quantity/decimal.h"
 #include "text/fold.h"
+#include "text/utf8.h"
 
 namespace standin::compare {
 
@@ -32,16 +33,28 @@ struct Part {
 
 constexpr std::size_t kLongestCondition = 2000;
 
-bool isBoilerplate(std::string const& key) {
-    static constexpr auto kPhrases = std::to_array<std::string_view>(
-        {"unless", "otherwise", "specified", "noted", "stated", "unlessotherwisespecified", "unlessotherwisenoted", "unlessotherwisestated",
-         "except", "where", "除非", "另有说明", "除非另有说明", "除非特别说明", "除非另有规定", "特に指定がない限り", "特記なき場合"});
-    if (key.empty()) return true;
-    std::string rest = key;
+// Phrases by which a condition is said to hold for a whole table; they part what
+// stands before them from what stands behind.
+constexpr auto kPhrases = std::to_array<std::string_view>(
+    {"unless otherwise specified", "unless otherwise noted", "unless otherwise stated", "unless otherwise indicated", "unless otherwise mentioned",
+     "unless specified otherwise", "unless noted otherwise", "except where noted", "otherwise noted", "otherwise specified", "test conditions",
+     "test condition", "除非另有说明", "除非特别说明", "除非另有规定", "如无特殊说明", "特に指定がない限り", "特記なき場合", "wenn nicht anders angegeben"});
+
+std::string withoutPhrases(std::string_view printed) {
+    std::string condition = text::foldForComparison(printed);
+    std::string lower = text::asciiLower(condition);
     for (std::string_view const phrase : kPhrases) {
-        for (auto at = rest.find(phrase); at != std::string::npos; at = rest.find(phrase)) rest.erase(at, phrase.size());
+        for (auto at = lower.find(phrase); at != std::string::npos; at = lower.find(phrase, at)) {
+            lower.replace(at, phrase.size(), 1, ',');
+            condition.replace(at, phrase.size(), 1, ',');
+        }
     }
-    return rest.empty();
+    // Brackets around the whole, and what the phrases leave of them.
+    while (!condition.empty() && (condition.front() == '(' || condition.front() == ' ' || condition.front() == ',' || condition.front() == ':')) condition.erase(0, 1);
+    auto const opened = std::count(condition.begin(), condition.end(), '(');
+    auto const closed = std::count(condition.begin(), condition.end(), ')');
+    while (!condition.empty() && (condition.back() == ' ' || condition.back() == ',' || (condition.back() == ')' && closed > opened))) condition.pop_back();
+    return condition;
 }
 
 enum class Scope { Own, Table };
@@ -49,7 +62,7 @@ enum class Scope { Own, Table };
 void addParts(std::string_view text, Scope scope, std::vector<Part>& parts) {
     if (text.empty()) return;
     std::size_t const ownCount = parts.size();
-    for (auto& read : quantity::parseCondition(text.substr(0, kLongestCondition))) {
+    for (auto& read : quantity::parseCondition(withoutPhrases(text.substr(0, kLongestCondition)))) {
         Part part;
         if (read.understood) {
             part.symbol = conditionSymbolKey(read.symbol);
@@ -63,7 +76,7 @@ void addParts(std::string_view text, Scope scope, std::vector<Part>& parts) {
             // What is said for a whole table in words is compared where it stands.
             if (scope == Scope::Table) continue;
             part.words = text::foldKey(read.text);
-            if (isBoilerplate(part.words)) continue;
+            if (part.words.empty()) continue;
         }
         parts.push_back(std::move(part));
     }

@@ -1,0 +1,301 @@
+#include "compare/align.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+#include "model/names.h"
+#include "support/datasheet_builder.h"
+
+namespace standin::compare {
+namespace {
+
+using model::Comparison;
+using model::Datasheet;
+using model::Finding;
+using model::FindingKind;
+using model::Relation;
+using model::SectionKind;
+using support::RowText;
+using support::SheetBuilder;
+
+vocabulary::Vocabulary const& words() {
+    static vocabulary::Vocabulary const vocabulary = *vocabulary::Vocabulary::builtIn();
+    return vocabulary;
+}
+
+Comparison compared(Datasheet const& reference, Datasheet const& candidate) { return align(reference, candidate, {}, words()); }
+
+std::vector<RowText> detectionRows() {
+    return {
+        {.name = "Overcharge detection voltage", .symbol = "VCU", .min = "4.255", .typ = "4.280", .max = "4.305", .unit = "V", .canonical = "overcharge-detect-voltage"},
+        {.name = "Overcharge release voltage", .symbol = "VCL", .min = "4.030", .typ = "4.080", .max = "4.130", .unit = "V", .canonical = "overcharge-release-voltage"},
+        {.name = "Overcharge delay", .symbol = "tCU", .condition = "VDD=3.5V to 4.5V", .min = "0.96", .typ = "1.2", .max = "1.4", .unit = "s", .canonical = "overcharge-delay"},
+        {.name = "Supply current", .symbol = "IOPE", .condition = "VDD=3.5V", .typ = "3.0", .max = "6.0", .unit = "µA", .canonical = "operating-current"},
+        {.name = "Resistance between VM and VSS", .symbol = "RVMS", .condition = "VDD=3.5V, VM=1.0V", .min = "10", .typ = "20", .max = "30", .unit = "kΩ"},
+        {.name = "Resistance between VM and VDD", .symbol = "RVMD", .condition = "VDD=1.8V, VM=0V", .min = "100", .typ = "300", .max = "900", .unit = "kΩ"},
+    };
+}
+
+struct Texts {
+    std::vector<RowText> rows = detectionRows();
+    std::string lead = "Ta=25°C unless otherwise specified";
+    std::string release = "The overcurrent state is released automatically when the load is removed.";
+    std::string handling = "The NC pin must be left open.";
+    std::string zeroVolt = "Charging of a 0 V cell is permitted.";
+    std::string zeroVoltState = "permitted";
+    std::string figureValue = "R1 330 Ω";
+    std::string caption = "Figure 1. Typical circuit of the logger";
+    std::string pinName = "VSS";
+    std::string pinFunction = "Negative power input";
+    std::string partValue = "100 nF";
+    std::string head = "QX17 series Rev. 1.3";
+    std::string code = "QX17A-T6";
+    std::string heading = "Function";
+};
+
+Datasheet sheetOf(Texts const& texts) {
+    SheetBuilder sheet;
+    sheet.section(SectionKind::Features, "Features");
+    sheet.sentence("Supply current of 3.0 µA (typ.) in operation.");
+    sheet.feature("zero-volt-charging", texts.zeroVoltState, texts.zeroVolt);
+    sheet.section(SectionKind::Ordering, "Ordering");
+    sheet.orderingTable({{texts.code, "17A"}, {"QX17B-T6", "17B"}});
+    sheet.section(SectionKind::Pins, "Pins");
+    sheet.pinTable({{"1", "DO", "Gate of the discharge FET"}, {"2", texts.pinName, texts.pinFunction}, {"3", "VDD", "Supply"}, {"4", "NC", "Not connected"}});
+    sheet.nextPage();
+    sheet.section(SectionKind::Ratings, "Absolute maximum ratings");
+    sheet.specification("Ta=25°C", {{.name = "Input voltage", .symbol = "VDD", .min = "VSS-0.3", .max = "VSS+12", .unit = "V", .kind = model::ParameterKind::Rating},
+                                    {.name = "VM pin voltage", .symbol = "VVM", .min = "VDD-28", .max = "VDD+0.3", .unit = "V", .kind = model::ParameterKind::Rating}});
+    sheet.section(SectionKind::Characteristics, "Electrical characteristics");
+    sheet.specification(texts.lead, texts.rows);
+    sheet.nextPage();
+    sheet.section(SectionKind::Function, texts.heading);
+    sheet.sentence(texts.release);
+    sheet.sentence("The discharge FET is turned off after the delay tDL.");
+    sheet.sentence(texts.handling);
+    sheet.sentence("Place the capacitor close to the part.");
+    sheet.section(SectionKind::Application, "Application");
+    sheet.figure(texts.caption, {"QX17", texts.figureValue, "C1", "Logger"});
+    sheet.table(model::TableKind::Other, {{"Symbol", "Value", "Purpose"}, {"R1", "330 Ω", "Limits the current"}, {"C1", texts.partValue, "Filter"}}, "Table 3. External parts");
+    sheet.runningHead(texts.head, {1, 2, 3});
+    for (int page = 1; page <= 3; ++page) sheet.runningHead(std::to_string(page), {page}, model::Furniture::Kind::PageNumber);
+    return sheet.build();
+}
+
+std::vector<Finding> own(Comparison const& comparison) {
+    std::vector<Finding> list;
+    for (auto const& finding : comparison.findings) {
+        if (finding.kind != FindingKind::Coverage && finding.consequenceOf.empty()) list.push_back(finding);
+    }
+    return list;
+}
+
+std::string listed(Comparison const& comparison) {
+    std::string text;
+    for (auto const& finding : comparison.findings) {
+        text += std::string(model::nameOf(finding.kind)) + " " + std::string(model::nameOf(finding.relation)) + " [" +
+                (finding.reference ? finding.reference->text : "-") + "] [" + (finding.candidate ? finding.candidate->text : "-") + "] " +
+                (finding.consequenceOf.empty() ? "" : "<- " + finding.consequenceOf) + "\n";
+    }
+    return text;
+}
+
+std::string shown(std::optional<model::Side> const& side) {
+    if (!side) return {};
+    return side->text + " " + side->min + " " + side->typ + " " + side->max + " " + side->unit + " " + side->condition;
+}
+
+TEST(Align, FindsNothingInASheetAgainstItself) {
+    Datasheet const sheet = sheetOf({});
+    Comparison const comparison = compared(sheet, sheet);
+    EXPECT_TRUE(comparison.findings.empty()) << listed(comparison);
+    ASSERT_EQ(comparison.pairs.size(), sheet.parameters.size());
+    for (auto const& pair : comparison.pairs) {
+        EXPECT_EQ(pair.reference, pair.candidate);
+        EXPECT_EQ(pair.confidence, 1.0);
+    }
+    EXPECT_EQ(comparison.coverage.compared, 2 * (sheet.coverage.numbers + sheet.coverage.sentences));
+    EXPECT_EQ(comparison.coverage.listed, 0);
+    for (auto const& section : comparison.sections) EXPECT_EQ(section.similarity, 1.0) << section.reference;
+}
+
+TEST(Align, PairsEachOfSeveralEqualRowsWithItsOwnTwin) {
+    SheetBuilder builder;
+    builder.section(SectionKind::Characteristics, "Electrical characteristics");
+    std::vector<RowText> rows(12, RowText{.name = "Leakage current", .symbol = "IL", .max = "1", .unit = "µA"});
+    builder.specification("Ta=25°C", rows);
+    Datasheet const sheet = builder.build();
+    Comparison const comparison = compared(sheet, sheet);
+    EXPECT_TRUE(comparison.findings.empty()) << listed(comparison);
+    for (auto const& pair : comparison.pairs) EXPECT_EQ(pair.reference, pair.candidate);
+}
+
+struct OneChange {
+    char const* what;
+    void (*apply)(Texts&);
+    FindingKind kind;
+    char const* before;
+    char const* after;
+};
+
+class AlignOneChange : public testing::TestWithParam<OneChange> {};
+
+TEST_P(AlignOneChange, GivesOneFindingThatShowsBothSides) {
+    auto const& change = GetParam();
+    Texts texts;
+    Datasheet const reference = sheetOf(texts);
+    change.apply(texts);
+    Datasheet const candidate = sheetOf(texts);
+    Comparison const comparison = compared(reference, candidate);
+    auto const findings = own(comparison);
+    ASSERT_EQ(findings.size(), 1U) << change.what << "\n" << listed(comparison);
+    EXPECT_EQ(findings[0].kind, change.kind) << change.what;
+    EXPECT_NE(shown(findings[0].reference).find(change.before), std::string::npos) << shown(findings[0].reference);
+    EXPECT_NE(shown(findings[0].candidate).find(change.after), std::string::npos) << shown(findings[0].candidate);
+    EXPECT_EQ(findings[0].reference->page, findings[0].candidate->page);
+}
+
+OneChange const kChanges[] = {
+    {"maximum", [](Texts& x) { x.rows[0].max = "4.355"; }, FindingKind::Parameter, "4.305", "4.355"},
+    {"typical", [](Texts& x) { x.rows[3].typ = "3.5"; }, FindingKind::Parameter, "3.0", "3.5"},
+    {"unit", [](Texts& x) { x.rows[3].unit = "mA"; }, FindingKind::Parameter, "µA", "mA"},
+    {"unit of an unknown parameter", [](Texts& x) { x.rows[4].unit = "MΩ"; }, FindingKind::Parameter, "kΩ", "MΩ"},
+    {"condition", [](Texts& x) { x.rows[3].condition = "VDD=3.9V"; }, FindingKind::Parameter, "3.5V", "3.9V"},
+    {"name", [](Texts& x) { x.rows[4].name = "Resistance between VM and VSB"; }, FindingKind::Table, "VSS", "VSB"},
+    {"condition of the table", [](Texts& x) { x.lead = "Ta=85°C unless otherwise specified"; }, FindingKind::Table, "25", "85"},
+    {"sentence", [](Texts& x) { x.release = "The overcurrent state is released automatically when the load is applied."; }, FindingKind::Wording, "removed", "applied"},
+    {"one word", [](Texts& x) { x.handling = "The NC pin may be left open."; }, FindingKind::Wording, "must", "may"},
+    {"feature", [](Texts& x) { x.zeroVolt = "Charging of a 0 V cell is prohibited."; x.zeroVoltState = "prohibited"; }, FindingKind::Feature, "permitted", "prohibited"},
+    {"lettering", [](Texts& x) { x.figureValue = "R1 470 Ω"; }, FindingKind::Figure, "330", "470"},
+    {"caption", [](Texts& x) { x.caption = "Figure 1. Typical circuit of the camera"; }, FindingKind::Figure, "logger", "camera"},
+    {"pin name", [](Texts& x) { x.pinName = "VM"; }, FindingKind::Pin, "VSS", "VM"},
+    {"pin function", [](Texts& x) { x.pinFunction = "Positive power input"; }, FindingKind::Pin, "Negative", "Positive"},
+    {"cell of another table", [](Texts& x) { x.partValue = "470 nF"; }, FindingKind::Table, "100 nF", "470 nF"},
+    {"running head", [](Texts& x) { x.head = "QX17 series Rev. 1.4"; }, FindingKind::Document, "1.3", "1.4"},
+    {"ordering code", [](Texts& x) { x.code = "QX17C-T6"; }, FindingKind::Ordering, "QX17A-T6", "QX17C-T6"},
+    {"heading", [](Texts& x) { x.heading = "Functions"; }, FindingKind::Section, "Function", "Functions"},
+};
+
+INSTANTIATE_TEST_SUITE_P(Cases, AlignOneChange, testing::ValuesIn(kChanges));
+
+TEST(Align, HangsEqualValuesUnderTheirChangedTableCondition) {
+    Texts texts;
+    Datasheet const reference = sheetOf(texts);
+    texts.lead = "Ta=-20 to 60°C unless otherwise specified";
+    Comparison const comparison = compared(reference, sheetOf(texts));
+    std::string primary;
+    int consequences = 0;
+    for (auto const& finding : comparison.findings) {
+        if (finding.consequenceOf.empty()) primary = finding.id;
+    }
+    for (auto const& finding : comparison.findings) {
+        if (finding.consequenceOf.empty()) continue;
+        EXPECT_EQ(finding.consequenceOf, primary);
+        EXPECT_EQ(finding.relation, Relation::ConditionsDiffer);
+        EXPECT_EQ(finding.conditions, model::ConditionRelation::Harsher);
+        ++consequences;
+    }
+    EXPECT_EQ(consequences, 6) << listed(comparison);
+}
+
+TEST(Align, PairsTwoMakersSheetsByVocabularyAndConditions) {
+    SheetBuilder reference("QX17");
+    reference.section(SectionKind::Characteristics, "Electrical characteristics");
+    reference.specification("Ta=25°C", detectionRows());
+    reference.sentence("The part monitors one cell.");
+    SheetBuilder candidate("ZL99");
+    candidate.section(SectionKind::Characteristics, "Characteristics");
+    candidate.specification("TA = 25 °C",
+                            {{.name = "Operating current", .symbol = "ICC", .condition = "VCC = 3.5 V", .typ = "2.5", .max = "5.0", .unit = "µA", .canonical = "operating-current"},
+                             {.name = "Over-charge release threshold", .symbol = "VOCR", .min = "4030", .typ = "4080", .max = "4130", .unit = "mV", .canonical = "overcharge-release-voltage"},
+                             {.name = "Over-charge threshold", .symbol = "VOC", .min = "4.25", .typ = "4.30", .max = "4.35", .unit = "V", .canonical = "overcharge-detect-voltage"}});
+    candidate.sentence("One lithium cell is watched.");
+    Datasheet const r = reference.build();
+    Datasheet const c = candidate.build();
+    Comparison const comparison = compared(r, c);
+    std::map<std::string, std::string> partner;
+    std::map<std::string, Relation> relation;
+    for (auto const& pair : comparison.pairs) {
+        partner[pair.reference] = pair.candidate;
+        relation[pair.reference] = pair.relation;
+        if (!pair.reference.empty() && !pair.candidate.empty()) {
+            EXPECT_GT(pair.confidence, 0.8) << pair.canonical;
+        }
+    }
+    EXPECT_EQ(partner["p1"], "p3");
+    EXPECT_EQ(relation["p1"], Relation::Wider);
+    EXPECT_EQ(partner["p2"], "p2");
+    EXPECT_EQ(relation["p2"], Relation::Same);
+    EXPECT_EQ(partner["p4"], "p1");
+    EXPECT_EQ(relation["p4"], Relation::Inside);
+    EXPECT_EQ(relation["p3"], Relation::OnlyReference);
+}
+
+TEST(Align, ListsProseOfTwoLanguagesOnce) {
+    SheetBuilder reference;
+    reference.section(SectionKind::Function, "Function");
+    for (int i = 0; i < 5; ++i) reference.sentence("Sentence about state " + std::to_string(i));
+    SheetBuilder candidate;
+    candidate.section(SectionKind::Function, "功能");
+    candidate.sheet().document.languages = {"zh"};
+    for (int i = 0; i < 5; ++i) candidate.sentence("关于状态的句子" + std::to_string(i));
+    Comparison const comparison = compared(reference.build(), candidate.build());
+    ASSERT_EQ(comparison.findings.size(), 1U) << listed(comparison);
+    EXPECT_EQ(comparison.findings[0].kind, FindingKind::Coverage);
+    EXPECT_TRUE(comparison.findings[0].open);
+    EXPECT_EQ(comparison.coverage.compared, 0);
+    EXPECT_EQ(comparison.coverage.listed, 20);
+}
+
+TEST(Align, SaysWhatCouldNotBeRead) {
+    SheetBuilder reference;
+    reference.sentence("A sentence.");
+    reference.sheet().coverage.unaccounted = {{"4.25", 1, {10, 10, 20, 20}}};
+    reference.sheet().coverage.pagesWithoutText = {2};
+    Datasheet const sheet = reference.build();
+    Comparison const comparison = compared(sheet, sheet);
+    ASSERT_EQ(comparison.findings.size(), 2U) << listed(comparison);
+    for (auto const& finding : comparison.findings) {
+        EXPECT_EQ(finding.kind, FindingKind::Coverage);
+        EXPECT_EQ(finding.relation, Relation::Unread);
+        EXPECT_TRUE(finding.open);
+    }
+    EXPECT_EQ(comparison.coverage.unaccounted, 2);
+}
+
+TEST(Align, FindsNothingWhereSectionsMoveAndUnitsAreScaled) {
+    Texts texts;
+    Datasheet const reference = sheetOf(texts);
+    SheetBuilder moved;
+    moved.section(SectionKind::Function, "Function");
+    moved.sentence(texts.release);
+    moved.section(SectionKind::Features, "Features");
+    moved.sentence("Supply current of 3.0 µA (typ.) in operation.");
+    SheetBuilder straight;
+    straight.section(SectionKind::Features, "Features");
+    straight.sentence("Supply current of 3.0 µA (typ.) in operation.");
+    straight.nextPage();
+    straight.section(SectionKind::Function, "Function");
+    straight.sentence(texts.release);
+    Comparison const comparison = compared(straight.build(), moved.build());
+    EXPECT_TRUE(comparison.findings.empty()) << listed(comparison);
+}
+
+TEST(Align, KeepsIdsWhenThePageChanges) {
+    Texts texts;
+    Datasheet const reference = sheetOf(texts);
+    texts.rows[0].max = "4.355";
+    Datasheet candidate = sheetOf(texts);
+    auto const before = compared(reference, candidate).findings;
+    for (auto& parameter : candidate.parameters) ++parameter.page;
+    for (auto& table : candidate.tables) ++table.page;
+    auto const after = compared(reference, candidate).findings;
+    ASSERT_EQ(before.size(), 1U);
+    ASSERT_FALSE(after.empty());
+    EXPECT_EQ(before[0].id, after[0].id);
+    EXPECT_EQ(before[0].id.size(), 12U);
+}
+
+}  // namespace
+}  // namespace standin::compare
