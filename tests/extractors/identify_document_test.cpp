@@ -1,0 +1,82 @@
+#include "extractors/identify_document.h"
+
+#include <initializer_list>
+
+#include <gtest/gtest.h>
+
+namespace standin::reading {
+namespace {
+
+// A page of lines of 10 point words; a leading '#' makes a line 20 points high.
+model::PageLayout page(std::initializer_list<std::string_view> lines) {
+    model::PageLayout page;
+    page.page = 1;
+    page.width = 600;
+    page.height = 800;
+    page.bodySize = 10;
+    float y = 300;
+    for (auto line : lines) {
+        model::TextLine textLine;
+        textLine.firstWord = static_cast<std::uint32_t>(page.words.size());
+        bool const large = line.starts_with('#');
+        if (large) line.remove_prefix(1);
+        while (!line.empty()) {
+            auto const end = std::min(line.find(' '), line.size());
+            model::Word word;
+            word.text = line.substr(0, end);
+            word.size = large ? 20.F : 10.F;
+            word.box = {50, y, 100, y + 10};
+            page.words.push_back(word);
+            line.remove_prefix(std::min(end + 1, line.size()));
+        }
+        textLine.wordCount = static_cast<std::uint32_t>(page.words.size()) - textLine.firstWord;
+        page.lines.push_back(textLine);
+        model::Block block;
+        block.firstLine = static_cast<std::uint32_t>(page.lines.size()) - 1;
+        block.lineCount = 1;
+        page.blocks.push_back(block);
+        y += 20;
+    }
+    return page;
+}
+
+TEST(Identify, PartMakerRevisionAndDate) {
+    std::vector const pages{page({"#XK1607 protection circuit", "Tarnvale Microelectronics", "Rev. 1.4 March 2021", "The XK1607 protects one cell.", "SOT-23-6 package"})};
+    model::DocumentInfo info;
+    identify(info, pages);
+    ASSERT_FALSE(info.partNumbers.empty());
+    EXPECT_EQ(info.partNumbers.front(), "XK1607");
+    EXPECT_EQ(info.maker, "Tarnvale Microelectronics");
+    EXPECT_EQ(info.revision, "1.4");
+    EXPECT_EQ(info.date, "March 2021");
+    EXPECT_EQ(info.languages, std::vector<std::string>{"en"});
+}
+
+TEST(Identify, WhatIsNotStatedStaysEmpty) {
+    std::vector const pages{page({"A circuit for one cell."})};
+    model::DocumentInfo info;
+    identify(info, pages);
+    EXPECT_TRUE(info.partNumbers.empty());
+    EXPECT_EQ(info.maker, "");
+    EXPECT_EQ(info.revision, "");
+    EXPECT_EQ(info.date, "");
+}
+
+TEST(Identify, RevisionAndDateForms) {
+    struct Case {
+        char const* line;
+        char const* revision;
+        char const* date;
+    };
+    for (Case const& c : {Case{"REV2.0 2021-03-05", "2.0", "2021-03-05"}, Case{"Revision B", "B", ""}, Case{"V1.2 12 May 2019", "1.2", "12 May 2019"}, Case{"VDD 5 V5", "", ""}}) {
+        SCOPED_TRACE(c.line);
+        std::vector const pages{page({c.line})};
+        model::DocumentInfo info;
+        identify(info, pages);
+        EXPECT_EQ(info.revision, c.revision);
+        EXPECT_EQ(info.date, c.date);
+    }
+}
+
+}  // namespace
+}  // namespace standin::reading

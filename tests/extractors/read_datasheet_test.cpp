@@ -1,0 +1,104 @@
+// Reading over the demo data, end to end: the account of numbers and sentences
+// holds, threads change nothing, errors name the file.
+#include "extractors/read_datasheet.h"
+
+#include <atomic>
+
+#include <fmt/format.h>
+#include <gtest/gtest.h>
+
+#include "model/datasheet_json.h"
+
+namespace standin::reading {
+namespace {
+
+vocabulary::Vocabulary const& builtIn() {
+    static auto const vocabulary = vocabulary::Vocabulary::builtIn();
+    return vocabulary.value();
+}
+
+std::string data(char const* name) { return fmt::format("{}/{}", STANDIN_TESTDATA, name); }
+
+class EverySheet : public testing::TestWithParam<char const*> {};
+
+TEST_P(EverySheet, AccountsForEveryNumber) {
+    auto const sheet = readDatasheet(data(GetParam()), {}, builtIn());
+    ASSERT_TRUE(sheet.has_value()) << sheet.error().message;
+    auto const& c = sheet->coverage;
+    EXPECT_GT(c.numbers, 0);
+    EXPECT_EQ(c.numbers, c.inParameters + c.inTables + c.inText + c.inFigures + c.inFurniture + static_cast<int>(c.unaccounted.size()));
+    EXPECT_TRUE(c.unaccounted.empty());
+    EXPECT_EQ(c.sentences, static_cast<int>(sheet->text.size()));
+}
+
+TEST_P(EverySheet, IsTheSameOnOneThreadAndOnThree) {
+    ReadOptions one;
+    one.threads = 1;
+    ReadOptions three;
+    three.threads = 3;
+    auto const a = readDatasheet(data(GetParam()), one, builtIn());
+    auto const b = readDatasheet(data(GetParam()), three, builtIn());
+    ASSERT_TRUE(a.has_value() && b.has_value());
+    EXPECT_EQ(model::toJson(*a), model::toJson(*b));
+}
+
+INSTANTIATE_TEST_SUITE_P(Testdata, EverySheet,
+                         testing::Values("protection/reference.pdf", "protection/candidate.pdf", "protection-zh/reference-zh.pdf", "regulator/reference.pdf", "regulator/candidate.pdf",
+                                         "mosfet/revision-b.pdf", "features/plain.pdf", "features/two-columns.pdf", "features/side-by-side-tables.pdf", "features/rotated-page.pdf",
+                                         "features/watermark.pdf", "features/hidden-text.pdf"),
+                         [](auto const& info) { return fmt::format("s{}", info.index); });
+
+TEST(ReadDatasheet, TroubleNamesTheFile) {
+    struct Case {
+        char const* file;
+        model::ErrorKind kind;
+    };
+    for (Case const& c : {Case{"features/missing.pdf", model::ErrorKind::Unreadable}, Case{"features/not-a-pdf.pdf", model::ErrorKind::Unsupported},
+                          Case{"features/empty.pdf", model::ErrorKind::Unsupported}, Case{"features/encrypted-user-password.pdf", model::ErrorKind::Encrypted}}) {
+        SCOPED_TRACE(c.file);
+        auto const sheet = readDatasheet(data(c.file), {}, builtIn());
+        ASSERT_FALSE(sheet.has_value());
+        EXPECT_EQ(sheet.error().kind, c.kind);
+        EXPECT_EQ(sheet.error().file, data(c.file));
+        EXPECT_FALSE(sheet.error().message.empty());
+    }
+}
+
+TEST(ReadDatasheet, TextOutsideTheCropBoxIsNotRead) {
+    auto const sheet = readDatasheet(data("features/crop-box-offset.pdf"), {}, builtIn());
+    ASSERT_TRUE(sheet.has_value());
+    EXPECT_EQ(model::toJson(*sheet).find("4711"), std::string::npos);
+}
+
+TEST(ReadDatasheet, APageOfOneImageHasNoTextLayer) {
+    auto const sheet = readDatasheet(data("features/image-only.pdf"), {}, builtIn());
+    ASSERT_TRUE(sheet.has_value());
+    EXPECT_EQ(sheet->document.textLayer, model::TextLayer::None);
+    EXPECT_EQ(sheet->coverage.pagesWithoutText, std::vector<int>{1});
+    EXPECT_FALSE(sheet->document.warnings.empty());
+}
+
+TEST(ReadDatasheet, ProgressCountsPagesAndCanStop) {
+    std::atomic<int> calls{0};
+    ReadOptions options;
+    options.progress = [&calls](int done, int total) {
+        ++calls;
+        EXPECT_LE(done, total);
+        return true;
+    };
+    auto const sheet = readDatasheet(data("protection/reference.pdf"), options, builtIn());
+    ASSERT_TRUE(sheet.has_value());
+    EXPECT_EQ(calls.load(), sheet->document.pages);
+
+    options.progress = [](int, int) { return false; };
+    EXPECT_FALSE(readDatasheet(data("protection/reference.pdf"), options, builtIn()).has_value());
+}
+
+TEST(ReadPair, TheFirstTroubleIsTheReferences) {
+    auto const pair = readPair(data("features/empty.pdf"), data("features/not-a-pdf.pdf"), {}, builtIn());
+    ASSERT_FALSE(pair.has_value());
+    EXPECT_EQ(pair.error().file, data("features/empty.pdf"));
+}
+
+}  // namespace
+}  // namespace standin::reading
