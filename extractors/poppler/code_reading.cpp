@@ -28,6 +28,8 @@ constexpr std::size_t kFewest = 2;
 constexpr std::size_t kDifferentOfMany = 4;  // different widths needed
 constexpr std::size_t kDifferentOfFew = 2;
 constexpr std::size_t kMostCodes = 4096;
+constexpr std::uint32_t kFirstGlyph = 3;
+constexpr std::uint32_t kFolded = 225;        // codes from here on may be folded
 constexpr std::uint32_t kOrderOffset = 29;   // glyph 3 is the space, 36 is A
 constexpr std::uint32_t kFirstAccented = 98;  // glyph of byte 0x80
 
@@ -46,13 +48,13 @@ constexpr Widths kSerif = {250, 333, 408, 500, 500, 833, 778, 180, 333, 333, 500
                            500, 500, 278, 278, 564, 564, 564, 444, 921, 722, 667, 667, 722, 611, 556, 722, 722, 333, 389, 722, 611, 889, 722, 722,
                            556, 722, 667, 556, 611, 722, 722, 944, 722, 722, 611, 333, 278, 333, 469, 500, 333, 444, 500, 444, 500, 444, 333, 500,
                            500, 278, 278, 500, 278, 778, 500, 500, 500, 500, 333, 389, 278, 500, 500, 722, 500, 500, 444, 480, 200, 480, 541};
-// The Greek letters of the Symbol font, at the places of A to z; 0: not used for judging.
-constexpr Widths kGreek = {0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,   0,
-                           0,   0,   0,   0,   0,   0,   0,   0,   0,   722, 667, 722, 612, 611, 763, 603, 722, 333, 631, 722, 686, 889, 722, 722,
-                           768, 741, 556, 592, 611, 690, 439, 768, 645, 795, 611, 0,   0,   0,   0,   0,   0,   631, 549, 549, 494, 439, 521, 411,
-                           603, 329, 603, 549, 549, 576, 521, 549, 549, 521, 549, 603, 439, 576, 713, 686, 493, 686, 494, 0,   0,   0,   0};
+// The same of the Symbol font, Greek letters at the places of A to z; 0: not used for judging.
+constexpr Widths kGreek = {250, 333, 713, 500, 549, 833, 778, 439, 333, 333, 500, 549, 250, 549, 250, 278, 500, 500, 500, 500, 500, 500, 500, 500,
+                           500, 500, 278, 278, 549, 549, 549, 444, 549, 722, 667, 722, 612, 611, 763, 603, 722, 333, 631, 722, 686, 889, 722, 722,
+                           768, 741, 556, 592, 611, 690, 439, 768, 645, 795, 611, 333, 0,   333, 0,   500, 0,   631, 549, 549, 494, 439, 521, 411,
+                           603, 329, 603, 549, 549, 576, 521, 549, 549, 521, 549, 603, 439, 576, 713, 686, 493, 686, 494, 480, 200, 480, 549};
 
-// The characters of glyphs 98 to 225 in the usual order.
+// The characters of bytes 0x80 to 0xFF in the usual order, glyphs 98 to 225.
 constexpr std::array<char16_t, 128> kAccented = {
     0x00C4, 0x00C5, 0x00C7, 0x00C9, 0x00D1, 0x00D6, 0x00DC, 0x00E1, 0x00E0, 0x00E2, 0x00E4, 0x00E3, 0x00E5, 0x00E7, 0x00E9, 0x00E8,
     0x00EA, 0x00EB, 0x00ED, 0x00EC, 0x00EE, 0x00EF, 0x00F1, 0x00F3, 0x00F2, 0x00F4, 0x00F6, 0x00F5, 0x00FA, 0x00F9, 0x00FB, 0x00FC,
@@ -63,10 +65,39 @@ constexpr std::array<char16_t, 128> kAccented = {
     0x2021, 0x00B7, 0x201A, 0x201E, 0x2030, 0x00C2, 0x00CA, 0x00C1, 0x00CB, 0x00C8, 0x00CD, 0x00CE, 0x00CF, 0x00CC, 0x00D3, 0x00D4,
     0,      0x00D2, 0x00DA, 0x00DB, 0x00D9, 0x0131, 0x02C6, 0x02DC, 0x00AF, 0x02D8, 0x02D9, 0x02DA, 0x00B8, 0x02DD, 0x02DB, 0x02C7};
 
+bool ofSymbolFont(CodeReading reading) {
+    return reading == CodeReading::SymbolFont || reading == CodeReading::SymbolGlyphOrder || reading == CodeReading::FoldedSymbolGlyphOrder;
+}
+
+bool isFoldedCode(std::uint32_t code) { return code >= kFolded && code <= 0x100 - kFirstGlyph; }
+
+// Place in the usual order of glyphs, or the byte that the code is.
+std::uint32_t byteOf(CodeReading reading, std::uint32_t code) {
+    switch (reading) {
+        case CodeReading::Unknown:
+            return 0;
+        case CodeReading::Characters:
+        case CodeReading::SymbolFont:
+            return code;
+        case CodeReading::FoldedGlyphOrder:
+        case CodeReading::FoldedSymbolGlyphOrder:
+            if (code < 0x20) return 0;
+            if (isFoldedCode(code)) code = 0x100 - code;
+            break;
+        case CodeReading::GlyphOrder:
+        case CodeReading::SymbolGlyphOrder:
+            break;
+    }
+    if (code < kFirstGlyph) return 0;
+    if (code < kFirstAccented) return code + kOrderOffset;
+    // Above the letters the Symbol font goes on with byte 0xA1, text fonts with 0x80.
+    return code - kFirstAccented + (ofSymbolFont(reading) ? 0xA1U : 0x80U);
+}
+
 // The byte whose usual width the code is compared with; 0: none.
 std::uint32_t judgedByte(CodeReading reading, std::uint32_t code) {
-    if (reading == CodeReading::GlyphOrder) code = code < 0x100 ? code + kOrderOffset : 0;
-    return code > 0x20 && code < 0x7F ? code : 0;
+    std::uint32_t const byte = byteOf(reading, code);
+    return byte > 0x20 && byte < 0x7F ? byte : 0;
 }
 
 double misfitOfFace(CodeReading reading, std::span<CodeWidth const> widths, Proportions proportions, Widths const& face) {
@@ -98,14 +129,26 @@ double misfitOfFace(CodeReading reading, std::span<CodeWidth const> widths, Prop
 
 double misfit(CodeReading reading, std::span<CodeWidth const> widths, Proportions proportions) {
     if (reading == CodeReading::Unknown) return 1;
-    if (reading == CodeReading::SymbolFont) return misfitOfFace(reading, widths, proportions, kGreek);
+    if (ofSymbolFont(reading)) return misfitOfFace(reading, widths, proportions, kGreek);
     double least = 1;
     for (Widths const* face : {&kSans, &kBoldSans, &kSerif}) least = std::min(least, misfitOfFace(reading, widths, proportions, *face));
     return least;
 }
 
+// Printer drivers that must avoid control codes put the glyphs below the letters
+// at the upper end: 253 is the space, 237 the 0. Those must fit by themselves.
+static bool isFolded(CodeReading reading, std::span<CodeWidth const> widths, Proportions proportions) {
+    std::vector<CodeWidth> folded;
+    for (CodeWidth const& entry : widths) {
+        if (!(entry.width > 0)) continue;
+        if (entry.code > 0 && entry.code < 0x20) return false;
+        if (isFoldedCode(entry.code)) folded.push_back({0x100 - entry.code, entry.width});
+    }
+    return misfit(reading, folded, proportions) <= kGoodFit;
+}
+
 CodeReading bestReading(std::span<CodeWidth const> widths, Proportions proportions) {
-    constexpr CodeReading kReadings[] = {CodeReading::Characters, CodeReading::GlyphOrder, CodeReading::SymbolFont};
+    constexpr CodeReading kReadings[] = {CodeReading::Characters, CodeReading::GlyphOrder, CodeReading::SymbolFont, CodeReading::SymbolGlyphOrder};
     CodeReading best = CodeReading::Unknown;
     double least = 1;
     for (CodeReading reading : kReadings) {
@@ -120,22 +163,17 @@ CodeReading bestReading(std::span<CodeWidth const> widths, Proportions proportio
         double const value = misfit(reading, widths, proportions);
         if (reading != best && value < std::max(kClearlyWorse * least, least + kClearlyWorseBy)) return CodeReading::Unknown;
     }
+    if (best == CodeReading::GlyphOrder && isFolded(best, widths, proportions)) return CodeReading::FoldedGlyphOrder;
+    if (best == CodeReading::SymbolGlyphOrder && isFolded(best, widths, proportions)) return CodeReading::FoldedSymbolGlyphOrder;
     return best;
 }
 
 char32_t characterOf(CodeReading reading, std::uint32_t code) {
-    switch (reading) {
-        case CodeReading::Unknown:
-            return 0;
-        case CodeReading::Characters:
-            return (code >= 0x20 && code < 0x7F) || (code >= 0xA0 && code < 0x100) ? static_cast<char32_t>(code) : 0;
-        case CodeReading::GlyphOrder:
-            if (code >= 3 && code < kFirstAccented) return static_cast<char32_t>(code + kOrderOffset);
-            return code >= kFirstAccented && code < kFirstAccented + kAccented.size() ? kAccented[code - kFirstAccented] : 0;
-        case CodeReading::SymbolFont:
-            return symbolCharacter(SymbolFamily::Symbol, code);
-    }
-    return 0;
+    std::uint32_t const byte = byteOf(reading, code);
+    if (ofSymbolFont(reading)) return symbolCharacter(SymbolFamily::Symbol, byte);
+    if (byte < 0x20 || byte == 0x7F || byte > 0xFF) return 0;
+    if (reading == CodeReading::Characters) return byte < 0x7F || byte >= 0xA0 ? static_cast<char32_t>(byte) : 0;
+    return byte < 0x7F ? static_cast<char32_t>(byte) : kAccented[byte - 0x80];
 }
 
 }  // namespace standin::poppler

@@ -2,7 +2,7 @@
 // the widths of its glyphs. Private to extractors/poppler/; no Poppler.
 //
 // Such fonts number their glyphs: by the character (65 is A), by the usual
-// order of glyphs in a font file (36 is A), or as in the Symbol font (77 is a
+// order of glyphs in a font file (36 is A), or as in the Symbol font (109 is a
 // mu). The widths of letters tell which: an "m" is wide, an "i" narrow, a mu in
 // between. Where they do not tell, nothing is guessed: digits are all equally
 // wide, so a handful of digits stays unknown.
@@ -23,9 +23,12 @@ struct CodeWidth {
 
 enum class CodeReading : std::uint8_t {
     Unknown,
-    Characters,  // the code is the character
-    GlyphOrder,  // the code is the place in the usual order of glyphs
-    SymbolFont,  // the code is that of the Symbol font
+    Characters,        // the code is the character
+    GlyphOrder,        // the code is the place in the usual order of glyphs
+    FoldedGlyphOrder,  // the same, but what lies below the letters is counted down from 256
+    SymbolFont,        // the three of the Symbol font
+    SymbolGlyphOrder,
+    FoldedSymbolGlyphOrder,
 };
 
 // Relative: the unit of the widths is not known (Type 3 fonts).

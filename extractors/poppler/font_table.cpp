@@ -129,7 +129,8 @@ void FontEntry::readProgram(GfxFont& font, XRef* xref) {
         return;
     }
     auto& simple = static_cast<Gfx8BitFont&>(font);
-    if (font.getType() == fontTrueType || font.getType() == fontTrueTypeOT) {
+    m_trueType = font.getType() == fontTrueType || font.getType() == fontTrueTypeOT;
+    if (m_trueType) {
         m_namesAreGuesses = !font.hasToUnicodeCMap() && !simple.getHasEncoding();
         if (m_namesAreGuesses) {
             m_program = charactersOfProgram(font, symbolFamily(m_font.name), xref);
@@ -199,12 +200,14 @@ void FontEntry::judgeCodes(GfxFont& font, XRef* xref) {
 }
 
 Decoded FontEntry::resolveByName(CharCode code, Unicode const* unicode, int length) const {
-    SymbolFamily const family = symbolFamily(m_font.name);
-    if (family != SymbolFamily::None) {
-        if (char32_t const sign = symbolCharacter(family, code); sign != 0) return decodedOf({sign});
-    }
     if (auto const found = m_program.find(code); found != m_program.end()) return decodedOf({found->second});
     std::string const& name = m_names[code];
+    // A TrueType symbol font is often given a text encoding, whose names mean
+    // nothing; in other fonts a name that means something is right.
+    SymbolFamily const family = symbolFamily(m_font.name);
+    if (family != SymbolFamily::None && (m_trueType || charactersOfGlyphName(name).empty())) {
+        if (char32_t const sign = symbolCharacter(family, code); sign != 0) return decodedOf({sign});
+    }
     if (name.empty() || name == ".notdef") return m_blankWithoutName ? decodedOf({U' '}) : unknown();
     if (m_namesAreGuesses && m_namesAreNumbers) return unknown();
     std::u32string const named = charactersOfGlyphName(name);

@@ -69,6 +69,7 @@ private:
     double m_descent = -0.25;
     double m_scale = 1;
     bool m_cid = false;
+    bool m_trueType = false;
     bool m_trusted = true;  // CID fonts: Poppler's mapping has something behind it
     bool m_metUnknown = false;
     std::array<std::string, 256> m_names;       // glyph names of an 8-bit font
