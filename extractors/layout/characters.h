@@ -36,6 +36,9 @@ namespace standin::layout {
     return c == 0xFF0C || c == 0xFF1A || c == 0xFF1B || c == 0xFF08 || c == 0xFF09 || c == 0xFF01 || c == 0xFF1F || c == 0x3001 || c == 0x3002;
 }
 
+// Ends a sentence of CJK text: the next sentence is a word of its own.
+[[nodiscard]] inline bool isSentenceEnd(char32_t c) { return c == 0x3002 || c == 0xFF01 || c == 0xFF1F || c == 0xFF1B; }
+
 [[nodiscard]] inline bool isLeaderDot(char32_t c) { return c == U'.' || c == 0xB7 || c == 0x2026 || c == 0x2024 || c == 0x22C5 || c == 0x30FB || c == 0xFF65; }
 
 // Characters whose word needs normalising to NFC: combining marks and singletons.

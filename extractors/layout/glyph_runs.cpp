@@ -127,7 +127,8 @@ private:
             bool const goesOn = !m_spacePending && glyph.font == run.font && glyph.colour == run.colour && std::abs(glyph.size - run.size) < 0.02F * run.size &&
                                 std::abs(baseline - run.baseline) < kRunBaseline * run.size && flow.x0 - run.flow.x1 < kRunGap * run.size &&
                                 flow.x0 - run.flow.x1 > -kRunOverlap * run.size && glyph.invisible == last.invisible &&
-                                (neutral || run.neutral || isCjkText(glyph.code) == run.cjk) && !(run.leader && !isLeaderDot(glyph.code));
+                                (neutral || run.neutral || isCjkText(glyph.code) == run.cjk) && !(run.leader && !isLeaderDot(glyph.code)) &&
+                                (!isSentenceEnd(last.code) || isSentenceEnd(glyph.code));
             if (goesOn) {
                 if (run.neutral && !neutral) {
                     run.neutral = false;

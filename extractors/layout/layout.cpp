@@ -31,6 +31,7 @@ using model::Points;
 using model::Rect;
 
 constexpr Points kLineGap = 1.5F;         // font heights: wider gaps end a line
+constexpr Points kBulletGap = 4.0F;       // behind a lone bullet
 constexpr float kCovered = 0.4F;          // part of a hidden word's area under visible words
 constexpr Points kSlantedGap = 0.35F;     // font heights between the glyphs of a slanted word
 constexpr Points kSlantedJump = 2.5F;     // further away: another slanted line
@@ -191,8 +192,9 @@ private:
             Segment const* last = nullptr;
             for (std::uint32_t s : groups[g].segments) {
                 Segment const& segment = segments[s];
-                bool const goesOn = last != nullptr && last->line == segment.line && !segment.barBefore && last->firstWord + last->wordCount == segment.firstWord &&
-                                    segment.flow.x0 - last->flow.x1 <= kLineGap * std::max(segment.size, last->size);
+                bool const neighbours = last != nullptr && last->line == segment.line && !segment.barBefore && last->firstWord + last->wordCount == segment.firstWord;
+                Points const allowed = neighbours && last->bullet ? kBulletGap : kLineGap;
+                bool const goesOn = neighbours && segment.flow.x0 - last->flow.x1 <= allowed * std::max(segment.size, last->size);
                 if (!goesOn) {
                     model::TextLine line;
                     line.firstWord = static_cast<std::uint32_t>(m_layout.words.size());

@@ -243,6 +243,17 @@ private:
 
 }  // namespace
 
+namespace {
+
+bool isBulletText(std::string const& word) {
+    if (word.empty() || word.size() > 4) return false;
+    std::size_t at = 0;
+    char32_t const code = text::decodeNext(word, at);
+    return at == word.size() && isBullet(code);
+}
+
+}  // namespace
+
 std::vector<Segment> cutSegments(std::span<WordDraft const> words, std::span<std::uint32_t const> lineStarts) {
     std::vector<Segment> segments;
     segments.reserve(lineStarts.size() * 2);
@@ -267,6 +278,7 @@ std::vector<Segment> cutSegments(std::span<WordDraft const> words, std::span<std
             }
             Segment& s = segments.back();
             ++s.wordCount;
+            s.bullet = s.wordCount == 1 && isBulletText(draft.word.text);
             s.flow = model::united(s.flow, draft.flow);
             if (draft.word.text.size() > longest && draft.word.script == model::Script::Normal) {
                 longest = draft.word.text.size();

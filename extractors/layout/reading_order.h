@@ -25,6 +25,7 @@ struct Segment {
     model::Rect flow;
     model::Points baseline = 0;
     model::Points size = 0;       // of its longest-running font size
+    bool bullet = false;          // a lone bullet
     bool barBefore = false;       // parted from its left neighbour by a vertical rule
 };
 

@@ -93,6 +93,7 @@ WordBuilder::Joint WordBuilder::jointBetween(GlyphRun const& left, GlyphRun cons
     if (left.leader != right.leader) return gap <= kGapTouching && !spaceDrawn ? Joint::Touching : Joint::Spaced;
     bool const neutral = left.neutral || right.neutral;
     if (left.cjk != right.cjk && !neutral) return gap <= kGapCjkDrawnSpace && !spaceDrawn ? Joint::Touching : gap > kGapDrawnSpace ? Joint::Spaced : Joint::Touching;
+    if ((left.cjk || left.neutral) && isSentenceEnd(lastCode(left))) return gap > kGapCjk ? Joint::Spaced : Joint::Touching;
     if (left.cjk || right.cjk) return gap > kGapCjk || (spaceDrawn && gap > kGapCjkDrawnSpace) ? Joint::Spaced : Joint::Joined;
     if (spaceDrawn && gap > kGapDrawnSpace) return Joint::Spaced;
     bool const inSequence = right.order == left.order + 1;
@@ -202,7 +203,9 @@ bool WordBuilder::isExponent(GlyphRun const* next) const {
         bool const alone = word.size() == 1 || !isLetterLike(word[word.size() - 2]);
         if (alone && (after == U's' || after == U'S' || after == U't' || after == U'C' || after == U'R')) return true;
     }
-    return word == U"E" && (after == U'P' || after == U'C');
+    // "D²PAK", "E²PROM": a letter alone, and letters that go on without a gap.
+    bool const alone = isAsciiUpper(word.back()) && (word.size() == 1 || !isLetterLike(word[word.size() - 2]));
+    return alone && isAsciiUpper(after) && !next->spaceBefore && next->flow.x0 - m_draft.flow.x1 < kGapSubscript * 2 * next->size;
 }
 
 bool WordBuilder::joinsAsSuperscript() const {
