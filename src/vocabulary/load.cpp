@@ -351,6 +351,20 @@ void readFile(json const& file, Vocabulary::Store& store) {
         store.evidence.push_back(Evidence{.phrase = foldWords(phrase), .family = familyIndex});
     });
     readLexicon(listMember(file, "lexicon"), store.lexicon);
+    for (auto const& object : listMember(file, "topics")) {
+        if (!object.is_object()) {
+            throw Wrong{"each of \"topics\" must be an object"};
+        }
+        CombinedTopic topic;
+        eachText(listMember(object, "concepts"), "concepts", [&](std::string const& name) {
+            topic.name += (topic.name.empty() ? "" : "+") + name;
+            topic.concepts.push_back(store.lexicon.intern(name));
+        });
+        std::sort(topic.concepts.begin(), topic.concepts.end());
+        topic.severity = severityOf(object, "severity", model::Severity::Function);
+        topic.caution = textMember(object, "caution");
+        store.topics.push_back(std::move(topic));
+    }
     for (auto const& object : listMember(file, "parameters")) {
         readParameter(object, family, store);
     }

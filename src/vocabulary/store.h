@@ -34,6 +34,14 @@ struct Statement {
     std::int32_t state = -1;  // index; -1: a name of the feature
 };
 
+// What a sentence that says all of `concepts` is about.
+struct CombinedTopic {
+    std::string name;
+    std::vector<ConceptId> concepts;
+    model::Severity severity = model::Severity::Note;
+    std::string caution;
+};
+
 struct Evidence {
     std::string phrase;  // folded
     std::uint32_t family = 0;
@@ -52,6 +60,7 @@ struct Vocabulary::Store {
     std::vector<std::string> statements;
     std::vector<Family> families;
     std::vector<Evidence> evidence;
+    std::vector<CombinedTopic> topics;
 
     ViewMap<std::vector<std::uint32_t>> parametersById;  // also by the ids of "also"
     ViewMap<std::uint32_t> featuresById;

@@ -312,7 +312,17 @@ std::vector<Topic> Vocabulary::topics(std::string_view sentence, std::string_vie
         add(entry->id, entry->severity, entry->caution);
     }
     Concepts const said = m_store->lexicon.read(sentence);
+    std::vector<ConceptId> covered;
+    for (auto const& combined : m_store->topics) {
+        if (said.containsAll(combined.concepts)) {
+            add(combined.name, combined.severity, combined.caution);
+            covered.insert(covered.end(), combined.concepts.begin(), combined.concepts.end());
+        }
+    }
     for (ConceptId id : said.ids) {
+        if (std::find(covered.begin(), covered.end(), id) != covered.end()) {
+            continue;
+        }
         Concept const& about = m_store->lexicon.at(id);
         bool const protection = family.empty() || family == "lithium-protection" || family == "generic" || about.severity != model::Severity::Hazard;
         if (about.severity > model::Severity::Editorial && protection) {
@@ -361,6 +371,11 @@ std::vector<Topic> Vocabulary::topics(std::string_view sentence, std::string_vie
     }
     std::stable_sort(found.begin(), found.end(), [](Topic const& a, Topic const& b) { return a.severity > b.severity; });
     return found;
+}
+
+bool Vocabulary::names(std::string_view text, std::string_view wantedConcept) const {
+    ConceptId const* const id = m_store->lexicon.findConcept(wantedConcept);
+    return id != nullptr && m_store->lexicon.read(text.substr(0, kLongestSentence)).has(*id);
 }
 
 std::string_view toString(Role role) {

@@ -22,6 +22,7 @@
 //                      "essential", "charger_pin"}],
 //      "features":   [{"id", "title", "names", "severity", "other_severity", "caution", "concern",
 //                      "states": [{"state", "meaning", "phrases": {..}, "cells": {..}}], "changes": [{"from", "to", "severity", "level", "text"}]}],
+//      "topics":     [{"concepts": [..], "severity", "caution"}],   what a sentence with all of them is about, instead of each by itself
 //      "cautions":   [{"id", "when", "text", "check"}],  "statements": [..]}
 #pragma once
 
@@ -166,6 +167,9 @@ public:
 
     // What a sentence is about, gravest first; empty: nothing known.
     [[nodiscard]] std::vector<Topic> topics(std::string_view sentence, std::string_view family = {}) const;
+
+    // Whether a text names a concept of the lexicon, in whatever language.
+    [[nodiscard]] bool names(std::string_view text, std::string_view wantedConcept) const;
 
     Vocabulary(Vocabulary&&) noexcept;
     Vocabulary& operator=(Vocabulary&&) noexcept;

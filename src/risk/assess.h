@@ -1,0 +1,20 @@
+// Adds to the facts of src/compare/ what they mean: judgement, level, severity,
+// hazard side, title, explanation and caution of each finding, the order of the
+// findings, cautions, general statements and the verdict.
+//
+//     auto comparison = assess(compare::align(reference, candidate, {}, vocabulary), reference, candidate, vocabulary);
+//     comparison.verdict.level      // VerdictLevel::BenchTest
+#pragma once
+
+#include "model/comparison.h"
+#include "model/datasheet.h"
+#include "vocabulary/vocabulary.h"
+
+namespace standin::risk {
+
+// `compared` must come from the same two sheets. Pure; never fails; linear in the
+// findings and pairs but for sorting.
+[[nodiscard]] model::Comparison assess(model::Comparison compared, model::Datasheet const& reference, model::Datasheet const& candidate,
+                                       vocabulary::Vocabulary const& vocabulary);
+
+}  // namespace standin::risk

@@ -1,0 +1,298 @@
+// A text counts by what it is about (topics of the vocabulary) and by the gravest
+// class of its change; where nothing is known about it the class decides alone.
+// Tested by tests/src/risk/judge_text_test.cpp.
+#include "risk/judge_text.h"
+
+#include <algorithm>
+#include <vector>
+
+#include "risk/texts.h"
+
+namespace standin::risk {
+
+namespace {
+
+using model::Finding;
+using model::FindingKind;
+using model::Judgement;
+using model::Relation;
+using model::Severity;
+using model::WordingClass;
+
+// Classes that turn a meaning round, whoever says the sentence.
+bool turnsMeaning(WordingClass wordingClass) {
+    return wordingClass == WordingClass::Neg || wordingClass == WordingClass::Perm || wordingClass == WordingClass::Trig || wordingClass == WordingClass::Pin;
+}
+
+bool isQuiet(WordingClass wordingClass) {
+    return wordingClass == WordingClass::Edit || wordingClass == WordingClass::Style;
+}
+
+// Sections whose words do not describe the part's behaviour.
+bool besideThePart(model::SectionKind kind) {
+    return kind == model::SectionKind::Revision || kind == model::SectionKind::Legal || kind == model::SectionKind::Packing;
+}
+
+std::string checkOf(SheetView const& sheets, std::string const& caution) {
+    auto const* entry = sheets.vocabulary().caution(caution);
+    return entry == nullptr ? std::string() : entry->check;
+}
+
+std::string spoken(std::string subject) {
+    std::replace(subject.begin(), subject.end(), '-', ' ');
+    std::replace(subject.begin(), subject.end(), '+', ' ');
+    return subject;
+}
+
+struct Matter {
+    Severity severity = Severity::Function;
+    bool known = false;
+    std::string caution;
+    std::string words;  // "overcharge", for titles
+};
+
+Matter matterOf(Finding const& finding, SheetView const& sheets) {
+    std::vector<vocabulary::Topic> topics;
+    for (auto const& side : {finding.reference, finding.candidate}) {
+        if (!side) continue;
+        for (auto& topic : sheets.vocabulary().topics(side->text, sheets.family())) topics.push_back(std::move(topic));
+    }
+    std::stable_sort(topics.begin(), topics.end(), [](auto const& a, auto const& b) { return a.severity > b.severity; });
+    Matter matter;
+    if (!finding.canonical.empty()) {
+        if (auto const* entry = sheets.vocabulary().find(finding.canonical, sheets.family())) {
+            matter = {.severity = entry->severity, .known = true, .caution = entry->caution, .words = entry->title};
+            return matter;
+        }
+    }
+    if (topics.empty()) return matter;
+    matter.known = true;
+    matter.severity = topics.front().severity;
+    matter.words = spoken(topics.front().subject);
+    for (auto const& topic : topics) {
+        if (topic.severity == matter.severity && !topic.caution.empty()) {
+            matter.caution = topic.caution;
+            break;
+        }
+    }
+    if (auto const* entry = sheets.vocabulary().find(topics.front().subject, sheets.family())) matter.words = entry->title;
+    if (auto const* feature = sheets.vocabulary().feature(topics.front().subject)) matter.words = feature->title;
+    return matter;
+}
+
+Level levelOfWording(Finding const& finding, Subject subject) {
+    bool const oneSided = finding.relation == Relation::OnlyReference || finding.relation == Relation::OnlyCandidate;
+    if (finding.relation == Relation::Moved || finding.relation == Relation::Same) return {0, false};
+    if (finding.relation == Relation::ConflictInDocument || finding.relation == Relation::Unread) return {2, true};
+    int level = 0;
+    if (finding.classes.empty()) level = finding.relation == Relation::MeaningChanged ? 2 : 1;
+    for (WordingClass const wordingClass : finding.classes) {
+        int own = levelOfClass(wordingClass, subject);
+        // A sentence of one sheet alone mentions numbers and limits without changing them.
+        if (oneSided) own = isQuiet(wordingClass) ? 1 : turnsMeaning(wordingClass) && subject == Subject::Hazardous ? std::min(own, 3) : std::min(own, 2);
+        level = std::max(level, own);
+    }
+    if (oneSided && level == 0) level = 1;
+    return {level, false};
+}
+
+TextJudgement judgeWording(Finding const& finding, SheetView const& sheets) {
+    TextJudgement result;
+    Matter matter = matterOf(finding, sheets);
+    Subject const subject = matter.severity == Severity::Hazard ? Subject::Hazardous : Subject::Ordinary;
+    result.level = levelOfWording(finding, subject);
+    result.severity = matter.severity;
+    bool const quiet = std::all_of(finding.classes.begin(), finding.classes.end(), isQuiet) && finding.relation != Relation::MeaningChanged;
+    bool const oneSided = finding.relation == Relation::OnlyReference || finding.relation == Relation::OnlyCandidate;
+    bool const turns = std::any_of(finding.classes.begin(), finding.classes.end(), turnsMeaning);
+    if (turns) result.severity = std::max(result.severity, Severity::Function);
+    if (quiet) result.severity = std::min(result.severity, Severity::Note);
+    if (std::any_of(finding.classes.begin(), finding.classes.end(), [](auto c) { return c == WordingClass::Pin; }) && matter.caution.empty()) matter.caution = "C-PIN";
+    if (besideThePart(sheets.sectionKind(finding))) {
+        result.level.level = std::min(result.level.level, 1);
+        result.severity = std::min(result.severity, Severity::Note);
+        matter.caution.clear();
+    }
+    if (finding.kind == FindingKind::Figure) {
+        result.level.level = std::min(result.level.level, 2);
+        if (oneSided) {
+            result.level.level = 1;
+            result.severity = Severity::Note;
+        }
+    }
+    if (finding.kind == FindingKind::Table && oneSided) {
+        result.level = {std::min(result.level.level, 2), matter.severity == Severity::Hazard && matter.known};
+        if (!matter.known) {
+            result.level = {1, false};
+            result.severity = Severity::Note;
+        }
+    }
+    result.judgement = result.level.level <= 1 ? Judgement::Complies : Judgement::Open;
+    if (result.level.level >= 2) result.caution = matter.caution;
+    result.title = texts::wordingTitle(finding, matter.words);
+    result.explanation = texts::wordingExplanation(finding, matter.words, checkOf(sheets, result.caution));
+    return result;
+}
+
+TextJudgement judgeFeature(Finding const& finding, SheetView const& sheets) {
+    auto const* entry = sheets.vocabulary().feature(finding.canonical);
+    if (entry == nullptr) return judgeWording(finding, sheets);
+    TextJudgement result;
+    std::string const from = sheets.referenceState(finding);
+    std::string const to = sheets.candidateState(finding);
+    auto const meaning = [entry](std::string const& token) {
+        for (auto const& state : entry->states) {
+            if (state.token == token) return state.meaning.empty() ? state.token : state.meaning;
+        }
+        return token;
+    };
+    result.severity = entry->severity;
+    std::string effect = entry->concern;
+    if (finding.relation == Relation::ModeDiffers) {
+        result.severity = entry->otherSeverity;
+        result.level = levelOf(Outcome::ModeDiffers, result.severity);
+        for (auto const& concern : entry->concerns) {
+            bool const matches = (concern.from.empty() || concern.from == from) && (concern.to.empty() || concern.to == to) && from != to;
+            if (!matches) continue;
+            result.severity = concern.severity;
+            result.level = {concern.level, false};
+            if (!concern.text.empty()) effect = concern.text;
+            break;
+        }
+        result.judgement = result.severity == Severity::Hazard ? Judgement::HazardSide : Judgement::Worse;
+    } else if (finding.relation == Relation::ModeSame) {
+        result.level = {0, false};
+        result.judgement = Judgement::Complies;
+    } else {
+        result.level = levelOf(finding.relation == Relation::ConflictInDocument ? Outcome::NotComparable : Outcome::ModeUnstated, result.severity);
+    }
+    if (result.level.level >= 1) result.caution = finding.relation == Relation::ConflictInDocument && entry->caution.empty() ? "C-READ" : entry->caution;
+    result.title = texts::featureTitle(entry->title, finding.relation, finding.reference ? from : std::string(), finding.candidate ? to : std::string());
+    result.explanation = texts::featureExplanation(finding.relation, finding.reference ? meaning(from) : std::string(), finding.candidate ? meaning(to) : std::string(), effect, checkOf(sheets, result.caution));
+    return result;
+}
+
+bool namesNoConnection(std::string_view text) {
+    for (std::string_view part : {"| NC", "| N.C", "| N/C", "| DNC", "| NU"}) {
+        if (text.find(part) != std::string_view::npos) return true;
+    }
+    return false;
+}
+
+TextJudgement judgePin(Finding const& finding, SheetView const& sheets) {
+    // Another name or number has no class of wording; another description has.
+    bool const misfit = finding.relation == Relation::MeaningChanged && finding.classes.empty();
+    if (!misfit && finding.reference && finding.candidate) {
+        TextJudgement result = judgeWording(finding, sheets);
+        result.title = texts::pinTitle(finding, false);
+        if (result.level.level >= 2) {
+            result.caution = "C-PIN";
+            result.explanation = texts::pinExplanation(finding, false);
+        }
+        return result;
+    }
+    TextJudgement result;
+    result.severity = sheets.family() == "lithium-protection" ? Severity::Hazard : Severity::Function;
+    if (misfit) {
+        bool const unconnected = namesNoConnection(finding.reference->text) || namesNoConnection(finding.candidate->text);
+        result.level = unconnected ? Level{3, false} : levelOf(Outcome::Misfit, result.severity);
+        result.judgement = Judgement::HazardSide;
+    } else {
+        result.severity = Severity::Function;
+        result.level = {2, true};
+    }
+    result.caution = "C-PIN";
+    result.title = texts::pinTitle(finding, misfit);
+    result.explanation = texts::pinExplanation(finding, misfit);
+    return result;
+}
+
+TextJudgement judgePackage(Finding const& finding) {
+    TextJudgement result;
+    result.title = texts::packageTitle(finding);
+    result.explanation = texts::packageExplanation(finding);
+    if (finding.reference && finding.candidate && finding.relation != Relation::Reworded) {
+        result.level = levelOf(Outcome::Misfit, Severity::Function);
+        result.judgement = Judgement::Worse;
+    } else {
+        // One of several packages: the ordered one may be common to both.
+        result.severity = Severity::Note;
+        result.level = {1, false};
+    }
+    return result;
+}
+
+TextJudgement judgeCoverage(Finding const& finding) {
+    TextJudgement result;
+    result.severity = Severity::Note;
+    result.level = {1, finding.open};
+    result.title = finding.title.empty() ? texts::coverageTitle(finding) : finding.title;
+    result.explanation = finding.explanation.empty() ? texts::coverageExplanation() : finding.explanation;
+    return result;
+}
+
+// Running heads, document properties, headings: worth a look, never more.
+TextJudgement judgeSurroundings(Finding const& finding, SheetView const& sheets) {
+    TextJudgement result = judgeWording(finding, sheets);
+    bool const editorial = !finding.classes.empty() && std::all_of(finding.classes.begin(), finding.classes.end(), [](auto c) { return c == WordingClass::Edit; });
+    result.level = editorial || finding.relation == Relation::Moved ? Level{0, false} : Level{1, false};
+    result.severity = Severity::Note;
+    result.judgement = Judgement::Complies;
+    result.caution.clear();
+    if (!finding.title.empty()) result.title = finding.title;
+    result.explanation = texts::wordingExplanation(finding, {}, "Look at both pages");
+    return result;
+}
+
+TextJudgement judgeOrdering(Finding const& finding, SheetView const& sheets) {
+    TextJudgement result = judgeWording(finding, sheets);
+    bool const oneSided = !finding.reference || !finding.candidate;
+    if (oneSided) {
+        result.level = {1, false};
+        result.severity = Severity::Note;
+        result.caution.clear();
+    } else if (!finding.classes.empty() && !std::all_of(finding.classes.begin(), finding.classes.end(), isQuiet)) {
+        result.level.level = std::max(result.level.level, levelOfClass(WordingClass::Ord, Subject::Ordinary));
+        result.severity = std::max(result.severity, Severity::Function);
+    }
+    return result;
+}
+
+}  // namespace
+
+int levelOfClass(WordingClass wordingClass, Subject subject) {
+    bool const grave = subject == Subject::Hazardous;
+    switch (wordingClass) {
+        case WordingClass::Perm:
+        case WordingClass::Pin: return grave ? 4 : 3;
+        case WordingClass::Neg:
+        case WordingClass::Trig:
+        case WordingClass::Conn:
+        case WordingClass::Num:
+        case WordingClass::Ord:
+        case WordingClass::Cond: return 3;
+        case WordingClass::Mod:
+        case WordingClass::Temp:
+        case WordingClass::Scope:
+        case WordingClass::Grade:
+        case WordingClass::Time: return grave ? 3 : 2;
+        case WordingClass::Edit: return 0;
+        case WordingClass::Style: return 1;
+    }
+    return 3;
+}
+
+TextJudgement judgeText(Finding const& finding, SheetView const& sheets) {
+    switch (finding.kind) {
+        case FindingKind::Feature: return judgeFeature(finding, sheets);
+        case FindingKind::Pin: return judgePin(finding, sheets);
+        case FindingKind::Package: return judgePackage(finding);
+        case FindingKind::Ordering: return judgeOrdering(finding, sheets);
+        case FindingKind::Coverage: return judgeCoverage(finding);
+        case FindingKind::Section:
+        case FindingKind::Document: return judgeSurroundings(finding, sheets);
+        default: return judgeWording(finding, sheets);
+    }
+}
+
+}  // namespace standin::risk

@@ -1,0 +1,465 @@
+// Plain sentences put together from whole phrases.
+// Tested by tests/src/risk/texts_test.cpp, which also looks for words that must not occur.
+#include "risk/texts.h"
+
+#include <array>
+
+#include <fmt/format.h>
+
+#include "compare/coverage_account.h"
+
+namespace standin::risk::texts {
+
+namespace {
+
+using model::Relation;
+using model::VerdictLevel;
+using model::WordingClass;
+using quantity::Decimal;
+using vocabulary::Role;
+
+constexpr std::size_t kLongestQuote = 90;
+
+bool takesPrefix(std::string_view unit) {
+    for (std::string_view known : {"V", "A", "Ω", "s", "F", "H", "Hz", "W", "C", "T", "J", "m"}) {
+        if (unit == known) {
+            return true;
+        }
+    }
+    return false;
+}
+
+std::string withUnit(std::string number, std::string_view unit) {
+    if (!unit.empty() && unit != "1") {
+        number += ' ';
+        number += unit;
+    }
+    return number;
+}
+
+std::string byAmount(ParameterJudgement const& judged, std::string_view unit) {
+    return judged.distance ? fmt::format(" by {}", amount(judged.distance->amount, unit)) : std::string();
+}
+
+std::string_view boundName(Bounding bound) {
+    switch (bound) {
+        case Bounding::Maximum: return "maximum";
+        case Bounding::Minimum: return "minimum";
+        case Bounding::Typical: return "typical value";
+    }
+    return "value";
+}
+
+// " (maximum higher by 35 mV)"
+std::string bracketed(ParameterJudgement const& judged, std::string_view unit) {
+    if (!judged.distance) {
+        return {};
+    }
+    return fmt::format(" ({} {}{})", boundName(judged.distance->of), judged.distance->higher ? "higher" : "lower", byAmount(judged, unit));
+}
+
+std::string conditionOf(std::optional<model::Side> const& side) {
+    return side && !side->condition.empty() ? shortened(side->condition, kLongestQuote) : std::string("no condition");
+}
+
+std::string sentence(std::string text) {
+    text = capitalised(std::move(text));
+    if (!text.empty() && text.back() != '.') {
+        text += '.';
+    }
+    return text;
+}
+
+std::string joined(std::string first, std::string_view check) {
+    if (!check.empty()) {
+        first += ' ';
+        first += sentence(std::string(check));
+    }
+    return first;
+}
+
+std::string_view subjectOf(model::FindingKind kind) {
+    switch (kind) {
+        case model::FindingKind::Table: return "Table row";
+        case model::FindingKind::Figure: return "Figure";
+        case model::FindingKind::Ordering: return "Ordering line";
+        case model::FindingKind::Section: return "Section";
+        case model::FindingKind::Document: return "Document line";
+        default: return "Sentence";
+    }
+}
+
+std::string about(std::string_view topic) {
+    return topic.empty() ? std::string() : fmt::format(" about {}", topic);
+}
+
+std::string quoteOf(model::Finding const& finding) {
+    auto const& side = finding.reference ? finding.reference : finding.candidate;
+    return side ? shortened(side->text, kLongestQuote) : std::string();
+}
+
+}  // namespace
+
+std::string amount(Decimal value, std::string_view unit) {
+    if (unit == "degC" || unit == "K") {
+        return withUnit(value.toShortString(), "K");
+    }
+    if (!takesPrefix(unit) || value.isZero()) {
+        return withUnit(value.toShortString(), unit);
+    }
+    struct Prefix {
+        int power;
+        char const* text;
+    };
+    constexpr std::array<Prefix, 9> kPrefixes = {{{9, "G"}, {6, "M"}, {3, "k"}, {0, ""}, {-3, "m"}, {-6, "µ"}, {-9, "n"}, {-12, "p"}, {-15, "f"}}};
+    for (auto const& prefix : kPrefixes) {
+        Decimal const scaled = value.scaledByPowerOfTen(-prefix.power);
+        if (scaled.magnitude() >= Decimal(1) || prefix.power == -15) {
+            return fmt::format("{} {}{}", scaled.toShortString(), prefix.text, unit);
+        }
+    }
+    return withUnit(value.toShortString(), unit);
+}
+
+std::string values(model::Side const& side) {
+    std::string text;
+    auto const add = [&text](char const* name, std::string const& value) {
+        if (!value.empty()) {
+            text += text.empty() ? "" : ", ";
+            text += name;
+            text += value;
+        }
+    };
+    add("min ", side.min);
+    add("typ ", side.typ);
+    add("max ", side.max);
+    if (text.empty()) {
+        return shortened(side.text, kLongestQuote);
+    }
+    return withUnit(std::move(text), side.unit);
+}
+
+std::string capitalised(std::string text) {
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') {
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    }
+    return text;
+}
+
+std::string shortened(std::string_view text, std::size_t longest) {
+    if (text.size() <= longest) {
+        return std::string(text);
+    }
+    while (longest > 0 && (static_cast<unsigned char>(text[longest]) & 0xC0) == 0x80) {
+        --longest;
+    }
+    return std::string(text.substr(0, longest)) + "…";
+}
+
+std::string parameterTitle(std::string_view name, model::Finding const& finding, ParameterJudgement const& judged, Role role, std::string_view unit) {
+    bool const range = role == Role::Withstand || role == Role::OperatingRange;
+    std::string const by = byAmount(judged, unit);
+    switch (finding.relation) {
+        case Relation::OnlyReference: return fmt::format("{}: stated by the reference only", name);
+        case Relation::OnlyCandidate: return fmt::format("{}: stated by the candidate only", name);
+        case Relation::UnitConflict: return fmt::format("{}: the units do not agree", name);
+        case Relation::ConflictInDocument: return fmt::format("{}: two places of one sheet disagree", name);
+        case Relation::Unread: return fmt::format("{}: could not be read", name);
+        case Relation::NotComparable: return fmt::format("{}: the values cannot be compared", name);
+        case Relation::ConditionsDiffer: return fmt::format("{}: stated under other conditions", name);
+        default: break;
+    }
+    if (judged.outcome == Outcome::NotEnclosing || judged.outcome == Outcome::NotEnclosingCharger) {
+        return fmt::format("{} is narrower{}", name, by);
+    }
+    if (judged.outcome == Outcome::HazardBoundOpen) {
+        return fmt::format("{}: a limit of the reference is not stated by the candidate", name);
+    }
+    if (judged.outcome == Outcome::TypicalOnly || judged.outcome == Outcome::TypicalOnlyBeyond) {
+        return fmt::format("{}: the candidate states a typical value only", name);
+    }
+    switch (finding.relation) {
+        case Relation::Inside: return range ? fmt::format("{} is narrower{}", name, by) : fmt::format("{} lies inside the reference's range", name);
+        case Relation::Wider: return fmt::format("{} is wider{}{}", name, by.empty() ? "" : judged.distance->higher ? ", reaching higher" : ", reaching lower", by);
+        case Relation::ReachesHigher: return fmt::format("{} reaches higher{}", name, by);
+        case Relation::ReachesLower: return fmt::format("{} reaches lower{}", name, by);
+        case Relation::ClearAbove: return fmt::format("{} lies clear above the reference's range{}", name, bracketed(judged, unit));
+        case Relation::ClearBelow: return fmt::format("{} lies clear below the reference's range{}", name, bracketed(judged, unit));
+        case Relation::OneSided: return fmt::format("{}: a limit is stated in one sheet only", name);
+        case Relation::TypDiffers:
+            return judged.distance ? fmt::format("{}: {} {}{}", name, boundName(judged.distance->of), judged.distance->higher ? "higher" : "lower", by)
+                                   : fmt::format("{}: typical values differ", name);
+        case Relation::TypEqual: return fmt::format("{}: equal typical values without limits", name);
+        default: return fmt::format("{} differs{}", name, by);
+    }
+}
+
+std::string parameterExplanation(model::Finding const& finding, ParameterJudgement const& judged, std::string_view effect, std::string_view check) {
+    std::string const possible = effect.empty() ? std::string() : fmt::format("; possible effect: {}", effect);
+    if (!finding.candidate && finding.reference) {
+        return joined(fmt::format("The reference states {}, the candidate was found to state nothing{}.", values(*finding.reference), possible), check);
+    }
+    if (!finding.reference && finding.candidate) {
+        return joined(fmt::format("The candidate states {}, the reference was found to state nothing to set against it.", values(*finding.candidate)), check);
+    }
+    if (!finding.reference || !finding.candidate) {
+        return {};
+    }
+    std::string const both = fmt::format("The candidate states {} where the reference states {}", values(*finding.candidate), values(*finding.reference));
+    switch (finding.relation) {
+        case Relation::ConditionsDiffer:
+            return joined(fmt::format("{}, but the candidate's values hold under {} and the reference's under {}{}.", both, conditionOf(finding.candidate), conditionOf(finding.reference), possible), check);
+        case Relation::UnitConflict: return joined(both + ": the units do not agree, or a prefix was lost or misprinted.", "Look at both pages");
+        case Relation::NotComparable: return joined(both + ", which refers to something else.", check.empty() ? std::string_view("Look at both pages") : check);
+        case Relation::ConflictInDocument: return joined(both + ", and one sheet contradicts itself.", "Look at the pages shown");
+        case Relation::Unread: return joined(both + ", which could not be read with certainty.", "Look at the pages shown");
+        default: break;
+    }
+    if (judged.outcome == Outcome::Better || judged.outcome == Outcome::HarsherComplies) {
+        return joined(both + ", within what the reference promises.", {});
+    }
+    if (judged.typicalOnly || judged.outcome == Outcome::HazardBoundOpen) {
+        return joined(fmt::format("{}: a limit is not stated, so nothing is promised beyond it{}.", both, possible), check);
+    }
+    return joined(both + possible + ".", check);
+}
+
+std::string featureTitle(std::string_view name, Relation relation, std::string_view referenceState, std::string_view candidateState) {
+    if (relation == Relation::ConflictInDocument) {
+        return fmt::format("{}: one sheet contradicts itself", name);
+    }
+    if (referenceState.empty()) {
+        return fmt::format("{}: not stated in the reference, {} in the candidate", name, candidateState);
+    }
+    if (candidateState.empty()) {
+        return fmt::format("{}: {} in the reference, not stated in the candidate", name, referenceState);
+    }
+    return fmt::format("{}: {} in the reference, {} in the candidate", name, referenceState, candidateState);
+}
+
+std::string featureExplanation(Relation relation, std::string_view referenceMeaning, std::string_view candidateMeaning, std::string_view effect, std::string_view check) {
+    std::string const possible = effect.empty() ? std::string() : fmt::format("; possible effect: {}", effect);
+    if (relation == Relation::ConflictInDocument) {
+        return joined("Places of one sheet say different things about it.", "Look at the pages shown");
+    }
+    if (referenceMeaning.empty() || candidateMeaning.empty()) {
+        return joined(fmt::format("Only the {} says: {}{}.", referenceMeaning.empty() ? "candidate" : "reference", referenceMeaning.empty() ? candidateMeaning : referenceMeaning, possible), check);
+    }
+    return joined(fmt::format("The reference says: {}; the candidate says: {}{}.", referenceMeaning, candidateMeaning, possible), check);
+}
+
+std::string_view classText(WordingClass wordingClass) {
+    switch (wordingClass) {
+        case WordingClass::Neg: return "negation added or removed";
+        case WordingClass::Mod: return "other strength of an instruction";
+        case WordingClass::Perm: return "permitted against prohibited";
+        case WordingClass::Trig: return "other trigger or release condition";
+        case WordingClass::Conn: return "\"and\" against \"or\", or another connective";
+        case WordingClass::Num: return "another number, unit or symbol";
+        case WordingClass::Pin: return "other handling or connection of a pin";
+        case WordingClass::Temp: return "other temperature or supply range";
+        case WordingClass::Scope: return "other scope (each, any, all, only)";
+        case WordingClass::Grade: return "other grade of promise";
+        case WordingClass::Ord: return "other meaning of an ordering code";
+        case WordingClass::Time: return "other time or sequence";
+        case WordingClass::Cond: return "condition or exception added or removed";
+        case WordingClass::Edit: return "editorial difference";
+        case WordingClass::Style: return "rephrased";
+    }
+    return "differs";
+}
+
+std::string wordingTitle(model::Finding const& finding, std::string_view topic) {
+    std::string_view const subject = subjectOf(finding.kind);
+    switch (finding.relation) {
+        case Relation::OnlyReference: return fmt::format("{}{} in the reference only: {}", subject, about(topic), quoteOf(finding));
+        case Relation::OnlyCandidate: return fmt::format("{}{} in the candidate only: {}", subject, about(topic), quoteOf(finding));
+        case Relation::Moved: return fmt::format("{} moved: {}", subject, quoteOf(finding));
+        case Relation::Unread: return fmt::format("{} could not be read", subject);
+        case Relation::ConflictInDocument: return fmt::format("{}{}: one sheet contradicts itself", subject, about(topic));
+        default: break;
+    }
+    if (finding.classes.empty()) {
+        return fmt::format("{}{} differs", subject, about(topic));
+    }
+    return fmt::format("{}{}: {}", subject, about(topic), classText(finding.classes.front()));
+}
+
+std::string wordingExplanation(model::Finding const& finding, std::string_view topic, std::string_view check) {
+    switch (finding.relation) {
+        case Relation::OnlyReference: return joined("Nothing that corresponds was found in the candidate.", check);
+        case Relation::OnlyCandidate: return joined("Nothing that corresponds was found in the reference.", check);
+        case Relation::Moved: return "The text is the same and stands at another place.";
+        default: break;
+    }
+    std::string what;
+    for (WordingClass const wordingClass : finding.classes) {
+        what += what.empty() ? "" : "; ";
+        what += classText(wordingClass);
+    }
+    if (what.empty()) {
+        what = "the texts differ";
+    }
+    if (!finding.classes.empty() && finding.classes.front() == WordingClass::Edit) {
+        return "Editorial difference: no change of meaning was found.";
+    }
+    if (!finding.classes.empty() && finding.classes.front() == WordingClass::Style) {
+        return joined("The texts are worded differently; no change of meaning was found.", "Read both");
+    }
+    std::string text = sentence(what);
+    if (!topic.empty()) {
+        text.pop_back();
+        text += fmt::format(", in a text about {}.", topic);
+    }
+    return joined(std::move(text), check.empty() ? std::string_view("Read both and check what follows for your circuit") : check);
+}
+
+std::string pinTitle(model::Finding const& finding, bool misfit) {
+    auto const name = [](std::optional<model::Side> const& side) { return side ? shortened(side->text.substr(0, side->text.find(" | ", side->text.find(" | ") == std::string::npos ? 0 : side->text.find(" | ") + 3)), 40) : std::string(); };
+    if (!finding.candidate) {
+        return fmt::format("Pin {}: found in the reference only", name(finding.reference));
+    }
+    if (!finding.reference) {
+        return fmt::format("Pin {}: found in the candidate only", name(finding.candidate));
+    }
+    if (misfit) {
+        return fmt::format("Pin {} in the reference, {} in the candidate", name(finding.reference), name(finding.candidate));
+    }
+    return fmt::format("Pin {}: described differently", name(finding.reference));
+}
+
+std::string pinExplanation(model::Finding const& finding, bool misfit) {
+    if (misfit) {
+        return "A board net would meet a pin of another name or number. Do not fit before the pin's function is resolved on both drawings.";
+    }
+    if (!finding.reference || !finding.candidate) {
+        return "No pin that corresponds was found in the other sheet. Check the pin tables and drawings of both.";
+    }
+    return "The pin is described or to be handled differently. Check the board net of this pin.";
+}
+
+std::string packageTitle(model::Finding const& finding) {
+    auto const name = [](std::optional<model::Side> const& side) { return side ? shortened(side->text, 40) : std::string(); };
+    if (!finding.candidate) {
+        return fmt::format("Package {}: named by the reference only", name(finding.reference));
+    }
+    if (!finding.reference) {
+        return fmt::format("Package {}: named by the candidate only", name(finding.candidate));
+    }
+    return fmt::format("Package {} in the reference, {} in the candidate", name(finding.reference), name(finding.candidate));
+}
+
+std::string packageExplanation(model::Finding const& finding) {
+    if (!finding.reference || !finding.candidate) {
+        return "The package was found in one sheet only. Compare the drawings for the ordered version.";
+    }
+    return "The sheets name different packages, so the candidate may not fit the land pattern. Compare both drawings.";
+}
+
+std::string coverageTitle(model::Finding const& finding) {
+    std::string const quote = quoteOf(finding);
+    return quote.empty() ? "A part of a sheet was not compared" : fmt::format("Not compared: {}", quote);
+}
+
+std::string coverageCause(std::string_view cause) {
+    if (cause == compare::kNumbersUnaccounted) return "Printed numbers that belong to nothing that was compared";
+    if (cause == compare::kPagesWithoutText) return "Pages without readable text";
+    if (cause == compare::kTablesUnread) return "Tables that were found and not understood";
+    if (cause == compare::kFiguresUnread) return "Figures whose lettering was not read";
+    if (cause == compare::kProseInTwoLanguages) return "Prose in two languages: sentences were not compared";
+    if (cause == compare::kVariantsNotChosen) return "Several versions share a datasheet and none was selected";
+    if (cause == compare::kPinsInOneSheet) return "Pins were found in one sheet only";
+    if (cause == compare::kDoubtfulPairing) return "Rows for which two partners were nearly as likely";
+    if (cause == compare::kNoParameters) return "No parameters were found in one sheet";
+    return std::string(cause);
+}
+
+std::string coverageCauseExplanation(std::string_view cause) {
+    if (cause == compare::kProseInTwoLanguages) {
+        return "Numbers, parameters, pins and features were compared; the sentences have to be read by a person who knows both languages.";
+    }
+    if (cause == compare::kVariantsNotChosen) return "Values of other versions stand beside those of the ordered one. Select the exact ordered version.";
+    if (cause == compare::kPinsInOneSheet) return "The pins could not be set against each other. Compare both pin tables and drawings before fitting.";
+    if (cause == compare::kDoubtfulPairing) return "Another row would have been nearly as good a partner. Look at both rows.";
+    if (cause == compare::kNoParameters) return "Without values there is nothing to set the other sheet against. Look at the pages.";
+    return coverageExplanation();
+}
+
+std::string coverageExplanation() {
+    return "This was not compared, so a difference in it would not be seen. Look at the page shown.";
+}
+
+std::string_view levelText(VerdictLevel level) {
+    switch (level) {
+        case VerdictLevel::NoDifference: return "No difference found in the compared parameters";
+        case VerdictLevel::SmallDifferences: return "Small differences, none on a hazard side";
+        case VerdictLevel::ConfirmFunction: return "Function needs confirming in your circuit";
+        case VerdictLevel::BenchTest: return "Bench test before use";
+        case VerdictLevel::DoNotSubstitute: return "Do not substitute on this evidence";
+    }
+    return {};
+}
+
+std::string verdictSentence(VerdictLevel level, Counts const& counts, std::string_view first, int others, bool incomplete) {
+    std::string text(levelText(level));
+    if (level == VerdictLevel::NoDifference) {
+        text += fmt::format(" ({} of {} compared).", counts.compared, counts.all);
+    } else {
+        if (!first.empty()) {
+            text += fmt::format(": {}", first);
+            if (others > 0) {
+                text += fmt::format(", and {} more {} of this level", others, others == 1 ? "finding" : "findings");
+            }
+        }
+        text += fmt::format(". {} of {} parameters were compared.", counts.compared, counts.all);
+    }
+    if (incomplete) {
+        text += " Not enough information to say more: what is open is listed.";
+    }
+    return text;
+}
+
+std::string openFindings(int count) {
+    return count == 1 ? "One finding is open: the sheets do not state enough to judge it." : fmt::format("{} findings are open: the sheets do not state enough to judge them.", count);
+}
+
+std::string unaccountedNumbers(int count) {
+    return count == 1 ? "One printed number or sentence was neither compared nor listed." : fmt::format("{} printed numbers or sentences were neither compared nor listed.", count);
+}
+
+std::string pagesWithoutText(std::string_view side, std::vector<int> const& pages) {
+    std::string list;
+    for (std::size_t i = 0; i < pages.size() && i < 12; ++i) {
+        list += fmt::format("{}{}", i == 0 ? "" : ", ", pages[i]);
+    }
+    if (pages.size() > 12) {
+        list += ", …";
+    }
+    return fmt::format("{} {} of the {} could not be read: no text is stored there.", pages.size() == 1 ? "Page" : "Pages", list, side);
+}
+
+std::string unreadTables(std::string_view side, std::size_t count) {
+    return count == 1 ? fmt::format("One table of the {} was found and not understood.", side) : fmt::format("{} tables of the {} were found and not understood.", count, side);
+}
+
+std::string statedInNeither(std::string_view what) {
+    return fmt::format("No value was found in either sheet for: {}.", what);
+}
+
+std::string severalVersions(std::string_view side) {
+    return fmt::format("Several versions share the datasheet of the {}; the ordered one was not selected.", side);
+}
+
+std::string noParameters(std::string_view side) {
+    return fmt::format("No parameter was found in the {}.", side);
+}
+
+std::string typicalOnly(int count) {
+    return count == 1 ? "One parameter has no limit in the candidate." : fmt::format("{} parameters have no limit in the candidate.", count);
+}
+
+std::string coverageFindings(int count) {
+    return count == 1 ? "One part of the sheets was not compared." : fmt::format("{} parts of the sheets were not compared.", count);
+}
+
+}  // namespace standin::risk::texts
