@@ -30,15 +30,18 @@ namespace {
 constexpr float kColumnGap = 0.72F;    // a gap at a column boundary that parts two cells
 constexpr float kMergedGap = 1.0F;     // the same inside an area that rules make one
 constexpr float kSameLine = 0.45F;
+constexpr float kLineSlack = 0.5F;     // a text may reach this far over the going on of a rule
 constexpr float kOverflow = 0.35F;     // share of the next column that a long text may cover
 
 constexpr int kMostHeadBands = 4;
 constexpr std::size_t kMostHeadLines = 5;
 
+enum class Boundaries : std::uint8_t { All, Soft };
+
 class Builder {
 public:
     Builder(PageLayout const& page, Region const& region, std::vector<char>& taken)
-        : m_page(page), m_region(region), m_lattice(region.lattice), m_taken(taken) {}
+        : m_page(page), m_region(region), m_lattice(region.lattice), m_taken(taken), m_headBottom(region.headBottom) {}
 
     std::optional<Table> build() {
         if (m_lattice.xs.size() < 2 || m_lattice.ys.size() < 2) return std::nullopt;
@@ -62,11 +65,12 @@ private:
     std::vector<Piece> m_pieces;
     std::vector<int> m_areaOfPiece;
     ColumnModel m_columns;
+    std::vector<char> m_softLine;    // by lattice column line: white space goes on where the rule is missing
     std::vector<int> m_firstColumn;  // first final column of each lattice column, and one past the end
     std::vector<PlacedPiece> m_placed;
     std::vector<std::vector<std::uint32_t>> m_inArea;  // placed pieces of each area
     int m_headBands = 0;           // bands that are head as a whole
-    Points m_headBottom = -1;      // baseline of the last head line
+    Points m_headBottom = -1;      // baseline of the last head line; that of the region where it knows
     std::vector<int> m_rowOfBand;  // first row of each band, and one past the end
     int m_headRows = 0;
     bool m_leaders = false;
@@ -161,22 +165,71 @@ private:
         placed.column1 = last;
     }
 
+    // Column lines that rules leave out in some rows, but that white space goes on with.
+    void findSoftLines() {
+        auto const lines = m_lattice.xs.size();
+        m_softLine.assign(lines, 0);
+        if (!m_region.ruledColumns) return;
+        std::vector<int> parted(lines, 0);
+        std::vector<int> crossed(lines, 0);
+        std::vector<std::vector<Piece>> runsOf(m_lattice.areas.size());
+        for (std::size_t i = 0; i < m_pieces.size(); ++i) {
+            auto const& a = area(m_areaOfPiece[i]);
+            bool const everything = a.column0 == 0 && a.column1 == m_lattice.columns() - 1;
+            if (a.column0 == a.column1 || everything || m_pieces[i].turned) continue;
+            cutAtGaps(m_page, m_pieces[i], kColumnGap * m_font, runsOf[static_cast<std::size_t>(m_areaOfPiece[i])]);
+        }
+        for (std::size_t index = 0; index < runsOf.size(); ++index) {
+            auto const& runs = runsOf[index];
+            auto const& a = m_lattice.areas[index];
+            for (auto const& line : groupByBaseline(runs, kSameLine * m_font)) {
+                for (int column = a.column0 + 1; column <= a.column1; ++column) {
+                    auto const k = static_cast<std::size_t>(column);
+                    Points const x = m_lattice.xs[k];
+                    for (std::size_t r = 0; r < line.pieces.size(); ++r) {
+                        auto const& box = runs[line.pieces[r]].box;
+                        if (box.x0 < x - kLineSlack * m_font && box.x1 > x + kLineSlack * m_font) ++crossed[k];
+                        if (r > 0 && runs[line.pieces[r - 1]].box.x1 <= x + kLineSlack * m_font && box.x0 >= x - kLineSlack * m_font) ++parted[k];
+                    }
+                }
+            }
+        }
+        for (std::size_t k = 1; k + 1 < lines; ++k) m_softLine[k] = parted[k] >= 2 && crossed[k] * 8 <= parted[k] ? 1 : 0;
+    }
+
     void placePieces() {
         m_inArea.resize(m_lattice.areas.size());
+        findSoftLines();
         std::vector<Piece> parts;
+        std::vector<Piece> finer;
         for (std::size_t i = 0; i < m_pieces.size(); ++i) {
             int const index = m_areaOfPiece[i];
             auto const& a = area(index);
             int const low = m_firstColumn[static_cast<std::size_t>(a.column0)];
             int const high = m_firstColumn[static_cast<std::size_t>(a.column1) + 1] - 1;
             parts.clear();
+            bool const everything = a.column0 == 0 && a.column1 == m_lattice.columns() - 1;
+            bool soft = false;
+            for (int line = a.column0 + 1; line <= a.column1 && !everything; ++line) soft = soft || m_softLine[static_cast<std::size_t>(line)] != 0;
+            bool whole = low == high;
             if (low == high || m_pieces[i].turned) {
                 parts.push_back(m_pieces[i]);
+            } else if (a.column0 == a.column1) {
+                cutAtColumns(m_pieces[i], low, high, kColumnGap, Boundaries::All, parts);
             } else {
-                cutAtColumns(m_pieces[i], low, high, a.column0 == a.column1 ? kColumnGap : kMergedGap, parts);
-                if (a.column0 != a.column1 && !standAlone(parts)) parts.assign(1, m_pieces[i]);
+                if (soft) {
+                    cutAtColumns(m_pieces[i], low, high, kColumnGap, Boundaries::Soft, parts);
+                } else {
+                    parts.push_back(m_pieces[i]);
+                    whole = true;
+                }
+                finer.clear();
+                for (auto const& part : parts) cutAtColumns(part, low, high, kMergedGap, Boundaries::All, finer);
+                if (finer.size() > parts.size() && standAlone(finer)) {
+                    parts = finer;
+                    whole = false;
+                }
             }
-            bool const whole = low == high || (a.column0 != a.column1 && parts.size() == 1);
             for (auto const& part : parts) {
                 PlacedPiece placed;
                 placed.piece = part;
@@ -192,8 +245,14 @@ private:
         settleNeighbours();
     }
 
+    // A boundary between final columns that is no lattice line, or a soft one.
+    [[nodiscard]] bool isSoft(int edge) const {
+        auto const it = std::find(m_firstColumn.begin(), m_firstColumn.end(), edge);
+        return it == m_firstColumn.end() || m_softLine[static_cast<std::size_t>(it - m_firstColumn.begin())] != 0;
+    }
+
     // Cuts at gaps that lie on a column boundary.
-    void cutAtColumns(Piece const& piece, int low, int high, float gap, std::vector<Piece>& parts) const {
+    void cutAtColumns(Piece const& piece, int low, int high, float gap, Boundaries boundaries, std::vector<Piece>& parts) const {
         std::vector<Piece> runs;
         cutAtGaps(m_page, piece, 0.3F * m_font, runs);
         std::vector<Piece> out;
@@ -206,6 +265,7 @@ private:
                 int const before = columnAt(out.back().box.centre().x);
                 bool boundary = false;
                 for (int c = low; c < high; ++c) {
+                    if (boundaries == Boundaries::Soft && !isSoft(c + 1)) continue;
                     Points const edge = m_columns.edges[static_cast<std::size_t>(c) + 1];
                     boundary = boundary || (edge >= from - 0.3F * m_font && edge <= to + 0.3F * m_font);
                 }
@@ -270,7 +330,7 @@ private:
                 m_headWords = true;
                 continue;
             }
-            if (m_headBands > 0 || m_headBottom >= 0) break;
+            if (m_headBands > 0 || m_headBottom > m_region.headBottom) break;
         }
         spreadRuledGroups();
     }

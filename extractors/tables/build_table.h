@@ -20,6 +20,7 @@ struct Region {
     std::vector<std::uint32_t> lines;  // indices into PageLayout::lines; those outside the lattice are passed over
     bool ruledColumns = false;
     bool ruledRows = false;
+    model::Points headBottom = -1;  // baseline of the last line known to be head; -1: not known
 };
 
 // Nothing where the region does not hold at least two rows and two columns of

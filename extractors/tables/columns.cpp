@@ -24,6 +24,7 @@ constexpr float kBridge = 0.72F;         // a narrower gap is a word space
 constexpr float kNarrowestGutter = 0.4F;
 constexpr float kSameBaseline = 0.45F;
 constexpr float kTitleGap = 0.25F;       // titles this far apart may stand in two columns
+constexpr float kStartTogether = 0.35F;  // runs that start this near stand in one column
 constexpr float kLonelyRun = 0.45F;      // share of the width: a longer run alone on its line may be a heading
 constexpr float kCrossingShare = 0.06F;  // of the lines may cross a gutter
 
@@ -37,6 +38,18 @@ struct Gutter {
     Points x0 = 0;
     Points x1 = 0;
 };
+
+// A second column of text: at least three runs, nearly all of which start at one x.
+bool startTogether(std::vector<Points>& starts, Points fontHeight) {
+    if (starts.size() < 3) return false;
+    std::sort(starts.begin(), starts.end());
+    std::size_t most = 0;
+    for (std::size_t i = 0, j = 0; i < starts.size(); ++i) {
+        while (starts[i] - starts[j] > kStartTogether * fontHeight) ++j;
+        most = std::max(most, i - j + 1);
+    }
+    return most * 10 >= starts.size() * 8;
+}
 
 }  // namespace
 
@@ -147,12 +160,14 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
         int both = 0;
         int values = 0;
         bool betweenTitles = false;
+        std::vector<Points> starts;  // of the runs right of the gutter
         for (auto const& ofLine : runsOf) {
             for (std::size_t k = 1; k < ofLine.size(); ++k) {
                 auto const& left = runs[ofLine[k - 1]];
                 auto const& right = runs[ofLine[k]];
                 if (left.piece.box.centre().x >= middle || right.piece.box.centre().x <= middle) continue;
                 ++both;
+                starts.push_back(right.piece.box.x0);
                 betweenTitles = betweenTitles || (left.title != ColumnTitle::None && right.title != ColumnTitle::None);
                 if (gutters == Gutters::InsideRuledColumn && left.title == ColumnTitle::None &&
                     isValueLike(shapeOf(textOf(page, left.piece))) && isValueLike(shapeOf(textOf(page, right.piece)))) {
@@ -161,7 +176,8 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
                 break;
             }
         }
-        bool const take = gutters == Gutters::OpenArea ? both >= 2 || betweenTitles : betweenTitles || (values >= 2 && values * 10 >= both * 7);
+        bool const take = gutters == Gutters::OpenArea ? both >= 2 || betweenTitles
+                                                       : betweenTitles || (values >= 2 && values * 10 >= both * 7) || startTogether(starts, fontHeight);
         if (take) cuts.push_back(middle);
     }
 

@@ -8,6 +8,8 @@
 #include <map>
 #include <tuple>
 
+#include "extractors/tables/text_shape.h"
+
 namespace standin::tables {
 
 using model::Cell;
@@ -137,6 +139,44 @@ void dropEmptyRows(Table& table) {
     }
 }
 
+bool allBold(PageLayout const& page, Cell const& cell) {
+    return !cell.words.empty() && std::all_of(cell.words.begin(), cell.words.end(), [&](auto w) { return page.words[w].bold; });
+}
+
+// A first row without numbers is the head where the rows below hold numbers in
+// its columns, or where it alone is bold.
+void findUntitledHead(PageLayout const& page, Table& table) {
+    if (table.headRows > 0 || table.rows < 2) return;
+    int cells = 0;
+    int bold = 0;
+    int bodyBold = 0;
+    int body = 0;
+    std::vector<char> titled(static_cast<std::size_t>(table.columns), 0);
+    std::vector<int> numbers(static_cast<std::size_t>(table.columns), 0);
+    std::vector<int> filled(static_cast<std::size_t>(table.columns), 0);
+    for (auto const& cell : table.cells) {
+        if (cell.row == 0) {
+            ++cells;
+            bold += allBold(page, cell) ? 1 : 0;
+            auto const shape = shapeOf(cell.text);
+            if (shape == Shape::Number || shape == Shape::Dash) return;
+            for (int c = cell.column; c < cell.column + cell.columnSpan; ++c) titled[static_cast<std::size_t>(c)] = 1;
+            continue;
+        }
+        ++body;
+        bodyBold += allBold(page, cell) ? 1 : 0;
+        ++filled[static_cast<std::size_t>(cell.column)];
+        if (shapeOf(cell.text) == Shape::Number) ++numbers[static_cast<std::size_t>(cell.column)];
+    }
+    if (cells < 2 || body < 1) return;
+    bool overNumbers = false;
+    for (std::size_t c = 0; c < titled.size(); ++c) {
+        overNumbers = overNumbers || (titled[c] != 0 && numbers[c] >= 1 && numbers[c] * 10 >= filled[c] * 7);
+    }
+    bool const stands = bold == cells && bodyBold * 3 <= body;
+    if (stands || (overNumbers && cells * 2 >= table.columns)) table.headRows = 1;
+}
+
 // A line that stands alone in its row from the left is a heading over all columns.
 void widenHeadings(Table& table, GridDraft const& draft) {
     std::vector<int> covering(static_cast<std::size_t>(table.rows), 0);
@@ -169,6 +209,11 @@ std::optional<Table> finishGrid(PageLayout const& page, GridDraft const& draft) 
     dropEmptyColumns(table);
     dropEmptyRows(table);
     if (table.rows < 2 || table.columns < 2) return std::nullopt;
+    findUntitledHead(page, table);
+    // What a head cell reaches down to is head.
+    for (auto const& cell : table.cells) {
+        if (cell.row < table.headRows && cell.row + cell.rowSpan < table.rows) table.headRows = std::max(table.headRows, cell.row + cell.rowSpan);
+    }
     widenHeadings(table, draft);
     for (auto& cell : table.cells) {
         cell.header = cell.row < table.headRows;

@@ -137,6 +137,7 @@ ColumnTitle columnTitle(std::string_view text) {
             continue;
         }
         if (depth > 0) continue;
+        if (c >= U'0' && c <= U'9') return ColumnTitle::None;  // "4 PINS" is a value
         bool const cjk = text::isCjk(c);
         bool const keep = (c >= U'a' && c <= U'z') || c == U'/' || c == U'#' || cjk || (c >= U'\u00DF' && c <= U'\u024F') ||
                           (c >= U'\u0430' && c <= U'\u0451');

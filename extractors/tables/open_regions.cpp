@@ -265,10 +265,24 @@ private:
             ++last;
             box = united(box, row.box);
         }
+        if (!head) {
+            // Titles that no list knows: rows of words right above, over the value columns.
+            for (int lines = 0; lines < 2 && first > 0; ++lines) {
+                auto const& above = m_rows[first - 1];
+                if (above.used || above.heading || m_rows[first].baseline - above.baseline > 2.2F * m_font || above.segments.empty()) break;
+                bool const fits = above.values == 0 && std::all_of(above.segments.begin(), above.segments.end(), [&](SegmentOfRow const& s) {
+                    return s.piece.count <= 4 && overValues(m_rows[seed], s);
+                });
+                if (!fits) break;
+                --first;
+                box = united(box, above.box);
+            }
+        }
         if (good < (head ? 1 : leaders >= 2 ? 2 : 3)) return;
         if (!head && leaders < 2 && !lookTabular(seed, last)) return;
         if (!head && leaders >= 2 && isContents(seed, last)) return;
         emit(first, last, box, inColumn, out);
+        if (!head && first < seed) out.back().headBottom = m_rows[seed - 1].baseline;
     }
 
     static Rect rowBox(std::vector<SegmentOfRow const*> const& segments) {
@@ -292,6 +306,12 @@ private:
             }
         }
         return aligned * 2 >= static_cast<int>(own.size());
+    }
+
+    [[nodiscard]] static bool overValues(PrintedRow const& row, SegmentOfRow const& segment) {
+        return std::any_of(row.segments.begin() + 1, row.segments.end(), [&](SegmentOfRow const& s) {
+            return model::overlap(s.piece.box.x0, s.piece.box.x1, segment.piece.box.x0, segment.piece.box.x1) > 0;
+        });
     }
 
     // A segment behind the first stands below one of the row before.

@@ -219,6 +219,10 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
         if (!line.key) line.bold = false;
         if (hasValues) {
             line.anchor = std::any_of(anchors.begin(), anchors.end(), [&](Points y) { return std::abs(y - line.baseline) <= tolerance; });
+            // Words in a value column beside a name ("internally limited").
+            line.anchor = line.anchor || (line.key && std::any_of(line.pieces.begin(), line.pieces.end(), [&](PlacedPiece* p) {
+                              return columns.holdsValues[static_cast<std::size_t>(p->column0)] != 0;
+                          }));
         } else {
             line.anchor = line.key && line.pieces.size() > 1;
         }

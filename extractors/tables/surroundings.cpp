@@ -32,6 +32,7 @@ struct Above {
     std::string text;
     Rect box;
     bool caption = false;
+    bool heading = false;
 };
 
 bool startsLikeCaption(std::string_view text) {
@@ -60,9 +61,12 @@ void readSurroundings(PageLayout const& page, std::vector<Table>& tables, std::v
     }
     std::stable_sort(order.begin(), order.end(), [](Item const& a, Item const& b) { return a.baseline < b.baseline; });
     std::vector<char> caption(page.lines.size(), 0);
+    std::vector<char> heading(page.lines.size(), 0);
     for (auto const& block : page.blocks) {
-        if (block.role != model::BlockRole::Caption) continue;
-        for (std::uint32_t i = block.firstLine; i < block.firstLine + block.lineCount && i < caption.size(); ++i) caption[i] = 1;
+        for (std::uint32_t i = block.firstLine; i < block.firstLine + block.lineCount && i < caption.size(); ++i) {
+            caption[i] = block.role == model::BlockRole::Caption ? 1 : 0;
+            heading[i] = block.role == model::BlockRole::Heading ? 1 : 0;
+        }
     }
     for (auto& table : tables) {
         Points top = table.box.y0;
@@ -95,7 +99,7 @@ void readSurroundings(PageLayout const& page, std::vector<Table>& tables, std::v
             }
             if (top - line.baseline > reach) break;
             auto piece = makePiece(page, line, line.firstWord, line.wordCount);
-            above.push_back({textOf(page, piece), line.box, caption[order[k].line] != 0});
+            above.push_back({textOf(page, piece), line.box, caption[order[k].line] != 0, heading[order[k].line] != 0});
             top = line.box.y0 + 0.35F * font;
         }
         std::string lead;
@@ -109,7 +113,7 @@ void readSurroundings(PageLayout const& page, std::vector<Table>& tables, std::v
                 continue;
             }
             bool const closed = !lead.empty() && (lead[0] == '(' || (lead[0] >= 'A' && lead[0] <= 'Z'));
-            if (!lead.empty() && closed && !statesConditions(line.text)) break;
+            if (!lead.empty() && (closed || line.heading) && !statesConditions(line.text)) break;
             if (line.text.size() + lead.size() > kLongestLead) break;
             lead = lead.empty() ? line.text : line.text + ' ' + lead;
         }

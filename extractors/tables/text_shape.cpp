@@ -2,6 +2,7 @@
 // Tested by tests/extractors/tables/text_shape_test.cpp.
 #include "extractors/tables/text_shape.h"
 
+#include <algorithm>
 #include <array>
 #include <string>
 
@@ -31,7 +32,17 @@ bool isLatin(char32_t c) { return (c >= U'a' && c <= U'z') || (c >= U'A' && c <=
 bool isDigit(char32_t c) { return (c >= U'0' && c <= U'9') || (c >= U'\uFF10' && c <= U'\uFF19'); }
 
 constexpr std::size_t kLongestValue = 34;   // characters
+constexpr std::size_t kLongestLabel = 14;   // bytes
 constexpr int kLongestUnitWord = 5;         // lower-case letters in a run: "ohms", "cycle"
+
+// Words that stand in value columns.
+bool isValueWord(std::string_view text) {
+    static constexpr std::array<std::string_view, 12> kWords{"continuous", "unlimited", "indefinite", "infinite", "internally limited", "not limited",
+                                                             "unbegrenzt", "continuously", "连续", "无限制", "内部限制", "連続"};
+    if (text.size() > 24) return false;
+    auto const lower = text::asciiLower(text::trimmed(text));
+    return std::find(kWords.begin(), kWords.end(), lower) != kWords.end();
+}
 
 }  // namespace
 
@@ -40,6 +51,7 @@ Shape shapeOf(std::string_view text) {
     bool equals = false;
     bool startsNumeric = false;
     bool any = false;
+    bool bracket = false;
     std::size_t count = 0;
     std::size_t at = 0;
     while (at < text.size()) {
@@ -49,7 +61,8 @@ Shape shapeOf(std::string_view text) {
             continue;
         }
         if (!any) {
-            startsNumeric = isDigit(c) || isOperator(c) || isRangeMark(c) || isComparison(c) || c == U'.' || c == U'\u2248' || c == U'(';
+            startsNumeric = isDigit(c) || isOperator(c) || isRangeMark(c) || isComparison(c) || c == U'.' || c == U'\u2248';
+            bracket = c == U'(';
             any = true;
         }
         ++count;
@@ -65,9 +78,18 @@ Shape shapeOf(std::string_view text) {
         longestRun = lowerRun > longestRun ? lowerRun : longestRun;
     }
     if (!any) return Shape::Empty;
+    if (isValueWord(text)) return Shape::Expression;
+    if (equals) {
+        // "DIP8: 500": a value with its label.
+        auto const colon = text.find(':');
+        if (colon == std::string_view::npos || colon > kLongestLabel || text.find('=') != std::string_view::npos) return Shape::Words;
+        auto const rest = text.substr(colon + 1);
+        return rest.find(':') == std::string_view::npos && shapeOf(rest) == Shape::Number ? Shape::Number : Shape::Words;
+    }
     if (digits == 0 && letters == 0 && wide == 0 && dashes + marks == static_cast<int>(count) && count <= 4) return Shape::Dash;
     if (count > kLongestValue || equals || wide > 1 || longestRun > kLongestUnitWord) return Shape::Words;
     if (digits == 0) return count <= 3 && (text == "NA" || text == "N/A" || text == "n.a." || text == "n/a") ? Shape::Dash : Shape::Words;
+    if (bracket) return letters == 0 && digits > 1 ? Shape::Number : Shape::Words;
     if (startsNumeric) return letters <= 14 ? Shape::Number : Shape::Words;
     if (comparisons > 0) return Shape::Words;
     if (operators > 0 && longestRun <= 3 && count <= 22) return Shape::Expression;
