@@ -144,7 +144,7 @@ TEST(WordingClasses, ownNamesAreTheSameWord) {
 
 TEST(WordingClasses, pinsOfTheSheetsAreKnown) {
     model::Datasheet sheet;
-    sheet.pins = {{.number = "1", .name = "GATEX"}, {.number = "2", .name = "GATEY"}};
+    sheet.pins = {{"1", "GATEX", "", "", 0, {}}, {"2", "GATEY", "", "", 0, {}}};
     WordingContext const context(sheet, sheet);
     EXPECT_EQ(classify("Connect GATEX to the node.", "Connect GATEY to the node.", context).classes.front(), Pin);
 }

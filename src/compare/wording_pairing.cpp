@@ -1,0 +1,278 @@
+// Five passes, each over what the passes before left:
+//   1. equal keys in order, then equal keys anywhere;
+//   2. one sentence equal to two or more neighbours written together;
+//   3. nearly equal token lists anywhere (an index of rare tokens, bounded);
+//   4. likely partners inside the gap between two pairs, a lone one against a
+//      lone one with less likeness;
+//   5. likely partners anywhere.
+// At the end a pair takes in an unpaired neighbour where that makes it more alike.
+// Tested by tests/src/compare/wording_pairing_test.cpp.
+#include "compare/wording_pairing.h"
+
+#include <algorithm>
+#include <unordered_map>
+
+#include "compare/sequence_alignment.h"
+#include "compare/similarity_pairing.h"
+#include "compare/text_keys.h"
+
+namespace standin::compare {
+
+namespace {
+
+constexpr double kNearlyEqual = 0.85;
+constexpr double kLikelyInGap = 0.5;
+constexpr double kLikelyAlone = 0.25;   // the only one left between two pairs, on both sides
+constexpr double kLikelyAnywhere = 0.6;
+constexpr std::size_t kShortText = 4;   // tokens; shorter texts are weighed letter by letter as well
+constexpr int kMostJoined = 4;          // sentences that one sentence is compared with
+constexpr std::size_t kOpening = 10;    // bytes by which the start of a divided sentence is found
+constexpr std::size_t kMostStarts = 8;  // places tried for one opening
+
+class Side {
+public:
+    explicit Side(std::span<model::Sentence const> sentences) : m_sentences(sentences), m_tokens(sentences.size()), m_partner(sentences.size(), -1), m_plain(sentences.size()) {
+        m_keys.reserve(sentences.size());
+        for (auto const& sentence : sentences) m_keys.push_back(keyOf(sentence.text));
+    }
+
+    [[nodiscard]] int size() const { return static_cast<int>(m_sentences.size()); }
+    [[nodiscard]] std::vector<Key> const& keys() const { return m_keys; }
+    [[nodiscard]] Key key(int i) const { return m_keys[at(i)]; }
+    [[nodiscard]] std::string const& text(int i) const { return m_sentences[at(i)].text; }
+
+    std::vector<Key> const& tokens(int i) {
+        auto& list = m_tokens[at(i)];
+        if (list.empty()) list = tokensOf(text(i));
+        return list;
+    }
+    std::string const& plain(int i) {
+        auto& spelled = m_plain[at(i)];
+        if (spelled.empty()) spelled = spaceless(text(i));
+        return spelled;
+    }
+
+    [[nodiscard]] bool isFree(int i) const { return i >= 0 && i < size() && m_partner[at(i)] < 0; }
+    [[nodiscard]] int partner(int i) const { return m_partner[at(i)]; }
+    void take(int i, int partner) { m_partner[at(i)] = partner; }
+    [[nodiscard]] std::vector<int> freeOnes() const {
+        std::vector<int> list;
+        for (int i = 0; i < size(); ++i) {
+            if (isFree(i)) list.push_back(i);
+        }
+        return list;
+    }
+
+private:
+    static std::size_t at(int i) { return static_cast<std::size_t>(i); }
+
+    std::span<model::Sentence const> m_sentences;
+    std::vector<std::vector<Key>> m_tokens;
+    std::vector<int> m_partner;  // index of the pair, or -1
+    std::vector<std::string> m_plain;
+    std::vector<Key> m_keys;
+};
+
+class SentencePairing {
+public:
+    SentencePairing(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate) : m_reference(reference), m_candidate(candidate) {}
+
+    std::vector<WordingPair> run() {
+        pairEqual();
+        if (bothLeft()) {
+            pairDivided();
+            pairAnywhere(kNearlyEqual);
+            pairInGaps();
+            pairAnywhere(kLikelyAnywhere);
+            takeInNeighbours();
+        }
+        std::sort(m_pairs.begin(), m_pairs.end(), [](WordingPair const& a, WordingPair const& b) { return a.reference < b.reference; });
+        return std::move(m_pairs);
+    }
+
+private:
+    [[nodiscard]] bool bothLeft() const { return !m_reference.freeOnes().empty() && !m_candidate.freeOnes().empty(); }
+
+    void add(WordingPair pair) {
+        int const index = static_cast<int>(m_pairs.size());
+        for (int i = 0; i < pair.referenceCount; ++i) m_reference.take(pair.reference + i, index);
+        for (int j = 0; j < pair.candidateCount; ++j) m_candidate.take(pair.candidate + j, index);
+        m_pairs.push_back(pair);
+    }
+
+    double likeness(int i, int j) {
+        double const tokens = similarity(m_reference.tokens(i), m_candidate.tokens(j));
+        if (std::min(m_reference.tokens(i).size(), m_candidate.tokens(j).size()) > kShortText) return tokens;
+        return std::max(tokens, letterSimilarity(m_reference.text(i), m_candidate.text(j)));
+    }
+
+    void pairEqual() {
+        auto pairs = alignSequences(m_reference.keys(), m_candidate.keys(), Likeness{});
+        pairMoved(m_reference.keys(), m_candidate.keys(), pairs);
+        for (IndexPair const pair : pairs) {
+            if (m_reference.key(pair.reference) == m_candidate.key(pair.candidate)) add({pair.reference, pair.candidate, 1, 1, true});
+        }
+    }
+
+    // `whole` of one sheet against neighbours of the other that together spell it.
+    template <class OnFound>
+    static void findDivided(Side& wholes, Side& parts, OnFound&& onFound) {
+        std::unordered_map<Key, std::vector<int>> starts;
+        for (int const j : parts.freeOnes()) {
+            if (!parts.isFree(j + 1)) continue;
+            std::string const& plain = parts.plain(j);
+            if (plain.empty()) continue;
+            auto& list = starts[hashOf(std::string_view(plain).substr(0, kOpening))];
+            if (list.size() < kMostStarts) list.push_back(j);
+        }
+        if (starts.empty()) return;
+        for (int const i : wholes.freeOnes()) {
+            std::string_view const plain = wholes.plain(i);
+            if (plain.size() < 2) continue;
+            for (std::size_t const opening : {std::min(kOpening, plain.size())}) {
+                auto const found = starts.find(hashOf(plain.substr(0, opening)));
+                if (found == starts.end()) continue;
+                for (int const j : found->second) {
+                    int const count = spelledBy(plain, parts, j);
+                    if (count < 2) continue;
+                    onFound(i, j, count);
+                    break;
+                }
+            }
+        }
+    }
+
+    static int spelledBy(std::string_view plain, Side& parts, int first) {
+        for (int count = 0; count < kMostJoined; ++count) {
+            if (plain.empty()) return count;
+            if (!parts.isFree(first + count)) return 0;
+            std::string const& part = parts.plain(first + count);
+            if (part.empty() || plain.substr(0, part.size()) != part) return 0;
+            plain.remove_prefix(part.size());
+        }
+        return plain.empty() ? kMostJoined : 0;
+    }
+
+    void pairDivided() {
+        findDivided(m_reference, m_candidate, [&](int i, int j, int count) { add({i, j, 1, count, true}); });
+        findDivided(m_candidate, m_reference, [&](int j, int i, int count) { add({i, j, count, 1, true}); });
+    }
+
+    void pairAnywhere(double threshold) {
+        auto const left = m_reference.freeOnes();
+        auto const right = m_candidate.freeOnes();
+        if (left.empty() || right.empty()) return;
+        // Among nearly equals the one that stands at the same relative place wins.
+        double const scale = static_cast<double>(m_candidate.size()) / std::max(1, m_reference.size());
+        double const length = std::max(1, m_candidate.size());
+        auto const nearness = [&](int i, int j) {
+            double const distance = (static_cast<double>(i) * scale - j) / length;
+            return 0.05 * (1.0 - std::min(1.0, distance < 0 ? -distance : distance));
+        };
+        auto const edges = pairSimilar(
+            left, [&](int i) -> std::vector<Key> const& { return m_reference.tokens(i); }, right, [&](int j) -> std::vector<Key> const& { return m_candidate.tokens(j); },
+            {.threshold = threshold, .bonus = nearness});
+        for (Edge const& edge : edges) add({edge.reference, edge.candidate, 1, 1, false});
+    }
+
+    // Runs of unpaired sentences in the reference whose neighbours are paired to
+    // sentences around a run of unpaired ones in the candidate.
+    void pairInGaps() {
+        int i = 0;
+        while (i < m_reference.size()) {
+            if (!m_reference.isFree(i)) {
+                ++i;
+                continue;
+            }
+            int const a0 = i;
+            while (i < m_reference.size() && m_reference.isFree(i)) ++i;
+            int const a1 = i;
+            // The gap behind the partner of the sentence before, or in front of the partner of the one behind.
+            int const b0 = behind(a0 - 1);
+            if (gapEnd(b0) > b0) {
+                pairGap(a0, a1, b0, gapEnd(b0));
+                continue;
+            }
+            int const b1 = inFront(a1);
+            if (b1 > gapStart(b1)) pairGap(a0, a1, gapStart(b1), b1);
+        }
+    }
+
+    [[nodiscard]] int behind(int i) const {
+        if (i < 0) return 0;
+        WordingPair const& pair = m_pairs[static_cast<std::size_t>(m_reference.partner(i))];
+        return pair.candidate + pair.candidateCount;
+    }
+    [[nodiscard]] int inFront(int i) const {
+        if (i >= m_reference.size()) return m_candidate.size();
+        return m_pairs[static_cast<std::size_t>(m_reference.partner(i))].candidate;
+    }
+    [[nodiscard]] int gapEnd(int j) const {
+        while (m_candidate.isFree(j)) ++j;
+        return j;
+    }
+    [[nodiscard]] int gapStart(int j) const {
+        while (m_candidate.isFree(j - 1)) --j;
+        return j;
+    }
+
+    void pairGap(int a0, int a1, int b0, int b1) {
+        std::vector<Key> const left(m_reference.keys().begin() + a0, m_reference.keys().begin() + a1);
+        std::vector<Key> const right(m_candidate.keys().begin() + b0, m_candidate.keys().begin() + b1);
+        bool const lone = left.size() == 1 && right.size() == 1;
+        auto const pairs = alignSequences(left, right, [&](int i, int j) { return likeness(a0 + i, b0 + j); }, {.threshold = lone ? kLikelyAlone : kLikelyInGap});
+        for (IndexPair const pair : pairs) add({a0 + pair.reference, b0 + pair.candidate, 1, 1, false});
+    }
+
+    static std::vector<Key> merged(std::vector<Key> const& a, std::vector<Key> const& b) {
+        std::vector<Key> all(a.size() + b.size());
+        std::merge(a.begin(), a.end(), b.begin(), b.end(), all.begin());
+        return all;
+    }
+
+    // A sentence that was divided and changed as well.
+    void takeInNeighbours() {
+        constexpr double kGain = 0.08;
+        for (std::size_t p = 0; p < m_pairs.size(); ++p) {
+            if (m_pairs[p].equal || m_pairs[p].referenceCount + m_pairs[p].candidateCount != 2) continue;
+            int const i = m_pairs[p].reference;
+            int const j = m_pairs[p].candidate;
+            double const alike = similarity(m_reference.tokens(i), m_candidate.tokens(j));
+            WordingPair best = m_pairs[p];
+            double bestAlike = alike + kGain;
+            auto const consider = [&](WordingPair const& wider, double value) {
+                if (value <= bestAlike) return;
+                best = wider;
+                bestAlike = value;
+            };
+            for (int const step : {-1, 1}) {
+                if (m_candidate.isFree(j + step)) {
+                    consider({i, std::min(j, j + step), 1, 2, false}, similarity(m_reference.tokens(i), merged(m_candidate.tokens(j), m_candidate.tokens(j + step))));
+                }
+                if (m_reference.isFree(i + step)) {
+                    consider({std::min(i, i + step), j, 2, 1, false}, similarity(merged(m_reference.tokens(i), m_reference.tokens(i + step)), m_candidate.tokens(j)));
+                }
+            }
+            if (best == m_pairs[p]) continue;
+            m_pairs[p] = best;
+            for (int k = 0; k < best.referenceCount; ++k) m_reference.take(best.reference + k, static_cast<int>(p));
+            for (int k = 0; k < best.candidateCount; ++k) m_candidate.take(best.candidate + k, static_cast<int>(p));
+        }
+    }
+
+    Side m_reference;
+    Side m_candidate;
+    std::vector<WordingPair> m_pairs;
+};
+
+}  // namespace
+
+std::vector<WordingPair> pairSentences(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate) { return SentencePairing(reference, candidate).run(); }
+
+std::string joinedText(std::span<model::Sentence const> sentences, int first, int count) {
+    std::string text = sentences[static_cast<std::size_t>(first)].text;
+    for (int i = 1; i < count; ++i) text += " " + sentences[static_cast<std::size_t>(first + i)].text;
+    return text;
+}
+
+}  // namespace standin::compare

@@ -1,0 +1,130 @@
+#include "compare/wording_pairing.h"
+
+#include <algorithm>
+#include <chrono>
+#include <random>
+
+#include <gtest/gtest.h>
+
+#include <fmt/format.h>
+
+#include "compare/wording_classes.h"
+
+namespace standin::compare {
+namespace {
+
+std::vector<model::Sentence> sheet(std::vector<std::string> const& texts) {
+    std::vector<model::Sentence> sentences;
+    for (std::string const& text : texts) {
+        model::Sentence sentence;
+        sentence.text = text;
+        sentences.push_back(std::move(sentence));
+    }
+    return sentences;
+}
+
+std::string shown(std::vector<WordingPair> const& pairs) {
+    std::string text;
+    for (WordingPair const& pair : pairs) {
+        if (!text.empty()) text += " ";
+        text += fmt::format("{}-{}", pair.reference, pair.candidate);
+        if (pair.referenceCount > 1) text += fmt::format("(r{})", pair.referenceCount);
+        if (pair.candidateCount > 1) text += fmt::format("(c{})", pair.candidateCount);
+        if (!pair.equal) text += "*";
+    }
+    return text;
+}
+
+std::string const kCharge = "Charging stops when the cell voltage exceeds the detection level.";
+std::string const kRelease = "The state is released when the charger is removed.";
+std::string const kDelay = "The detection delay is fixed inside the device at 1.2 s.";
+std::string const kPad = "Leave the exposed pad open or connect it to the substrate.";
+
+TEST(WordingPairing, aCopyPairsEverySentenceWithItself) {
+    auto const text = sheet({kCharge, kRelease, kRelease, kDelay, "NC", "NC", kPad});
+    auto const pairs = pairSentences(text, text);
+    ASSERT_EQ(pairs.size(), text.size());
+    for (std::size_t i = 0; i < pairs.size(); ++i) EXPECT_EQ(pairs[i], (WordingPair{static_cast<int>(i), static_cast<int>(i), 1, 1, true}));
+}
+
+TEST(WordingPairing, oneChangedNumberIsOnePairThatDiffers) {
+    auto const reference = sheet({kCharge, kDelay, kRelease});
+    auto const candidate = sheet({kCharge, "The detection delay is fixed inside the device at 1.3 s.", kRelease});
+    EXPECT_EQ(shown(pairSentences(reference, candidate)), "0-0 1-1* 2-2");
+}
+
+TEST(WordingPairing, movedSentencesArePairedWhereverTheyStand) {
+    auto const reference = sheet({kCharge, kRelease, kDelay, kPad});
+    auto const candidate = sheet({kPad, kDelay, kCharge, kRelease});
+    EXPECT_EQ(shown(pairSentences(reference, candidate)), "0-2 1-3 2-1 3-0");
+}
+
+TEST(WordingPairing, aMovedAndChangedSentenceIsNotStolenByItsNeighbour) {
+    auto const reference = sheet({"The delay of output A is 5 ms at room temperature.", kRelease, kPad, kCharge});
+    auto const candidate = sheet({"The gain of output A is 9 dB at room temperature.", kRelease, kPad, kCharge, "The delay of output A is 6 ms at room temperature."});
+    EXPECT_EQ(shown(pairSentences(reference, candidate)), "0-4* 1-1 2-2 3-3");
+}
+
+TEST(WordingPairing, dividedAndJoinedSentencesStayEqual) {
+    auto const reference = sheet({kCharge + " " + kRelease, kDelay, kPad, "Tail one."});
+    auto const candidate = sheet({kCharge, kRelease, kDelay + " " + kPad, "Tail one."});
+    EXPECT_EQ(shown(pairSentences(reference, candidate)), "0-0(c2) 1-2(r2) 3-3");
+}
+
+TEST(WordingPairing, aDividedAndChangedSentenceTakesItsNeighbourIn) {
+    auto const reference = sheet({"Before.", kCharge + " It restarts after a delay of 20 ms when the load is off.", "Behind."});
+    auto const candidate = sheet({"Before.", kCharge, "It restarts after a delay of 25 ms when the load is off.", "Behind."});
+    EXPECT_EQ(shown(pairSentences(reference, candidate)), "0-0 1-1(c2)* 2-3");
+}
+
+TEST(WordingPairing, sentencesOfOneSheetOnlyStayAlone) {
+    auto const reference = sheet({kCharge, kRelease});
+    auto const candidate = sheet({kCharge, "Vehicles need another grade of this product family.", kRelease});
+    EXPECT_EQ(shown(pairSentences(reference, candidate)), "0-0 1-2");
+}
+
+TEST(WordingPairing, shortListEntriesBetweenEqualOnesArePaired) {
+    auto const reference = sheet({kCharge, "Typ. 4.28 V", kRelease});
+    auto const candidate = sheet({kCharge, "Typ. 4.38 V", kRelease});
+    EXPECT_EQ(shown(pairSentences(reference, candidate)), "0-0 1-1* 2-2");
+}
+
+TEST(WordingPairing, eachSentenceIsUsedOnceOnRandomSheets) {
+    std::mt19937 random(3);
+    std::vector<std::string> const nouns{"delay", "gain", "level", "output", "load", "cell", "noise"};
+    for (int round = 0; round < 60; ++round) {
+        std::vector<std::string> texts;
+        for (int i = 0; i < 40; ++i) {
+            texts.push_back(fmt::format("The {} of the {} is {} when the {} is {}.", nouns[random() % 7], nouns[random() % 7], random() % 5, nouns[random() % 7], random() % 3));
+        }
+        std::vector<std::string> changed = texts;
+        std::shuffle(changed.begin(), changed.end(), random);
+        changed.resize(35);
+        for (int i = 0; i < 5; ++i) changed[random() % 35] += " More.";
+        auto const reference = sheet(texts);
+        auto const candidate = sheet(changed);
+        std::vector<int> usedReference(texts.size());
+        std::vector<int> usedCandidate(changed.size());
+        for (WordingPair const& pair : pairSentences(reference, candidate)) {
+            for (int i = 0; i < pair.referenceCount; ++i) EXPECT_EQ(++usedReference.at(static_cast<std::size_t>(pair.reference + i)), 1);
+            for (int j = 0; j < pair.candidateCount; ++j) EXPECT_EQ(++usedCandidate.at(static_cast<std::size_t>(pair.candidate + j)), 1);
+        }
+    }
+}
+
+TEST(WordingPairing, repetitiveSheetsStayFast) {
+    std::vector<std::string> texts;
+    std::vector<std::string> others;
+    for (int i = 0; i < 8000; ++i) {
+        texts.push_back(fmt::format("The register field of channel is set to its level {}.", i % 7));
+        others.push_back(fmt::format("The register field of channel is set to its limit {}.", i % 5));
+    }
+    auto const start = std::chrono::steady_clock::now();
+    auto const pairs = pairSentences(sheet(texts), sheet(others));
+    auto const took = std::chrono::duration_cast<std::chrono::milliseconds>(std::chrono::steady_clock::now() - start).count();
+    EXPECT_LE(pairs.size(), texts.size());
+    EXPECT_LT(took, 20000) << "far from quadratic: 64 million likenesses would take minutes";
+}
+
+}  // namespace
+}  // namespace standin::compare
