@@ -28,6 +28,8 @@ using model::Word;
 
 // In font heights.
 constexpr Points kStepAtMost = 1.75F;     // baseline to baseline inside a block
+constexpr Points kStepEvenAtMost = 2.2F;  // where the steps are all the same
+constexpr float kStepEven = 0.04F;
 constexpr float kStepGrowth = 1.25F;      // against the step before
 constexpr float kSizeChange = 0.12F;      // part of the size
 constexpr Points kEarlyEnd = 1.5F;        // a line that ends this much before the others ends its paragraph
@@ -156,10 +158,26 @@ public:
             m_right = std::max(m_right, m_places[i].flow.x1);
         }
         for (std::size_t b = first; b < m_layout.blocks.size(); ++b) giveRole(m_layout.blocks[b]);
+        showBullets();
     }
 
 private:
     TextLine const& line(std::size_t i) const { return m_layout.lines[m_firstLine + i]; }
+    // A letter of a symbol font that is a bullet on the page reads as one.
+    void showBullets() {
+        if (m_bullets.empty()) return;
+        for (std::uint32_t l = m_firstLine; l < m_layout.lines.size(); ++l) {
+            Word& word = m_layout.words[m_layout.lines[l].firstWord];
+            if (isForeignSign(m_layout, m_layout.lines[l]) && m_bullets.count({word.font, word.text}) > 0 && isReplaceable(word.text)) word.text = "\u2022";
+        }
+    }
+
+    // Signs that are bullets already, dashes and brackets stay as they are.
+    static bool isReplaceable(std::string const& sign) {
+        char32_t const code = firstCode(sign);
+        return isLetterLike(code) || isUnknown(code);
+    }
+
     bool sharesRow(std::size_t i) const {
         return (i > 0 && m_places[i - 1].row == m_places[i].row && m_places[i - 1].group == m_places[i].group) ||
                (i + 1 < m_places.size() && m_places[i + 1].row == m_places[i].row && m_places[i + 1].group == m_places[i].group);
@@ -183,7 +201,14 @@ private:
         TextLine const& above = line(i - 1);
         Points const size = std::max(text.size, above.size);
         Points const step = now.baseline - last.baseline;
-        if (step > kStepAtMost * size || step < 0) return true;
+        if (step < 0 || step > kStepEvenAtMost * size) return true;
+        if (step > kStepAtMost * size) {
+            // Wide but even spacing, as in sheets set with one and a half lines.
+            bool const evenBefore = std::abs(step - m_step) < kStepEven * step;
+            bool const evenAfter = i + 1 < m_places.size() && m_places[i + 1].group == now.group && std::abs(m_places[i + 1].baseline - now.baseline - step) < kStepEven * step &&
+                                   std::abs(line(i + 1).size - text.size) < kSizeChange * size;
+            if (!evenBefore && !evenAfter) return true;
+        }
         if (m_step > 0 && step > kStepGrowth * m_step + 0.1F * size) return true;
         if (std::abs(text.size - above.size) > kSizeChange * size || text.bold != above.bold) return true;
         bool const rowNow = sharesRow(i);
@@ -243,14 +268,16 @@ private:
                         letters += isCjkText(code) ? 2U : 1U;
                     else
                         ++others;
-                    if (isAsciiLower(code)) capitals = false;
+                    if (isAsciiLower(code) || isCjkText(code)) capitals = false;
                 }
             }
         }
         if (letters < 3 || others > letters || words > kHeadingWords) return false;
         TextLine const& last = m_layout.lines[block.firstLine + block.lineCount - 1];
         std::string const& end = m_layout.words[last.firstWord + last.wordCount - 1].text;
-        if (end.back() == '.' || end.back() == ',' || end.back() == ';') return false;
+        std::size_t at = end.size();
+        char32_t const stop = text::decodePrevious(end, at);
+        if (stop == U'.' || stop == U',' || stop == U';' || stop == 0x3002 || stop == 0xFF0C || stop == 0xFF1B || stop == 0x3001) return false;
         TextLine const& first = m_layout.lines[block.firstLine];
         bool const entry = startsEntry(m_layout, first, m_bullets);
         bool const numbered = isNumbering(m_layout.words[first.firstWord].text) && first.wordCount > 1;

@@ -30,6 +30,8 @@ using model::TextLine;
 using model::Word;
 
 constexpr float kEdgeZone = 0.17F;       // part of the page height
+constexpr Points kGridHeight = 6.0F;     // font heights: a shorter rule parts the pieces of a running head
+constexpr float kGridPart = 0.12F;       // part of the page height
 constexpr float kSideZone = 0.1F;        // part of the page width, for rotated text
 constexpr Points kSamePlace = 4.0F;      // points: drift of a running head from page to page
 constexpr Points kSamePlaceOfText = 24.0F;  // the same where the text itself is unmistakable
@@ -87,9 +89,9 @@ bool looksLikePageNumber(std::string_view text) {
 
 // The head of a continued table stands at the same place of several pages too.
 bool looksLikeTableHead(std::string_view text) {
-    static constexpr std::array<std::string_view, 26> kTitles{"parameter", "symbol", "conditions", "condition", "min", "typ", "max", "unit", "units", "rating", "characteristic", "item",
+    static constexpr std::array<std::string_view, 29> kTitles{"parameter", "symbol", "conditions", "condition", "min", "typ", "max", "unit", "units", "rating", "characteristic", "item",
                                                               "pin", "limits", "value", "\u53C2\u6570", "\u7B26\u53F7", "\u6761\u4EF6", "\u6700\u5C0F", "\u5178\u578B", "\u6700\u5927", "\u5355\u4F4D",
-                                                              "\u9805\u76EE", "\u8A18\u53F7", "\u5358\u4F4D", "einheit"};
+                                                              "\u9805\u76EE", "\u8A18\u53F7", "\u5358\u4F4D", "einheit", "\u043C\u0438\u043D.", "\u043C\u0430\u043A\u0441.", "\u041D\u043E\u0440\u043C\u0430"};
     std::string const lower = text::asciiLower(text);
     int hits = 0;
     for (std::string_view title : kTitles)
@@ -133,6 +135,7 @@ private:
                 bool const bottom = centre.y > (1 - kEdgeZone) * page.height;
                 bool const side = line.direction != Direction::Right && (centre.x < kSideZone * page.width || centre.x > (1 - kSideZone) * page.width);
                 if (!top && !bottom && !side) continue;
+                if (!side && standsInGrid(page, line)) continue;
                 Candidate candidate{p, l, {}, textOf(page, line)};
                 std::string key = pattern(candidate.text, candidate.numbers);
                 if (key.empty()) continue;
@@ -140,6 +143,23 @@ private:
                 m_groups[std::move(key)].push_back(std::move(candidate));
             }
         }
+    }
+
+    // Between vertical rules that reach far beyond the line: a row of a table, not a running head.
+    static bool standsInGrid(PageLayout const& page, TextLine const& line) {
+        Points const y = line.box.centre().y;
+        Points left = line.box.x0;
+        Points right = line.box.x1;
+        for (TextLine const& other : page.lines) {
+            if (std::abs(other.box.centre().y - y) > line.size) continue;
+            left = std::min(left, other.box.x0);
+            right = std::max(right, other.box.x1);
+        }
+        for (model::Rule const& rule : page.rules) {
+            if (rule.axis != model::Rule::Axis::Vertical || rule.box.y0 > y || rule.box.y1 < y || rule.box.height() < kGridHeight * line.size) continue;
+            if (rule.box.x0 > left + 2 && rule.box.x1 < right - 2 && rule.box.height() > kGridPart * page.height) return true;
+        }
+        return false;
     }
 
     Points edgeDistance(Candidate const& c) const {

@@ -15,6 +15,7 @@
 
 #include "extractors/layout/layout.h"
 #include "extractors/poppler/document_reader.h"
+#include "extractors/sections/sections.h"
 
 namespace {
 
@@ -85,6 +86,19 @@ int main(int argc, char** argv) {
     double const spent = std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count();
     if (what == "time") {
         fmt::print("furniture {:.3f} ms, layout {:.3f} ms over {} pages\n", spent, total, pages.size());
+        return 0;
+    }
+    if (what == "text") {
+        auto const start = std::chrono::steady_clock::now();
+        auto const sections = sections::findSections(pages);
+        double const finding = std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
+        auto const text = sections::readText(pages, sections);
+        double const reading = std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count() - finding;
+        for (auto const& section : sections)
+            fmt::print("{} page {} kind {} level {} {} {}\n", section.id, section.page, static_cast<int>(section.kind), section.level, shown(section.box), section.title);
+        for (auto const& sentence : text)
+            fmt::print("{} {} p{}{} | {}\n", sentence.id, sentence.section, sentence.places.front().page, sentence.places.size() > 1 ? "+" : "", sentence.text);
+        fmt::print("sections {:.3f} ms, text {:.3f} ms\n", finding, reading);
         return 0;
     }
     int const only = what.empty() ? 0 : std::atoi(argv[2]);
