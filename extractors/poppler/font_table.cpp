@@ -83,6 +83,7 @@ FontEntry::FontEntry(GfxFont& font, XRef* xref) : m_cid(font.isCIDFont()) {
         for (int code = 0; code < 256; ++code) {
             if (char const* name = simple.getCharName(code)) m_names[static_cast<std::size_t>(code)] = name;
         }
+        m_encoded = simple.getHasEncoding() && !m_font.type3;
         if (font.hasToUnicodeCMap()) m_inToUnicode = codesOfToUnicode(font, xref);
     }
     readProgram(font, xref);
@@ -235,6 +236,7 @@ Decoded FontEntry::resolve(CharCode code, Unicode const* unicode, int length) {
             if (c != model::kUnknownCharacter) nothing = false;
             append(out, c);
         }
+        if (!m_cid) contradict(out, code);
         if (!nothing) return out;
     }
     if (m_cid) {
@@ -244,15 +246,21 @@ Decoded FontEntry::resolve(CharCode code, Unicode const* unicode, int length) {
     return resolveByName(code, unicode, length);
 }
 
+// A glyph is drawn by its name. If that is a digit and the map says another one,
+// the map is wrong about what is printed.
+void FontEntry::contradict(Decoded& text, CharCode code) const {
+    if (!m_encoded || text.count != 1 || text.codes[0] < U'0' || text.codes[0] > U'9') return;
+    std::u32string const named = charactersOfGlyphName(m_names[code]);
+    if (named.size() != 1 || named[0] < U'0' || named[0] > U'9' || named[0] == text.codes[0]) return;
+    text.codes[0] = named[0];
+    text.contradicted = true;
+}
+
 Decoded const& FontEntry::decode(CharCode code, Unicode const* unicode, int length) {
     if (!m_cid) {
         auto& slot = m_decoded8[code & 0xFFU];
         if (!slot) {
             slot = std::make_unique<Decoded>(resolve(code & 0xFFU, unicode, length));
-            if (slot->codes[0] == model::kUnknownCharacter) {
-                m_metUnknown = true;
-                m_font.unicodeKnown = false;
-            }
         }
         return *slot;
     }
@@ -266,10 +274,6 @@ Decoded const& FontEntry::decode(CharCode code, Unicode const* unicode, int leng
     if (found == m_decoded.end()) {
         if (m_decoded.size() >= kMaxDecoded) m_decoded.clear();
         found = m_decoded.emplace(code, resolve(code, unicode, length)).first;
-        if (found->second.codes[0] == model::kUnknownCharacter) {
-            m_metUnknown = true;
-            m_font.unicodeKnown = false;
-        }
     }
     return found->second;
 }

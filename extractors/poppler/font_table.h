@@ -29,6 +29,7 @@ struct Decoded {
     static constexpr std::size_t kMost = 8;
     std::array<char32_t, kMost> codes{model::kUnknownCharacter};
     std::uint8_t count = 1;
+    bool contradicted = false;  // the file says another digit than the one that the glyph's name means
 };
 
 class FontEntry {
@@ -49,15 +50,13 @@ public:
     // `unicode`, `length`: what Poppler maps the code to.
     [[nodiscard]] Decoded const& decode(CharCode code, Unicode const* unicode, int length);
 
-    // True once a code was met whose character nobody knows.
-    [[nodiscard]] bool metUnknown() const { return m_metUnknown; }
-
     int pageStamp = 0;           // page for which pageIndex holds
     std::uint16_t pageIndex = 0;  // in PageContent::fonts
 
 private:
     Decoded resolve(CharCode code, Unicode const* unicode, int length);
     Decoded resolveByName(CharCode code, Unicode const* unicode, int length) const;
+    void contradict(Decoded& text, CharCode code) const;
     void judgeNumberedNames(Gfx8BitFont& font);
     void judgeCodes(GfxFont& font, XRef* xref);
     void describe(GfxFont& font);
@@ -69,9 +68,9 @@ private:
     double m_descent = -0.25;
     double m_scale = 1;
     bool m_cid = false;
+    bool m_encoded = false;  // the font says itself which glyph belongs to a code
     bool m_trueType = false;
     bool m_trusted = true;  // CID fonts: Poppler's mapping has something behind it
-    bool m_metUnknown = false;
     std::array<std::string, 256> m_names;       // glyph names of an 8-bit font
     std::array<bool, 256> m_inToUnicode{};      // codes that its ToUnicode map has
     bool m_namesAreGuesses = false;  // no encoding: the names are only Poppler's assumption

@@ -96,12 +96,19 @@ void PageDevice::begin(model::PageContent& page) {
     m_groups.clear();
     m_softMaskDepth = 0;
     m_full = false;
+    m_contradicted = false;
     m_textIsPaintedLater = false;
     ++m_stamp;
     forgetState();
 }
 
 void PageDevice::finish() {
+    for (Glyph const& glyph : m_page->glyphs) {
+        if (glyph.code == model::kUnknownCharacter && glyph.font < m_page->fonts.size()) m_page->fonts[glyph.font].unicodeKnown = false;
+    }
+    if (m_contradicted) {
+        m_page->notes.push_back({m_page->page, "The file calls some printed digits by other digits; the printed ones are used."});
+    }
     m_graphics.finish(*m_page);
     m_page = nullptr;
 }
@@ -225,7 +232,11 @@ void PageDevice::eoFill(GfxState* state) { fillPath(state); }
 
 // Patterns and shadings fill the clip, which Poppler has set to the path.
 void PageDevice::paintClip(GfxState* state, std::uint32_t colour, bool colourKnown, std::uint64_t shape) {
-    if (ignoring() || m_full || m_textIsPaintedLater) return;
+    if (ignoring() || m_full) return;
+    if (m_textIsPaintedLater) {
+        m_textIsPaintedLater = false;  // this is the paint of the text just shown
+        return;
+    }
     Paint const paint = paintOf(state, colour, state->getFillOpacity());
     if (paint.clip.x1 < paint.clip.x0 || paint.clip.y1 < paint.clip.y0) return;
     if (colourKnown) {
@@ -327,6 +338,7 @@ void PageDevice::drawChar(GfxState* state, double x, double y, double dx, double
     }
     FontEntry& font = currentFont(state);
     Decoded const& text = font.decode(code, u, uLen);
+    m_contradicted = m_contradicted || text.contradicted;
     auto const& ctm = state->getCTM();
     auto const& matrix = state->getTextMat();
     bool const vertical = !font.font().type3 && state->getFont()->getWMode() != 0;

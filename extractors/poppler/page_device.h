@@ -62,7 +62,6 @@ public:
     bool patchMeshShadedFill(GfxState* state, GfxPatchMeshShading* shading) override;
 
     void beginString(GfxState*, GooString const*) override { m_textIsPaintedLater = false; }
-    void endTextObject(GfxState*) override { m_textIsPaintedLater = false; }
     void drawChar(GfxState* state, double x, double y, double dx, double dy, double originX, double originY, CharCode code, int nBytes,
                   Unicode const* u, int uLen) override;
     void beginActualText(GfxState* state, ActualTextString text) override;
@@ -110,6 +109,7 @@ private:
     bool m_strokeColourKnown = false;
     bool m_textIsPaintedLater = false;  // text as a clip for a pattern, which follows
     bool m_full = false;
+    bool m_contradicted = false;  // digits and their names disagree
     int m_softMaskDepth = 0;
     std::vector<bool> m_groups;  // true: the group is a soft mask
 };
