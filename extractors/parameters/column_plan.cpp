@@ -73,6 +73,17 @@ std::vector<int> titlesOver(TableText const& text, Segment const& segment, int c
     return out;
 }
 
+// Value roles of the words of one title: "Min Typ Max" in one cell; 0 where any word is something else.
+int valueTitlesIn(std::string const& title) {
+    std::vector<std::string> const words = splitAtSpaces(title);
+    if (words.size() < 2 || words.size() > 4) return 0;
+    for (std::string const& word : words) {
+        ColumnRole const role = columnRoleOf(word);
+        if (role != Min && role != Typ && role != Max) return 0;
+    }
+    return static_cast<int>(words.size());
+}
+
 // Known titles among the cells of a row; -1 where the row holds a number.
 int knownTitles(TableText const& text, int row) {
     int known = 0;
@@ -85,10 +96,25 @@ int knownTitles(TableText const& text, int row) {
         if (words.empty()) continue;
         if (looksLikeValue(words)) return -1;
         ColumnRole const role = columnRoleOf(words);
-        bool const strong = role == Min || role == Typ || role == Max || role == Unit || role == Symbol || role == Condition;
+        bool const strong = role == Min || role == Typ || role == Max || role == Unit || role == Symbol || role == Condition || role == Value;
         if (strong) ++known;
+        if (valueTitlesIn(words) >= 2) known += 2;
     }
     return known;
+}
+
+// A title from above ("Parameter", "Unit") still covers the row: it belongs to the head.
+bool reachedByHead(model::Table const& table, TableText const& text, int row) {
+    if (row == 0) return false;
+    for (int column = 0; column < text.columns; ++column) {
+        int const index = text.at(row, column);
+        if (index < 0) continue;
+        model::Cell const& cell = table.cells[static_cast<std::size_t>(index)];
+        if (cell.row >= row || (cell.row > 0 && !cell.header)) continue;
+        ColumnRole const role = columnRoleOf(text.cells[static_cast<std::size_t>(index)].text);
+        if (role == Name || role == Unit || role == Symbol || role == Condition) return true;
+    }
+    return false;
 }
 
 std::string unitInTitle(std::string const& title) {
@@ -142,6 +168,11 @@ void judgeByContent(model::Table const& table, TableText const& text, Segment co
                 break;
             }
         }
+    }
+
+    // A further column under "Parameter" that states conditions.
+    for (int c = 1; c < table.columns; ++c) {
+        if (role(c) == Name && role(c - 1) == Name && content(c).filled > 0 && content(c).conditions * 3 >= content(c).filled) role(c) = Condition;
     }
 
     int firstValue = table.columns;
@@ -199,6 +230,20 @@ void judgeWithoutHead(model::Table const& table, TableText const& text, Segment 
         if (c > 0 && content.filled > 0 && content.mostly(content.numbers)) numeric.push_back(c);
     }
     for (int c : numeric) plan.roles[static_cast<std::size_t>(c)] = Value;
+    // cells that are ranges or carry their unit are whole values, not one limit each
+    bool whole = false;
+    for (int c : numeric) {
+        for (int row = segment.bodyFirst; row < segment.bodyEnd; ++row) {
+            int const index = text.at(row, c);
+            if (index < 0) continue;
+            ValueCell const value = readValueCell(text.cells[static_cast<std::size_t>(index)].text, Slot::Single);
+            whole = whole || value.form == ValueForm::Range || !value.unit.empty();
+        }
+    }
+    if (whole) {
+        judgeByContent(table, text, segment, plan);
+        return;
+    }
     if (numeric.size() == 3) {
         plan.roles[static_cast<std::size_t>(numeric[0])] = Min;
         plan.roles[static_cast<std::size_t>(numeric[1])] = Typ;
@@ -208,6 +253,15 @@ void judgeWithoutHead(model::Table const& table, TableText const& text, Segment 
         plan.roles[static_cast<std::size_t>(numeric[1])] = Max;
     }
     judgeByContent(table, text, segment, plan);
+}
+
+// A title over every value column tells none of them apart.
+bool coversAllValues(model::Table const& table, ColumnPlan const& plan, int index) {
+    model::Cell const& cell = table.cells[static_cast<std::size_t>(index)];
+    for (int c = 0; c < table.columns; ++c) {
+        if (isValueRole(plan.roles[static_cast<std::size_t>(c)]) && (c < cell.column || c >= cell.column + cell.columnSpan)) return false;
+    }
+    return cell.columnSpan > 1;
 }
 
 void groupValues(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan& plan) {
@@ -230,7 +284,8 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
         for (std::size_t k = 0; k < over.size(); ++k) {
             std::string const& words = text.cells[static_cast<std::size_t>(over[k])].text;
             bool const lowest = k + 1 == over.size();
-            if (isNeutralGroupTitle(words)) continue;
+            if (isNeutralGroupTitle(words) || valueTitlesIn(words) > 0) continue;
+            if (coversAllValues(table, plan, over[k])) continue;
             ColumnRole const said = columnRoleOf(words);
             if (isValueRole(said) || said == Unit) {
                 if (lowest) continue;
@@ -258,8 +313,15 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
         ValueGroup& group = open.group;
         if (several) {
             group.variant = open.title;
-        } else if (isConditionLike(open.title)) {
-            group.condition = open.title;
+        } else {
+            // what stands over all value columns may state their condition
+            for (int c = 0; c < table.columns; ++c) {
+                if (!isValueRole(plan.roles[static_cast<std::size_t>(c)])) continue;
+                for (int index : titlesOver(text, segment, c)) {
+                    std::string const& words = text.cells[static_cast<std::size_t>(index)].text;
+                    if (isConditionLike(words) && !contains(group.condition, words)) group.condition = joined(group.condition, words);
+                }
+            }
         }
         int const last = std::max({group.min, group.typ, group.max, group.single});
         for (int c = last + 1; c < table.columns && group.unit < 0; ++c) {
@@ -312,7 +374,7 @@ std::vector<Segment> segmentsOf(model::Table const& table, TableText const& text
     std::vector<Segment> out;
     Segment now{0, std::clamp(table.headRows, 0, table.rows), table.rows};
     // a head that was not marked as one
-    while (now.bodyFirst < std::min(table.rows, kMostHeadRows) && knownTitles(text, now.bodyFirst) >= 2) ++now.bodyFirst;
+    while (now.bodyFirst < std::min(table.rows, kMostHeadRows) && (knownTitles(text, now.bodyFirst) >= 2 || reachedByHead(table, text, now.bodyFirst))) ++now.bodyFirst;
     int row = now.bodyFirst;
     while (row < table.rows) {
         if (row > now.bodyFirst && knownTitles(text, row) >= 3) {
@@ -340,6 +402,12 @@ ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment
         std::size_t const at = static_cast<std::size_t>(c);
         plan.titles[at] = text.cells[static_cast<std::size_t>(over.back())].text;
         ColumnRole role = columnRoleOf(plan.titles[at]);
+        model::Cell const& cell = table.cells[static_cast<std::size_t>(over.back())];
+        if (cell.columnSpan > 1 && valueTitlesIn(plan.titles[at]) == cell.columnSpan) {
+            // "Min Typ Max" over its three columns
+            plan.titles[at] = splitAtSpaces(plan.titles[at])[static_cast<std::size_t>(c - cell.column)];
+            role = columnRoleOf(plan.titles[at]);
+        }
         plan.roles[at] = role;
         if (role != Unknown) ++known;
         plan.minTitle = plan.minTitle || role == Min;

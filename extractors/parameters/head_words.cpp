@@ -78,11 +78,17 @@ constexpr std::array kTitles = {
     Entry{"test level", Ignored}, Entry{"sub-group", Ignored}, Entry{"subgroup", Ignored}, Entry{"cir", Ignored}, Entry{"figure no", Ignored},
 };
 
+constexpr std::size_t kLongestTitle = 96;  // bytes; longer text is no title
+
+constexpr auto kSorted = [] {
+    auto sorted = kTitles;
+    std::ranges::sort(sorted, {}, &Entry::title);
+    return sorted;
+}();
+
 std::optional<ColumnRole> lookup(std::string_view title) {
-    for (Entry const& entry : kTitles) {
-        if (entry.title == title) return entry.role;
-    }
-    return std::nullopt;
+    auto const found = std::ranges::lower_bound(kSorted, title, {}, &Entry::title);
+    return found != kSorted.end() && found->title == title ? std::optional(found->role) : std::nullopt;
 }
 
 // Folded, without brackets and what is in them, marks and punctuation.
@@ -119,6 +125,7 @@ std::string closedLetters(std::string const& text) {
 }  // namespace
 
 ColumnRole columnRoleOf(std::string_view title) {
+    if (title.empty() || title.size() > kLongestTitle) return Unknown;
     std::string bare = closedLetters(bareTitle(title));
     if (bare.empty()) {
         // a title that is bracketed as a whole
@@ -129,6 +136,11 @@ ColumnRole columnRoleOf(std::string_view title) {
     if (bare.empty()) return Unknown;
     if (std::optional<ColumnRole> const role = lookup(bare)) return *role;
     std::vector<std::string> words = splitAtSpaces(bare);
+    if (words.size() == 2) {
+        // a title broken by a narrow column: "uni ts"
+        std::optional<ColumnRole> const whole = lookup(words[0] + words[1]);
+        if (whole && !lookup(words[0]) && !lookup(words[1])) return *whole;
+    }
     // CJK and Latin run together ("参数parameter"): split at the change of script
     std::vector<std::string> pieces;
     for (std::string const& word : words) {

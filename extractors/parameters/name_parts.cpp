@@ -97,6 +97,24 @@ std::string takeCondition(std::string& name) {
             return inner;
         }
     }
+    // "Lead temperature 1.6 mm from case for 10 s"
+    if (endsWithTime(name)) {
+        std::vector<std::string> const words = splitAtSpaces(name);
+        std::size_t at = 0;
+        for (std::size_t i = 0; i < words.size(); ++i) {
+            bool const digit = words[i][0] >= '0' && words[i][0] <= '9';
+            constexpr std::array kLinks = {"at", "for", "of", "to", "in", "from", "over", "within"};
+            bool const linked = i > 0 && std::ranges::find(kLinks, folded(words[i - 1])) != kLinks.end();
+            if (digit && i >= 2 && !linked) {
+                std::string condition = trimmed(std::string_view(name).substr(at));
+                name.resize(at);
+                trimSeparators(name);
+                return condition;
+            }
+            if (digit) break;
+            at = name.find(words[i], at) + words[i].size() + 1;
+        }
+    }
     std::size_t relation = std::string::npos;
     for (std::size_t i = 0; !relationSigns(i).empty(); ++i) relation = std::min(relation, name.find(relationSigns(i)));
     std::size_t const at = name.find(" @");

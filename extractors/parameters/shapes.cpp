@@ -167,6 +167,10 @@ bool isConditionLike(std::string_view raw) {
     if (hasRelation(raw)) return true;
     std::string const text = folded(raw);
     if (text.starts_with("@")) return true;
+    // test models of electrostatic discharge, and set states
+    for (std::string_view lead : {"human body", "human-body", "charged device", "charged-device", "machine model", "hbm", "cdm", "steady state", "steady-state", "free air", "still air"}) {
+        if (text.starts_with(lead)) return true;
+    }
     return contains(text, "unless otherwise") || contains(text, "otherwise noted") || contains(text, "otherwise specified") || contains(text, "除非") ||
            contains(text, "特に") || contains(text, "如无") || contains(text, "若无") || contains(text, "sofern nicht") || contains(text, "если не") ||
            contains(text, "over temperature") || contains(text, "temperature range (") ;

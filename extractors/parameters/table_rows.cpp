@@ -24,6 +24,17 @@ constexpr float kIndent = 0.45F;       // font heights that count as indented
 constexpr float kUsualSize = 9.0F;     // where no font size is known
 constexpr std::size_t kMostHeadings = 6;
 
+// "o C/W" (a raised o for the degree sign), gaps and brackets: as a unit is printed.
+std::string tidyUnit(std::string const& printed) {
+    std::string unit = withoutBrackets(printed);
+    for (std::string_view raised : {"o C", "oC", "O C", "ºC", "0C"}) {
+        if (unit.starts_with(raised)) unit = "°C" + unit.substr(raised.size());
+        std::string const behind = "/" + std::string(raised);
+        if (unit.ends_with(behind)) unit = unit.substr(0, unit.size() - raised.size()) + "°C";
+    }
+    return unit;
+}
+
 bool isValueRole(ColumnRole role) { return role == Min || role == Typ || role == Max || role == Value; }
 
 // The cells of one row by what they hold.
@@ -52,6 +63,7 @@ private:
     [[nodiscard]] model::Rect wordsBox(int index) const;
     void popHeadings(model::Points left, model::Points indent);
     void decideSymbolPlace();
+    void takeTrailingChild(int row, std::string& name, std::string& variant, std::string& condition) const;
     void putValues(PrintedRow& row, ValueGroup const& group, int tableRow, std::string const& columnUnit);
     [[nodiscard]] Slot slotOfSpan(int index, ValueGroup const& group) const;
 
@@ -226,6 +238,10 @@ Slot RowReader::slotOfSpan(int index, ValueGroup const& group) const {
     auto covered = [&](int column) { return column >= cell.column && column < cell.column + cell.columnSpan; };
     int const count = (group.min >= 0 && covered(group.min) ? 1 : 0) + (group.typ >= 0 && covered(group.typ) ? 1 : 0) + (group.max >= 0 && covered(group.max) ? 1 : 0);
     if (count >= 2) return Slot::Single;
+    int const columns = (group.min >= 0 ? 1 : 0) + (group.typ >= 0 ? 1 : 0) + (group.max >= 0 ? 1 : 0);
+    // the only value column holds whole ranges; so does a range in a maximum column
+    if (group.max >= 0 && covered(group.max) && (columns == 1 || readValueCell(textOf(index).text, Slot::Single).form == ValueForm::Range)) return Slot::Single;
+    if (group.min >= 0 && covered(group.min) && columns == 1 && readValueCell(textOf(index).text, Slot::Single).form == ValueForm::Range) return Slot::Single;
     if (group.min >= 0 && covered(group.min)) return Slot::Min;
     if (group.typ >= 0 && covered(group.typ)) return Slot::Typ;
     if (group.max >= 0 && covered(group.max)) return Slot::Max;
@@ -248,7 +264,11 @@ void RowReader::putValues(PrintedRow& out, ValueGroup const& group, int tableRow
     for (int index : cells) {
         std::string const& words = textOf(index).text;
         if (saysNothing(words)) continue;
-        Slot const slot = slotOfSpan(index, group);
+        Slot slot = slotOfSpan(index, group);
+        if (slot == Slot::Single && group.single < 0 && cellOf(index).columnSpan == 1 && group.min >= 0 && index != m_text.at(tableRow, group.min)) {
+            int const minimum = m_text.at(tableRow, group.min);
+            if (minimum >= 0 && !saysNothing(textOf(minimum).text)) slot = Slot::Max;
+        }
         ValueCell value = readValueCell(words, slot, columnUnit);
         if (value.form == ValueForm::Nothing) continue;
         if (!value.unit.empty()) units.push_back(value.unit);
@@ -274,7 +294,8 @@ void RowReader::putValues(PrintedRow& out, ValueGroup const& group, int tableRow
         out.words = out.words || read.value.form == ValueForm::Words;
         out.expression = out.expression || read.value.form == ValueForm::Expression;
         if (!read.value.label.empty()) out.variant = read.value.label;
-        if (read.slot == Slot::Single && group.single < 0) out.doubts.emplace_back("a value spans several value columns");
+        bool const lone = group.single < 0 && ((group.min >= 0) + (group.typ >= 0) + (group.max >= 0)) == 1;
+        if (read.slot == Slot::Single && group.single < 0 && !lone) out.doubts.emplace_back("a value spans several value columns");
         for (std::string const& mark : textOf(read.index).marks) out.marks.push_back(mark);
         out.cells.push_back(read.index);
         out.box = model::united(out.box, box);
@@ -286,6 +307,33 @@ void RowReader::putValues(PrintedRow& out, ValueGroup const& group, int tableRow
         out.unit = units.front();
     } else {
         out.unit = columnUnit;
+    }
+}
+
+// "Ambient temperature XX224" above lines "XX324", "XX2902": the first of several
+// selecting lines may have run into the name.
+void RowReader::takeTrailingChild(int row, std::string& name, std::string& variant, std::string& condition) const {
+    if (row + 1 >= m_segment.bodyEnd || name.empty()) return;
+    RowCells const below = cellsOf(row + 1);
+    if (below.names.empty() || cellOf(below.names.front()).row != row + 1 || !hasValues(row + 1, below)) return;
+    std::string const next = withoutBrackets(textOf(below.names.front()).text);
+    auto isCase = [](std::string const& text) { return folded(text).starts_with("case ") && isPackageLike(text); };
+    bool const parts = isPartLike(next) && !isPackageLike(next);
+    if (!parts && !isCase(next)) return;
+    std::vector<std::string> const words = splitAtSpaces(name);
+    for (std::size_t count = std::min<std::size_t>(words.size() - 1, 6); count >= 1; --count) {
+        std::string tail;
+        for (std::size_t i = words.size() - count; i < words.size(); ++i) tail = joined(tail, words[i]);
+        bool const fits = parts ? isPartLike(tail) && !isPackageLike(tail) : isCase(tail);
+        if (!fits) continue;
+        if (parts) {
+            variant = joined(variant, tail);
+        } else {
+            condition = joined(condition, tail);
+        }
+        name = trimmed(std::string_view(name).substr(0, name.size() - tail.size()));
+        while (!name.empty() && name.back() == ',') name.pop_back();
+        return;
     }
 }
 
@@ -340,6 +388,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
     for (int index : cells.packages) condition = joined(condition, textOf(index).text);
     for (int index : cells.parts) subVariant = joined(subVariant, textOf(index).text);
 
+    takeTrailingChild(row, name, subVariant, rowCondition);
     bool const carriesOn = name.empty() && symbol.empty();
     std::string carriedPrefix;
     bool child = false;
@@ -416,7 +465,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
         std::string unit;
         int const unitCell = group.unit >= 0 ? m_text.at(row, group.unit) : -1;
         if (unitCell >= 0 && !saysNothing(textOf(unitCell).text)) {
-            unit = textOf(unitCell).text;
+            unit = tidyUnit(textOf(unitCell).text);
             out.cells.push_back(unitCell);
             marks.insert(marks.end(), textOf(unitCell).marks.begin(), textOf(unitCell).marks.end());
         }

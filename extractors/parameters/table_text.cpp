@@ -23,13 +23,13 @@ bool opensReference(std::string const& content) {
     for (std::string_view word : kReferenceWords) {
         if (!low.starts_with(word)) continue;
         std::string_view const rest = std::string_view(low).substr(word.size());
-        if (rest.empty() || word == "see" || word == "refer" || word == "siehe") return rest.empty() || rest.front() == ' ';
-        // "note 4", "note4", "figs. 3, 4", "图 2"
-        for (char c : rest) {
-            bool const fits = (c >= '0' && c <= '9') || c == ' ' || c == '.' || c == ',' || c == '&' || c == '-' || c == 'a' || c == 'n' || c == 'd' || c == ':' || c == 'b' || c == 'c';
-            if (!fits) return false;
+        if (word == "see" || word == "refer" || word == "siehe") {
+            if (rest.empty() || rest.front() == ' ') return true;
+            continue;
         }
-        return true;
+        // "note 4", "note4", "figs. 3, 4", "notes 4 and 6", "图 2"
+        bool const fits = std::ranges::all_of(rest, [](char c) { return (c >= '0' && c <= '9') || contains(" .,&-and:bct", std::string_view(&c, 1)); });
+        if (fits) return true;
     }
     return false;
 }
@@ -88,6 +88,19 @@ void trimEnds(std::string& text) {
     text = trimmed(text);
 }
 
+// Leader dots at either end: ". . . VDS", "for 10s."; a lone full stop too.
+void trimLeaders(std::string& text) {
+    while (!text.empty() && (text.back() == '.' || text.back() == ' ')) {
+        // "Typ." and "Temp." keep theirs
+        bool const word = text.size() >= 4 && text.back() == '.' && text[text.size() - 2] >= 'a' && text[text.size() - 2] <= 'z' && text.size() <= 12;
+        if (word) break;
+        text.pop_back();
+    }
+    std::size_t lead = 0;
+    while (lead < text.size() && (text[lead] == '.' || text[lead] == ' ') && !(lead + 1 < text.size() && text[lead + 1] >= '0' && text[lead + 1] <= '9')) ++lead;
+    text.erase(0, lead);
+}
+
 }  // namespace
 
 bool isFootnoteMark(std::string_view raised) {
@@ -139,6 +152,19 @@ std::string withoutReferences(std::string_view raw, std::vector<std::string>& ma
         if (stars) {
             addMarks(marks, marksOnly);
             text.replace(at, end + 1 - at, " ");
+        }
+    }
+    // bullets that mark lines which hold over temperature
+    for (std::string_view sign : {"●", "•", "◆", "■", "▲", "○"}) {
+        for (std::size_t at = text.find(sign); at != std::string::npos; at = text.find(sign, at)) {
+            std::size_t const end = at + sign.size();
+            bool const alone = (at == 0 || text[at - 1] == ' ') && (end == text.size() || text[end] == ' ');
+            if (!alone) {
+                at = end;
+                continue;
+            }
+            marks.emplace_back(sign);
+            text.replace(at, sign.size(), " ");
         }
     }
     // "*1", "※2", "注1", stars at the ends
@@ -196,8 +222,14 @@ TableText::TableText(model::Table const& table, model::PageLayout const* page) :
         if (page == nullptr || cell.words.empty()) {
             raw = cell.text;
         } else {
+            model::Points lineBaseline = 0;
             bool first = true;
             std::size_t nextLine = 0;
+            std::string line;
+            auto closeLine = [&] {
+                if (!line.empty()) out.lines.push_back({tidied(line), lineBaseline});
+                line.clear();
+            };
             for (std::size_t i = 0; i < cell.words.size(); ++i) {
                 std::uint32_t const index = cell.words[i];
                 if (index >= page->words.size()) continue;
@@ -207,6 +239,7 @@ TableText::TableText(model::Table const& table, model::PageLayout const* page) :
                     lineStart = cell.lineStarts[nextLine] == i;
                     ++nextLine;
                 }
+                if (lineStart) closeLine();
                 if (word.dotLeader) continue;
                 if (word.script == model::Script::Superscript && !first && isFootnoteMark(word.text)) {
                     std::string const mark = folded(word.text);
@@ -218,6 +251,9 @@ TableText::TableText(model::Table const& table, model::PageLayout const* page) :
                     out.size = word.size;
                     out.bold = word.bold;
                 }
+                lineBaseline = word.script == model::Script::Normal || line.empty() ? word.baseline : lineBaseline;
+                if (word.spaceBefore && !line.empty()) line.push_back(' ');
+                line += word.text;
                 if (first) {
                     raw = word.text;
                 } else if (word.spaceBefore || lineStart) {
@@ -227,14 +263,16 @@ TableText::TableText(model::Table const& table, model::PageLayout const* page) :
                 }
                 first = false;
             }
+            closeLine();
         }
         std::string const clean = tidied(raw);
-        std::size_t const before = out.marks.size();
         out.text = withoutReferences(clean, out.marks);
-        if (out.text.empty() && !clean.empty() && !saysNothing(clean) && out.marks.size() >= before) {
+        bool const reference = hasOrdinaryWord(clean);
+        if (out.text.empty() && reference) {
             out.onlyReference = true;
             out.text = clean;
         }
+        trimLeaders(out.text);
         cells.push_back(std::move(out));
     }
     if (rows > 0 && columns > 0 && rows <= kLargestGrid / columns) {

@@ -15,6 +15,12 @@
 
 namespace standin::parameters {
 
+// One printed line of a cell.
+struct CellLine {
+    std::string text;
+    model::Points baseline = 0;
+};
+
 struct CellText {
     std::string text;                // tidied, without footnote marks and figure references
     std::vector<std::string> marks;  // "1", "a", "*", "Note 2" … as keys of footnotes
@@ -22,6 +28,7 @@ struct CellText {
     model::Points left = 0;          // where its first word starts; the cell's box where no words are known
     model::Points size = 0;          // font size; 0 where not known
     bool bold = false;
+    std::vector<CellLine> lines;     // empty where no words are known
 };
 
 class TableText {
