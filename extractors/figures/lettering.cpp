@@ -1,0 +1,121 @@
+// A block of several long lines is running text; what is short is free for a
+// figure near it. Tested by tests/extractors/figures/find_figures_test.cpp.
+#include "extractors/figures/lettering.h"
+
+#include <algorithm>
+#include <array>
+
+#include "text/utf8.h"
+
+namespace standin::figures {
+
+namespace {
+
+// Widths in font heights, lengths in words.
+constexpr model::Points kRunningWidth = 16;
+constexpr std::uint32_t kRunningWords = 5;     // a line, on average, of a block of several lines
+constexpr std::uint32_t kLongSingleLine = 9;   // words of a line that is a sentence by itself
+constexpr std::uint32_t kLongestCaption = 4;   // lines
+
+bool isFurniture(model::BlockRole role) {
+    return role == model::BlockRole::RunningHead || role == model::BlockRole::PageNumber || role == model::BlockRole::Watermark;
+}
+
+bool isRunning(model::PageLayout const& page, model::Block const& block) {
+    if (block.role == model::BlockRole::Rotated) return false;
+    std::uint32_t words = 0;
+    for (std::uint32_t l = block.firstLine; l < block.firstLine + block.lineCount; ++l) words += page.lines[l].wordCount;
+    auto const size = page.lines[block.firstLine].size > 0 ? page.lines[block.firstLine].size : page.bodySize;
+    if (block.lineCount == 1) return words >= kLongSingleLine || (block.role == model::BlockRole::ListEntry && words >= 3);
+    return words >= kRunningWords * block.lineCount && block.box.width() >= kRunningWidth * size;
+}
+
+bool isSectionHeading(model::Block const& block, int page, std::span<model::Section const> sections) {
+    return std::any_of(sections.begin(), sections.end(), [&](auto const& section) {
+        return section.page == page && section.box.intersects(block.box) && model::intersection(section.box, block.box).area() > 0.5F * section.box.area();
+    });
+}
+
+}  // namespace
+
+std::string textOf(model::PageLayout const& page, model::TextLine const& line) {
+    std::string text;
+    for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) {
+        if (!text.empty() && page.words[w].spaceBefore) text += ' ';
+        text += page.words[w].text;
+    }
+    return text;
+}
+
+bool beginsCaption(std::string_view text) {
+    text = text::trimmed(text);
+    if (text.starts_with('<')) text.remove_prefix(1);
+    constexpr std::array<std::string_view, 8> kWords{"figure", "fig.", "fig", "abbildung", "abb.", "bild", "рисунок", "рис."};
+    constexpr std::array<std::string_view, 3> kIdeographs{"图", "圖", "図"};
+    auto const numberAt = [&](std::size_t at) {
+        while (at < text.size() && (text[at] == ' ' || text[at] == '.')) ++at;
+        if (text.substr(at).starts_with("\u00A0")) at += 2;
+        return at < text.size() && text::isAsciiDigit(text[at]);
+    };
+    for (auto const word : kIdeographs) {
+        if (text.starts_with(word)) return numberAt(word.size());
+    }
+    auto const start = text::asciiLower(text.substr(0, 24));
+    for (auto const word : kWords) {
+        if (std::string_view(start).starts_with(word)) return numberAt(word.size());
+    }
+    // Cyrillic capitals are not lowered above.
+    return (text.starts_with("Рис") || text.starts_with("РИС")) && text.find_first_of("0123456789") < 16;
+}
+
+std::vector<LineUse> usesOfLines(model::PageLayout const& page, std::span<model::Section const> sections) {
+    std::vector<LineUse> uses(page.lines.size(), LineUse::Free);
+    for (auto const& block : page.blocks) {
+        if (block.lineCount == 0) continue;
+        LineUse use = LineUse::Free;
+        if (isFurniture(block.role)) use = LineUse::Owned;
+        else if (block.role == model::BlockRole::Caption) use = LineUse::Caption;
+        else if (isSectionHeading(block, page.page, sections)) use = LineUse::Heading;
+        else if (isRunning(page, block)) use = LineUse::Running;
+        for (std::uint32_t l = block.firstLine; l < block.firstLine + block.lineCount; ++l) uses[l] = use;
+    }
+    for (std::size_t l = 0; l < page.lines.size(); ++l) {
+        auto const& line = page.lines[l];
+        bool taken = line.wordCount == 0;
+        for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) taken = taken || page.words[w].owner != model::Owner::None;
+        if (taken) uses[l] = LineUse::Owned;
+        else if (uses[l] != LineUse::Heading && beginsCaption(textOf(page, line))) uses[l] = LineUse::Caption;
+    }
+    return uses;
+}
+
+std::vector<Caption> captionsOf(model::PageLayout const& page) {
+    std::vector<Caption> captions;
+    for (auto const& block : page.blocks) {
+        if (isFurniture(block.role)) continue;
+        for (std::uint32_t l = block.firstLine; l < block.firstLine + block.lineCount; ++l) {
+            auto const& line = page.lines[l];
+            if (line.wordCount == 0 || page.words[line.firstWord].owner != model::Owner::None) continue;
+            auto text = textOf(page, line);
+            if (!beginsCaption(text)) continue;
+            Caption caption{std::move(text), line.box};
+            // The rest of its block belongs to it, unless that is a paragraph
+            // that only begins with "Figure 3 shows".
+            std::uint32_t const end = block.firstLine + block.lineCount;
+            if (end - l <= kLongestCaption) {
+                for (++l; l < end && !beginsCaption(textOf(page, page.lines[l])); ++l) {
+                    caption.text += ' ';
+                    caption.text += textOf(page, page.lines[l]);
+                    caption.box = model::united(caption.box, page.lines[l].box);
+                }
+                --l;
+            } else if (block.role != model::BlockRole::Caption) {
+                continue;
+            }
+            captions.push_back(std::move(caption));
+        }
+    }
+    return captions;
+}
+
+}  // namespace standin::figures

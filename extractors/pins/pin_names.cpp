@@ -1,0 +1,166 @@
+// Written by hand, since pin cells mix commas, dashes, words and both widths.
+// Tested by tests/extractors/pins/pin_names_test.cpp.
+#include "extractors/pins/pin_names.h"
+
+#include <algorithm>
+#include <array>
+
+#include "text/utf8.h"
+
+namespace standin::pins {
+
+namespace {
+
+constexpr int kMostPins = 999;
+constexpr int kLongestRange = 128;
+constexpr std::size_t kLongestName = 32;
+constexpr std::size_t kMostNameWords = 4;
+
+bool isDash(char32_t code) {
+    return code == U'-' || (code >= 0x2010 && code <= 0x2015) || code == 0x2212 || code == 0xFF0D || code == 0x30FC || code == U'~' || code == 0xFF5E || code == 0x301C || code == 0x2500;
+}
+
+bool isSeparator(char32_t code) {
+    return code == U',' || code == U';' || code == U'/' || code == U' ' || code == 0xFF0C || code == 0x3001 || code == 0xA0 || code == U'&' || code == U'\n' || code == U'+' || code == 0x3000;
+}
+
+// One part between separators: a number, an array place or a pad.
+bool isPart(std::u32string_view part) {
+    if (part.empty() || part.size() > 4) return false;
+    std::size_t at = 0;
+    if (part[0] >= U'A' && part[0] <= U'Z' && part.size() >= 2 && part.size() <= 3) at = 1;
+    return std::all_of(part.begin() + static_cast<std::ptrdiff_t>(at), part.end(), [](char32_t c) { return c >= U'0' && c <= U'9'; });
+}
+
+int valueOf(std::u32string_view part) {
+    int value = 0;
+    for (char32_t const c : part) {
+        if (c < U'0' || c > U'9') return 0;
+        value = value * 10 + static_cast<int>(c - U'0');
+    }
+    return value;
+}
+
+char32_t halfWidth(char32_t code) {
+    if (code >= 0xFF10 && code <= 0xFF19) return U'0' + (code - 0xFF10);
+    return code;
+}
+
+std::string lowered(std::string_view text) { return text::asciiLower(text::trimmed(text)); }
+
+}  // namespace
+
+bool isBlank(std::string_view cell) {
+    for (std::size_t at = 0; at < cell.size();) {
+        char32_t const code = text::decodeNext(cell, at);
+        if (!isDash(code) && code != U' ' && code != U'/' && code != 0xA0) return false;
+    }
+    return true;
+}
+
+bool isPad(std::string_view words) {
+    auto const text = lowered(words);
+    constexpr std::array<std::string_view, 20> kPads{"ep", "pad", "epad", "e-pad", "tab", "exposed pad", "thermal pad", "powerpad", "exp", "dap", "back", "bottom pad",
+                                                     "衬底", "底部焊盘", "散热片", "散热焊盘", "裸露焊盘", "焊盘", "thermal", "die pad"};
+    return std::find(kPads.begin(), kPads.end(), text) != kPads.end();
+}
+
+std::optional<int> plainNumber(std::string_view text) {
+    text = text::trimmed(text);
+    if (text.empty() || text.size() > 9) return std::nullopt;
+    int value = 0;
+    for (std::size_t at = 0; at < text.size();) {
+        char32_t const code = halfWidth(text::decodeNext(text, at));
+        if (code >= 0x2460 && code <= 0x2473 && value == 0 && at == text.size()) return static_cast<int>(code - 0x2460) + 1;  // circled
+        if (code < U'0' || code > U'9') return std::nullopt;
+        value = value * 10 + static_cast<int>(code - U'0');
+        if (value > kMostPins) return std::nullopt;
+    }
+    if (value == 0) return std::nullopt;
+    return value;
+}
+
+std::vector<std::string> pinNumbers(std::string_view cell) {
+    cell = text::trimmed(cell);
+    if (cell.empty() || cell.size() > 200) return {};
+    if (auto const circled = plainNumber(cell)) return {std::to_string(*circled)};
+    if (isPad(cell)) return {std::string(cell)};
+    std::vector<std::string> numbers;
+    std::u32string part;
+    int rangeFrom = 0;
+    bool valid = true;
+    bool range = false;
+    std::vector<std::string> other;  // letters of a pad's name
+    auto const close = [&] {
+        if (part.empty()) return;
+        auto const utf8 = text::toUtf8(part);
+        if (isPart(part)) {
+            int const value = valueOf(part);
+            if (range && rangeFrom > 0 && value > rangeFrom && value - rangeFrom <= kLongestRange) {
+                for (int between = rangeFrom + 1; between <= value; ++between) numbers.push_back(std::to_string(between));
+            } else {
+                numbers.push_back(utf8);
+            }
+            rangeFrom = value;
+        } else if (isPad(utf8)) {
+            numbers.push_back(utf8);
+            rangeFrom = 0;
+        } else if (lowered(utf8) != "and" && lowered(utf8) != "to" && lowered(utf8) != "pin" && lowered(utf8) != "pins") {
+            valid = false;
+        } else if (lowered(utf8) == "to") {
+            range = true;
+            part.clear();
+            return;
+        }
+        range = false;
+        part.clear();
+    };
+    for (std::size_t at = 0; at < cell.size() && valid;) {
+        char32_t const code = halfWidth(text::decodeNext(cell, at));
+        if (isDash(code)) {
+            close();
+            range = true;
+        } else if (isSeparator(code)) {
+            bool const pending = range && part.empty();
+            close();
+            range = pending || (range && code == U' ');
+        } else if (code == U'(' || code == U')') {
+            close();
+        } else {
+            part.push_back(code);
+        }
+    }
+    close();
+    if (!valid) return {};
+    std::vector<std::string> different;
+    for (auto& number : numbers) {
+        if (std::find(different.begin(), different.end(), number) == different.end()) different.push_back(std::move(number));
+    }
+    return different;
+}
+
+bool looksLikePinName(std::string_view text) {
+    text = text::trimmed(text);
+    if (text.empty() || text.size() > kLongestName || isBlank(text)) return false;
+    if (plainNumber(text)) return false;
+    auto const spaces = static_cast<std::size_t>(std::count(text.begin(), text.end(), ' '));
+    if (spaces >= kMostNameWords) return false;
+    bool letter = false;
+    for (char const c : text) {
+        letter = letter || text::isAsciiLetter(c) || static_cast<unsigned char>(c) >= 0x80;
+        if (c == '=' || c == ';' || c == '%' || c == '?' || c == '@') return false;
+    }
+    if (!letter && text != "+" && text != "-") return false;
+    char const last = text.back();
+    if (last == ':' || (last == '.' && text.size() > 8)) return false;
+    // Names begin with a capital, a sign, a digit ("1Y") or another script; a
+    // small first letter stands alone at most ("nRST", "d1").
+    char const first = text.front();
+    if (text::isAsciiLower(first)) {
+        auto const word = text.substr(0, text.find(' '));
+        return std::any_of(word.begin(), word.end(), [](char c) { return text::isAsciiUpper(c) || text::isAsciiDigit(c); }) || word.size() <= 3;
+    }
+    return true;
+}
+
+}  // namespace standin::pins

@@ -1,0 +1,84 @@
+// Tables first; a sheet without a table of numbered pins is searched for lists
+// beside drawings and for drawings, page by page from the front, in sections
+// about pins first. A table that names pins without numbers gives its functions
+// to the pins of the drawing. Tested by tests/extractors/pins/read_pins_test.cpp.
+#include "extractors/pins/read_pins.h"
+
+#include <algorithm>
+#include <unordered_map>
+
+#include "extractors/pins/pin_drawing.h"
+#include "extractors/pins/pin_lists.h"
+#include "extractors/pins/pin_table.h"
+
+namespace standin::pins {
+
+namespace {
+
+constexpr int kPagesBehindTitle = 4;  // pages where a drawing of the pins is looked for without a heading
+
+std::vector<model::Pin> fromTables(std::span<model::Table const> tables) {
+    std::vector<model::Pin> pins;
+    PinColumns before;
+    std::string beforeId;
+    for (auto const& table : tables) {
+        if (table.kind != model::TableKind::Pins) continue;
+        bool const goesOn = table.headRows == 0 && !table.continues.empty() && table.continues == beforeId && before.roles.size() == static_cast<std::size_t>(std::max(0, table.columns));
+        auto columns = goesOn ? before : pinColumnsOf(table);
+        auto found = pinsOfTable(table, columns);
+        pins.insert(pins.end(), std::make_move_iterator(found.begin()), std::make_move_iterator(found.end()));
+        before = std::move(columns);
+        beforeId = table.id;
+    }
+    return pins;
+}
+
+bool aboutPins(model::SectionKind kind) { return kind == model::SectionKind::Pins; }
+
+std::vector<model::Pin> fromPages(std::span<model::PageLayout const> pages, std::span<model::Section const> sections) {
+    std::vector<model::Pin> pins;
+    for (auto const& page : pages) {
+        bool const told = std::any_of(sections.begin(), sections.end(), [&page](auto const& section) { return section.page == page.page && aboutPins(section.kind); });
+        if (!told && (page.page > kPagesBehindTitle || !pins.empty())) continue;
+        auto found = pinsOfLists(page, sections);
+        for (auto& drawing : pinsOfDrawings(page)) found.insert(found.end(), std::make_move_iterator(drawing.begin()), std::make_move_iterator(drawing.end()));
+        for (auto& pin : found) {
+            bool const known = std::any_of(pins.begin(), pins.end(), [&pin](auto const& other) {
+                return other.number == pin.number && other.name == pin.name && (other.package == pin.package || pin.package.empty());
+            });
+            if (!known) pins.push_back(std::move(pin));
+        }
+    }
+    return pins;
+}
+
+// One package only: its name on every pin says nothing.
+void clearSinglePackage(std::vector<model::Pin>& pins) {
+    if (pins.empty()) return;
+    bool const one = std::all_of(pins.begin(), pins.end(), [&pins](auto const& pin) { return pin.package == pins.front().package; });
+    if (one) for (auto& pin : pins) pin.package.clear();
+}
+
+}  // namespace
+
+std::vector<model::Pin> readPins(std::span<model::Table const> tables, std::span<model::PageLayout const> pages,
+                                 std::span<model::Section const> sections) {
+    auto pins = fromTables(tables);
+    bool const numbered = std::any_of(pins.begin(), pins.end(), [](auto const& pin) { return !pin.number.empty(); });
+    if (!numbered) {
+        auto drawn = fromPages(pages, sections);
+        if (!drawn.empty()) {
+            std::unordered_map<std::string, std::string> functions;
+            for (auto const& pin : pins) functions.emplace(pin.name, pin.function);
+            for (auto& pin : drawn) {
+                auto const known = functions.find(pin.name);
+                if (known != functions.end()) pin.function = known->second;
+            }
+            pins = std::move(drawn);
+        }
+    }
+    clearSinglePackage(pins);
+    return pins;
+}
+
+}  // namespace standin::pins
