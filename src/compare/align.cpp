@@ -57,7 +57,14 @@ void dropRepeatedCaptions(std::vector<Draft>& drafts) {
 void classifyTexts(std::vector<Draft>& drafts, SheetPair const& sheets) {
     for (auto& draft : drafts) {
         auto& finding = draft.finding;
-        if (draft.dropped || !finding.reference || !finding.candidate || !finding.classes.empty() || finding.relation != model::Relation::Reworded) continue;
+        if (draft.dropped || !finding.classes.empty()) continue;
+        if (draft.rank == Rank::Table && (finding.relation == model::Relation::OnlyReference || finding.relation == model::Relation::OnlyCandidate)) {
+            bool const inReference = finding.reference.has_value();
+            auto const& side = inReference ? *finding.reference : *finding.candidate;
+            finding.classes = classesAlone(sheets, side.text, inReference ? InSheet::Reference : InSheet::Candidate);
+            continue;
+        }
+        if (!finding.reference || !finding.candidate || finding.relation != model::Relation::Reworded) continue;
         if (draft.rank != Rank::Table && draft.rank != Rank::Figure && draft.rank != Rank::Section && draft.rank != Rank::Furniture) continue;
         Wording wording = wordingOf(sheets, finding.reference->text, finding.candidate->text);
         if (wording.relation == model::Relation::Same) {

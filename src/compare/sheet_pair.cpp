@@ -90,7 +90,7 @@ std::string primaryLanguage(model::Datasheet const& sheet) {
 SheetPair::SheetPair(model::Datasheet const& referenceSheet, model::Datasheet const& candidateSheet, AlignOptions const& alignOptions,
                      vocabulary::Vocabulary const& words)
     : reference(referenceSheet), candidate(candidateSheet), options(alignOptions), vocabulary(words), referenceRows(referenceSheet),
-      candidateRows(candidateSheet), rowPairs(pairRows(referenceRows, candidateRows)) {
+      candidateRows(candidateSheet), rowPairs(pairRows(referenceRows, candidateRows)), wording(referenceSheet, candidateSheet) {
     rowPartnerOfReference = partnersOfReference(rowPairs, referenceRows.size());
     rowPartnerOfCandidate = partnersOfCandidate(rowPairs, candidateRows.size());
     auto const rows = equalShare(referenceRows.keys(), candidateRows.keys());

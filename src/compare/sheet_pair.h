@@ -8,6 +8,7 @@
 #include "compare/align.h"
 #include "compare/printed_rows.h"
 #include "compare/sequence_alignment.h"
+#include "compare/wording_classes.h"
 #include "model/datasheet.h"
 #include "vocabulary/vocabulary.h"
 
@@ -33,6 +34,7 @@ struct SheetPair {
     std::vector<int> rowPartnerOfCandidate;
     Kinship kinship = Kinship::TwoTexts;
     bool sameLanguage = true;
+    WordingContext wording;  // what both sheets call themselves, for classing texts
 
     [[nodiscard]] bool oneText() const { return kinship == Kinship::OneText; }
 };
