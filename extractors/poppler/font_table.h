@@ -89,8 +89,12 @@ public:
     // Made on first sight; stays where it is as long as the table lives.
     [[nodiscard]] FontEntry& entry(GfxFont& font);
 
+    // A number for each page read, which no entry has met before.
+    [[nodiscard]] int nextStamp() { return ++m_stamp; }
+
 private:
     XRef* m_xref;
+    int m_stamp = 0;
     std::unordered_map<std::uint64_t, std::unique_ptr<FontEntry>> m_entries;
 };
 

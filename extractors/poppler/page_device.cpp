@@ -98,7 +98,7 @@ void PageDevice::begin(model::PageContent& page) {
     m_full = false;
     m_contradicted = false;
     m_textIsPaintedLater = false;
-    ++m_stamp;
+    m_stamp = m_fonts.nextStamp();
     forgetState();
 }
 
