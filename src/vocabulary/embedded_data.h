@@ -1,17 +1,12 @@
-// The files of vocabulary/data/, compiled into the program by embed.cmake.
+// The files of vocabulary/data/, read at build time (build/pack_vocabulary.cpp)
+// and packed, so that a run does not parse them again.
 #pragma once
 
 #include <string_view>
-#include <vector>
 
 namespace standin::vocabulary {
 
-struct EmbeddedFile {
-    std::string_view name;  // "lithium_protection.json"
-    std::string_view json;  // lives as long as the program
-};
-
-// In the order of their names.
-[[nodiscard]] std::vector<EmbeddedFile> embeddedFiles();
+// For unpack() of archive.h; lives as long as the program.
+[[nodiscard]] std::string_view embeddedVocabulary();
 
 }  // namespace standin::vocabulary

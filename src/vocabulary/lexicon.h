@@ -67,6 +67,16 @@ public:
     // The same; words that are not known become concepts of their own.
     [[nodiscard]] Concepts readAndLearn(std::string_view text);
 
+    // References to all that it holds, for archive.h.
+    struct Parts {
+        std::vector<Concept>& concepts;
+        ViewMap<ConceptId>& byName;
+        ViewMap<std::vector<ConceptId>>& phrases;
+        ViewMap<std::uint8_t>& longest;
+        std::vector<std::string>& groups;
+    };
+    [[nodiscard]] Parts parts() { return {m_concepts, m_byName, m_phrases, m_longest, m_groups}; }
+
 private:
     template <class OnUnknown>
     void scan(std::string_view text, std::vector<ConceptId>& ids, OnUnknown&& onUnknown) const;

@@ -280,7 +280,7 @@ private:
         }
         score *= kindFactor(entry, m_query.kind) * rangeFactor(entry, m_query.magnitude);
         switch (familyRank(entry)) {
-            case 0: return score * kOtherFamily;
+            case 0: return candidate.name > 0 ? score * kOtherFamily : 0;  // a symbol of another family says nothing here
             case 1: return m_query.family.empty() ? score : score * kGeneric;
             default: return score;
         }

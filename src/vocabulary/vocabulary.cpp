@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "vocabulary/archive.h"
 #include "vocabulary/embedded_data.h"
 #include "vocabulary/store.h"
 
@@ -25,19 +26,9 @@ Vocabulary::~Vocabulary() = default;
 
 model::Result<Vocabulary> Vocabulary::builtIn() {
     auto store = std::make_unique<Store>();
-    auto files = embeddedFiles();
-    // Words first: every name is read with them.
-    std::stable_partition(files.begin(), files.end(), [](EmbeddedFile const& file) { return file.name == "lexicon.json"; });
-    for (auto const& file : files) {
-        auto loaded = store->load(file.json);
-        if (!loaded) {
-            model::Error error = loaded.error();
-            error.kind = model::ErrorKind::Internal;
-            error.message = std::string(file.name) + ": " + error.message;
-            return tl::unexpected(std::move(error));
-        }
+    if (!unpack(embeddedVocabulary(), *store)) {
+        return tl::unexpected(model::Error{.kind = model::ErrorKind::Internal, .message = "the vocabulary of the program is damaged", .file = {}, .page = 0});
     }
-    store->buildIndices();
     return Vocabulary(std::move(store));
 }
 
