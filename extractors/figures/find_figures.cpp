@@ -33,6 +33,7 @@ constexpr int kRoundsBeside = 3;
 constexpr std::uint32_t kWordsBeside = 6;
 constexpr model::Points kHeadShare = 0.11F;   // of the page's height: logos stand here
 constexpr double kImageShare = 0.25;          // of a figure's area: it was not read
+constexpr float kPageShare = 0.5F;            // of the page's area: a background
 constexpr std::size_t kMostFigures = 400;     // a page
 
 struct Candidate {
@@ -40,6 +41,7 @@ struct Candidate {
     model::Rect box;
     std::vector<std::uint32_t> words;
     bool logo = false;
+    bool background = false;  // a picture of the whole page: what stands on it is no lettering of it
 };
 
 bool isLarge(Cluster const& cluster, model::Points size) {
@@ -72,7 +74,7 @@ public:
             for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) m_lineOfWord[w] = l;
         }
         for (auto& cluster : clusters) {
-            Candidate candidate{cluster, cluster.box, {}, false};
+            Candidate candidate{cluster, cluster.box, {}, false, coversPage(cluster.box)};
             candidate.logo = cluster.box.y1 < kHeadShare * m_page.height || cluster.box.y0 > (1 - kHeadShare / 2) * m_page.height;
             m_candidates.push_back(std::move(candidate));
         }
@@ -92,6 +94,8 @@ private:
         std::sort(clusters.begin(), clusters.end(), [](auto const& a, auto const& b) { return std::tie(a.box.y0, a.box.x0, a.shape) < std::tie(b.box.y0, b.box.x0, b.shape); });
     }
 
+    [[nodiscard]] bool coversPage(model::Rect const& box) const { return box.area() > kPageShare * m_page.width * m_page.height; }
+
     bool isFree(std::uint32_t word) const { return m_page.words[word].owner == model::Owner::None && m_uses[m_lineOfWord[word]] == LineUse::Free; }
 
     // Free words whose centre lies within a figure; the smallest figure takes them.
@@ -101,7 +105,7 @@ private:
             auto const centre = m_page.words[w].box.centre();
             Candidate* best = nullptr;
             for (auto& candidate : m_candidates) {
-                if (!candidate.cluster.box.grown(kInside * m_size).contains(centre)) continue;
+                if (candidate.background || !candidate.cluster.box.grown(kInside * m_size).contains(centre)) continue;
                 if (best == nullptr || candidate.cluster.box.area() < best->cluster.box.area()) best = &candidate;
             }
             if (best != nullptr) take(*best, w);
@@ -142,7 +146,7 @@ private:
         for (std::size_t i = 0; i < m_candidates.size(); ++i) {
             auto& candidate = m_candidates[i];
             // Pictures carry their lettering; words beside a logo are a title.
-            if (candidate.logo || (candidate.cluster.drawings == 0 && candidate.cluster.horizontal + candidate.cluster.vertical == 0)) continue;
+            if (candidate.logo || candidate.background || (candidate.cluster.drawings == 0 && candidate.cluster.horizontal + candidate.cluster.vertical == 0)) continue;
             auto const gapX = -model::overlap(box.x0, box.x1, boxes[i].x0, boxes[i].x1);
             auto const gapY = -model::overlap(box.y0, box.y1, boxes[i].y0, boxes[i].y1);
             auto const gap = std::max({gapX, gapY, 0.0F});
@@ -162,7 +166,7 @@ private:
                 auto& a = m_candidates[i];
                 auto& b = m_candidates[k];
                 auto const common = model::intersection(a.box, b.box);
-                bool const join = !common.empty() && common.area() > 0.3F * std::min(a.box.area(), b.box.area());
+                bool const join = !a.background && !b.background && !common.empty() && common.area() > 0.3F * std::min(a.box.area(), b.box.area());
                 if (!join) {
                     ++k;
                     continue;

@@ -95,18 +95,25 @@ std::size_t jointAt(std::string_view text, std::size_t at) {
     return 0;
 }
 
-// End of `family` at `at`, single joints between letters and digits skipped; npos: no.
+// End of `family` at `at`, joints between letters and digits skipped; npos: no.
+// Families that are small words ("to 3 V", "so 8 of them") need capitals and no
+// blank alone before their number.
 std::size_t matchFamily(std::string_view text, std::size_t at, std::string_view family) {
     constexpr auto kNo = std::string_view::npos;
+    bool const isWord = family.starts_with("TO") || family.starts_with("SC") || family == "SO" || family == "SON";
     for (std::size_t i = 0; i < family.size(); ++i) {
         if (i > 0 && text::isAsciiDigit(family[i]) != text::isAsciiDigit(family[i - 1])) {
-            for (int joints = 0; joints < 3; ++joints) {  // "SOT - 23"
+            bool blank = false;
+            int joints = 0;
+            for (; joints < 3; ++joints) {  // "SOT - 23"
                 auto const joint = jointAt(text, at);
                 if (joint == 0) break;
+                blank = blank || text[at] == ' ';
                 at += joint;
             }
+            if (isWord && blank && joints == 1) return kNo;
         }
-        if (at >= text.size() || upper(text[at]) != family[i]) return kNo;
+        if (at >= text.size() || (isWord ? text[at] : upper(text[at])) != family[i]) return kNo;
         ++at;
     }
     return at;
@@ -181,9 +188,16 @@ std::optional<PackageName> nameAt(std::string_view text, std::size_t at, Family 
         found.canonical = fmt::format("{}-{}", family.canonical, *found.pins);
         return found;
     }
-    if (end < text.size() && text::isAsciiDigit(text[end]) && !leads) return std::nullopt;  // "SOT2301": another name
-    bool const letterBehind = end < text.size() && text::isAsciiLetter(text[end]);
-    if (letterBehind && end + 1 < text.size() && isAlnum(text[end + 1]) && !text::isAsciiDigit(text[end + 1])) return std::nullopt;  // a longer word
+    if (end < text.size() && text::isAsciiDigit(text[end]) && text::isAsciiDigit(family.name.back())) return std::nullopt;  // "SOT2301": another name
+    // "TO-236AB", "SOT-23L" are the same; other letters ("SOT-23R") make another package.
+    if (end < text.size() && text::isAsciiLetter(text[end])) {
+        std::size_t last = end;
+        while (last < text.size() && isAlnum(text[last]) && static_cast<unsigned char>(text[last]) < 0x80) ++last;
+        auto const suffix = text.substr(end, last - end);
+        constexpr std::array<std::string_view, 6> kSame{"AA", "AB", "AC", "AD", "L", "l"};
+        if (std::find(kSame.begin(), kSame.end(), suffix) == kSame.end()) return std::nullopt;
+        found.end = last;
+    }
     if (leads && leads->count >= 2 && leads->count <= 16) {
         found.end = leads->end;
         if (family.count == Count::Optional) {
