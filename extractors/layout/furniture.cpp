@@ -135,7 +135,7 @@ private:
                 bool const bottom = centre.y > (1 - kEdgeZone) * page.height;
                 bool const side = line.direction != Direction::Right && (centre.x < kSideZone * page.width || centre.x > (1 - kSideZone) * page.width);
                 if (!top && !bottom && !side) continue;
-                if (!side && standsInGrid(page, line)) continue;
+                if (!side && (standsInGrid(page, line) || looksLikeTableHead(rowText(page, line)))) continue;
                 Candidate candidate{p, l, {}, textOf(page, line)};
                 std::string key = pattern(candidate.text, candidate.numbers);
                 if (key.empty()) continue;
@@ -143,6 +143,13 @@ private:
                 m_groups[std::move(key)].push_back(std::move(candidate));
             }
         }
+    }
+
+    static std::string rowText(PageLayout const& page, TextLine const& line) {
+        std::string text;
+        for (TextLine const& other : page.lines)
+            if (other.direction == line.direction && std::abs(other.box.centre().y - line.box.centre().y) < line.size / 2) text += lineText(page, other) + ' ';
+        return text;
     }
 
     // Between vertical rules that reach far beyond the line: a row of a table, not a running head.
@@ -170,7 +177,6 @@ private:
 
     void decide() {
         for (auto& [key, all] : m_groups) {
-            if (key.back() != '\x03' && looksLikeTableHead(all.front().text)) continue;
             // Same place: neighbours by distance from the edge.
             std::sort(all.begin(), all.end(), [&](Candidate const& a, Candidate const& b) {
                 Points const x = edgeDistance(a);

@@ -22,6 +22,8 @@ constexpr Points kRunGap = 0.12F;         // wider: another run
 constexpr Points kRunOverlap = 0.35F;     // further back: another run
 constexpr Points kRunBaseline = 0.03F;    // baselines of one run agree within
 constexpr Points kDoubleOffset = 0.12F;   // fake bold is drawn at most this far off
+constexpr Points kBarRoom = 0.02F;
+constexpr Points kBarHeight = 0.6F;
 constexpr Points kAscentAtMost = 1.1F;    // fonts that declare more are cut
 constexpr Points kDescentAtMost = 0.4F;
 constexpr Points kSpaceFrom = 0.15F;      // gaps counted when judging whether spaces are drawn
@@ -82,7 +84,8 @@ private:
 
 class Builder {
 public:
-    Builder(model::PageContent const& content, model::Direction direction) : m_content(content), m_frame{direction}, m_backgrounds(content) {
+    Builder(model::PageContent const& content, model::Direction direction, RuleIndex const& bars)
+        : m_content(content), m_frame{direction}, m_bars(bars), m_backgrounds(content) {
         m_found.glyphs.reserve(content.glyphs.size());
         m_found.runs.reserve(content.glyphs.size() / 4 + 8);
     }
@@ -128,7 +131,7 @@ private:
                                 std::abs(baseline - run.baseline) < kRunBaseline * run.size && flow.x0 - run.flow.x1 < kRunGap * run.size &&
                                 flow.x0 - run.flow.x1 > -kRunOverlap * run.size && glyph.invisible == last.invisible &&
                                 (neutral || run.neutral || isCjkText(glyph.code) == run.cjk) && !(run.leader && !isLeaderDot(glyph.code)) &&
-                                (!isSentenceEnd(last.code) || isSentenceEnd(glyph.code));
+                                (!isSentenceEnd(last.code) || isSentenceEnd(glyph.code)) && !barBetween(run, flow, baseline);
             if (goesOn) {
                 if (run.neutral && !neutral) {
                     run.neutral = false;
@@ -163,6 +166,11 @@ private:
         m_lastStart = flow.x0;
         m_dots = isLeaderDot(glyph.code) ? 1 : 0;
         m_open = true;
+    }
+
+    // Letters that touch are never parted: a bar needs some room.
+    bool barBetween(GlyphRun const& run, model::Rect const& next, Points baseline) const {
+        return next.x0 - run.flow.x1 > kBarRoom * run.size && !m_bars.empty() && m_bars.between(run.flow.x1, next.x0, baseline - kBarHeight * run.size, baseline);
     }
 
     void append(std::uint32_t index, model::Glyph const&, model::Rect const& flow) {
@@ -218,6 +226,7 @@ private:
 
     model::PageContent const& m_content;
     Frame m_frame;
+    RuleIndex const& m_bars;
     Backgrounds m_backgrounds;
     GlyphRuns m_found;
     Points m_lastStart = 0;
@@ -228,6 +237,6 @@ private:
 
 }  // namespace
 
-GlyphRuns findRuns(model::PageContent const& content, model::Direction direction) { return Builder(content, direction).build(); }
+GlyphRuns findRuns(model::PageContent const& content, model::Direction direction, RuleIndex const& bars) { return Builder(content, direction, bars).build(); }
 
 }  // namespace standin::layout

@@ -1,7 +1,7 @@
 // Runs: glyphs drawn one after the other without a gap, in one font, size and
 // colour. The unit from which lines and words are made.
 //
-//     GlyphRuns const found = findRuns(content, model::Direction::Right);
+//     GlyphRuns const found = findRuns(content, model::Direction::Right, bars);
 //     for (GlyphRun const& run : found.runs)
 //         for (std::uint32_t i = run.first; i < run.first + run.count; ++i) content.glyphs[found.glyphs[i]].code;
 #pragma once
@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "extractors/layout/frame.h"
+#include "extractors/layout/rule_index.h"
 #include "model/page_content.h"
 #include "model/page_layout.h"
 
@@ -42,6 +43,7 @@ struct GlyphRuns {
 
 // The runs of one direction in drawing order. Glyphs outside the page, white
 // space, zero-width characters and second drawings of the same glyph are left out.
-[[nodiscard]] GlyphRuns findRuns(model::PageContent const& content, model::Direction direction);
+// A run never goes on over one of `bars` (made for the frame of that direction).
+[[nodiscard]] GlyphRuns findRuns(model::PageContent const& content, model::Direction direction, RuleIndex const& bars);
 
 }  // namespace standin::layout

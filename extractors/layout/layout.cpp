@@ -160,8 +160,8 @@ private:
 
     void layOutDirection(Direction direction, Part part) {
         Frame const frame{direction};
-        GlyphRuns found = findRuns(m_content, direction);
         RuleIndex const bars(m_layout.rules, frame);
+        GlyphRuns found = findRuns(m_content, direction, bars);
         WordBuilder builder(m_content, found, frame, bars);
         Drafts drafts;
         drafts.words.reserve(found.runs.size());

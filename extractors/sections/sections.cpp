@@ -34,6 +34,7 @@ constexpr std::size_t kOtherLetters = 6;   // bytes of a heading of one word tha
 constexpr std::size_t kHeadingWords = 16;
 constexpr std::size_t kHeadingBytes = 120;
 constexpr int kContentsEntries = 4;        // so many entries make a table of contents
+constexpr std::size_t kUncountedPages = 2;  // covers that a table of contents counts
 constexpr Points kSameRow = 0.4F;          // font heights
 constexpr std::uint32_t kTitleLines = 2;
 
@@ -65,10 +66,6 @@ bool allCapitals(std::string_view text) {
         upper += text::isAsciiUpper(c) ? 1U : 0U;
     }
     return upper >= 4;
-}
-
-bool isPageReference(std::string_view text) {
-    return !text.empty() && text.size() <= 7 && std::all_of(text.begin(), text.end(), [](char c) { return text::isAsciiDigit(c) || c == '-' || c == '.' || c == ' '; });
 }
 
 class Finder {
@@ -120,14 +117,25 @@ private:
         }
     }
 
+    // A number that a page of this document may have.
+    bool isPageNumber(std::string_view text) const {
+        if (text.empty() || text.size() > 4) return false;
+        std::size_t value = 0;
+        for (char c : text) {
+            if (!text::isAsciiDigit(c)) return false;
+            value = value * 10 + static_cast<std::size_t>(c - '0');
+        }
+        return value >= 1 && value <= m_pages.size() + kUncountedPages;
+    }
+
     bool endsInPageReference(PageLayout const& page, std::uint32_t l) const {
         TextLine const& line = page.lines[l];
         std::string const& last = page.words[line.firstWord + line.wordCount - 1].text;
         for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w)
-            if (page.words[w].dotLeader) return isPageReference(last) || page.words[w].text.size() > 8;
+            if (page.words[w].dotLeader) return isPageNumber(last);
         if (m_sharesRow[l] && m_rowMate[l] == l + 1) {
             TextLine const& mate = page.lines[l + 1];
-            return mate.wordCount == 1 && isPageReference(page.words[mate.firstWord].text) && mate.box.x0 > page.width * 0.4F && line.wordCount <= 10 &&
+            return mate.wordCount == 1 && isPageNumber(page.words[mate.firstWord].text) && mate.box.x0 > page.width * 0.4F && line.wordCount <= 10 &&
                    headingKind(textOf(page, line), Look::Plain).has_value();
         }
         return false;
@@ -162,7 +170,9 @@ private:
         bool const sentence = !heading.title.empty() && (heading.title.back() == '.' || heading.title.back() == ',' || heading.title.back() == ';');
         heading.kind = headingKind(heading.title, heading.look && !sentence ? Look::Heading : Look::Plain);
         // Not set apart: followed by rows of values it names one of them.
-        if (!heading.look && heading.kind && l + 1 < page.lines.size() && m_sharesRow[l + 1]) heading.kind.reset();
+        bool const couldBeParameter = heading.kind && (*heading.kind == SectionKind::Thermal || *heading.kind == SectionKind::Timing ||
+                                                       strippedTitle(heading.title).find(' ') == std::string_view::npos);
+        if (!heading.look && couldBeParameter && l + 1 < page.lines.size() && m_sharesRow[l + 1]) heading.kind.reset();
         if (!heading.look && heading.kind && block.lineCount > 1 && firstOfBlock && page.lines[l + 1].size == line.size &&
             page.lines[l + 1].box.x1 > line.box.x1 + 4 * line.size)
             heading.kind.reset();  // first line of a paragraph that happens to read so
