@@ -131,6 +131,7 @@ TableKind classifyTable(model::Table const& table, TableText const& text, Column
     if (limits >= 1 || plan.carried) return TableKind::Specification;
     bool const united = plan.has(Unit) || unitsInCells(table, plan, text);
     if (plan.valueTitle && united) return TableKind::Specification;
+    if (table.evidence.leaders && united) return TableKind::Specification;
     bool const saysSpecification = saysAny(caption, kRating) || saysAny(caption, kOperating) || saysAny(caption, kThermal) || contains(caption, "electrical characteristics");
     if ((isSpecificationSection(kind) || saysSpecification) && united) return TableKind::Specification;
     if (plan.has(Unit) && plan.headed && (plan.nameTitle || plan.symbolTitle)) return TableKind::Specification;

@@ -85,6 +85,7 @@ FootnoteLead footnoteLead(std::string_view raw) {
     bool const separated = at > afterMark || lead.worded || star || (at < text.size() && text[at] == ' ');
     // "10 kΩ": a number that only happens to open the line
     if (!separated || (!lead.worded && !star && !open && at == afterMark)) return {};
+    lead.bracketed = open;
     lead.text = trimmed(std::string_view(text).substr(std::min(at, text.size())));
     if (lead.text.empty() || (lead.text[0] >= '0' && lead.text[0] <= '9' && !lead.worded && !star && !open && lead.text.size() < 4)) return {};
     return lead;
@@ -101,7 +102,7 @@ void Footnotes::collect() {
             std::string const text = lineText(page, line);
             FootnoteLead lead = footnoteLead(text);
             if (!lead.key.empty()) {
-                m_entries.push_back({page.page, line.box.y0, lead.worded, std::move(lead.key), std::move(lead.text)});
+                m_entries.push_back({page.page, line.box.y0, lead.worded, lead.bracketed, std::move(lead.key), std::move(lead.text)});
                 running = static_cast<std::ptrdiff_t>(m_entries.size()) - 1;
                 lastY = line.baseline;
                 lastX = line.box.x0;
@@ -118,6 +119,13 @@ void Footnotes::collect() {
             }
         }
     }
+}
+
+bool Footnotes::hasBracketed(model::Table const& table, std::string const& key) {
+    if (!m_collected) collect();
+    return std::ranges::any_of(m_entries, [&](Entry const& entry) {
+        return entry.bracketed && entry.key == key && entry.page == table.page && entry.y >= table.box.y1 - kAbove * 10.0F;
+    });
 }
 
 std::vector<std::string> Footnotes::resolve(model::Table const& table, std::vector<std::string> const& marks) {

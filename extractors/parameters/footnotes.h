@@ -22,11 +22,15 @@ public:
     // The texts of the marks, in order, without repeats; a mark without a text is left out.
     [[nodiscard]] std::vector<std::string> resolve(model::Table const& table, std::vector<std::string> const& marks);
 
+    // True where the table's page has a note "(key) …" below the table.
+    [[nodiscard]] bool hasBracketed(model::Table const& table, std::string const& key);
+
 private:
     struct Entry {
         int page = 0;
         model::Points y = 0;
         bool worded = false;  // "Note 3": may stand pages away from its table
+        bool bracketed = false;  // "(1) …"
         std::string key;
         std::string text;
     };
@@ -42,6 +46,7 @@ struct FootnoteLead {
     std::string key;
     std::string text;
     bool worded = false;
+    bool bracketed = false;
 };
 [[nodiscard]] FootnoteLead footnoteLead(std::string_view line);
 

@@ -110,6 +110,16 @@ std::string bareTitle(std::string_view title) {
     return out;
 }
 
+bool hasLetterAndDigit(std::string_view title) {
+    bool letter = false;
+    bool digit = false;
+    for (char c : title) {
+        letter = letter || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+        digit = digit || (c >= '0' && c <= '9');
+    }
+    return letter && digit;
+}
+
 // Letter-spaced titles: "m i n" reads "min".
 std::string closedLetters(std::string const& text) {
     std::vector<std::string> const words = splitAtSpaces(text);
@@ -180,7 +190,7 @@ ColumnRole columnRoleOf(std::string_view title) {
 
 bool isNeutralGroupTitle(std::string_view title) {
     std::string const bare = bareTitle(title);
-    if (bare.empty()) return true;
+    if (bare.empty()) return !hasLetterAndDigit(title);  // "(V)", but not "(SOT-223)"
     ColumnRole const role = columnRoleOf(title);
     if (role == Value || role == Unit) return true;
     constexpr std::array kNeutral = {"specification", "specifications", "electrical characteristics", "limits", "performance", "spec limits", "min/typ/max", "value/unit", "规格", "参数值", "参数范围", "characteristics", "ratings", "数值", "max ratings", "величина", "норма параметра"};

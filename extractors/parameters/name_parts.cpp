@@ -98,7 +98,7 @@ std::string takeCondition(std::string& name) {
         }
     }
     // "Lead temperature 1.6 mm from case for 10 s"
-    if (endsWithTime(name)) {
+    if (endsWithTime(name) && !hasRelation(name)) {
         std::vector<std::string> const words = splitAtSpaces(name);
         std::size_t at = 0;
         for (std::size_t i = 0; i < words.size(); ++i) {
@@ -152,6 +152,8 @@ std::string takeCondition(std::string& name) {
     if (operand.empty() || operand.size() > 20 || hasOrdinaryWord(operand) || start == 0) return {};
     if (std::count(name.begin(), name.begin() + static_cast<std::ptrdiff_t>(start), '(') != std::count(name.begin(), name.begin() + static_cast<std::ptrdiff_t>(start), ')')) return {};
     std::string condition = trimmed(std::string_view(name).substr(start));
+    // prose behind the relation: a remark that belongs to the name
+    if (hasOrdinaryWord(condition.substr(relation - start)) && !contains(folded(condition), "unless")) return {};
     name.resize(start);
     trimSeparators(name);
     return condition;

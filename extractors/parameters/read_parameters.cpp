@@ -45,6 +45,15 @@ std::string statedFor(model::Table const& table) {
     return {};
 }
 
+// At least half of the rows are named by words or by a symbol.
+bool namesMost(std::vector<PrintedRow> const& rows) {
+    std::size_t named = 0;
+    for (PrintedRow const& row : rows) {
+        if (hasOrdinaryWord(row.name) || isSymbolLike(row.symbol) || isSymbolLike(row.name) || !row.condition.empty()) ++named;
+    }
+    return named * 2 >= rows.size();
+}
+
 // What a table hands on to the one that continues it.
 struct Carried {
     ColumnPlan plan;
@@ -64,6 +73,7 @@ public:
 private:
     void readTable(model::Table& table);
     void add(PrintedRow& row, model::Table const& table, ColumnPlan const& plan, model::ParameterKind kind);
+    void takeMark(std::string& text, model::Table const& table, std::vector<std::string>& marks);
     void own(model::Table const& table, std::vector<int> const& cells, model::Owner owner);
 
     std::vector<model::Table>& m_tables;
@@ -84,7 +94,19 @@ void Reader::own(model::Table const& table, std::vector<int> const& cells, model
     }
 }
 
+// "RGT (2)": a mark that is not raised, told by the note below the table.
+void Reader::takeMark(std::string& text, model::Table const& table, std::vector<std::string>& marks) {
+    if (!text.ends_with(")") || text.size() < 4) return;
+    std::size_t const open = text.rfind('(');
+    if (open == std::string::npos || open == 0 || text.size() - open > 4) return;
+    std::string const key = text.substr(open + 1, text.size() - open - 2);
+    if (key.empty() || key.find_first_not_of("0123456789") != std::string::npos || !m_footnotes.hasBracketed(table, key)) return;
+    marks.push_back(key);
+    text = trimmed(std::string_view(text).substr(0, open));
+}
+
 void Reader::add(PrintedRow& row, model::Table const& table, ColumnPlan const& plan, model::ParameterKind kind) {
+    for (std::string* text : {&row.name, &row.symbol, &row.condition}) takeMark(*text, table, row.marks);
     model::Parameter parameter;
     parameter.section = table.section;
     parameter.table = table.id;
@@ -140,7 +162,13 @@ void Reader::readTable(model::Table& table) {
                 ColumnPlan next = planColumns(table, text, segments[i], &plan);
                 plan = std::move(next);
             }
-            for (PrintedRow& row : readRows(table, text, page, segments[i], plan, carried.tableCondition, carried.context)) add(row, table, plan, carried.kind);
+            std::vector<PrintedRow> rows = readRows(table, text, page, segments[i], plan, carried.tableCondition, carried.context);
+            if (!namesMost(rows)) {
+                // numbers beside numbers: the axes of a graph, a look-up table
+                table.kind = carried.tableKind = model::TableKind::Other;
+                continue;
+            }
+            for (PrintedRow& row : rows) add(row, table, plan, carried.kind);
         }
     }
     carried.plan = std::move(plan);

@@ -378,7 +378,10 @@ void RowReader::readValues(int row, RowCells const& cells) {
         CellText const& cell = textOf(index);
         marks.insert(marks.end(), cell.marks.begin(), cell.marks.end());
         if (saysNothing(cell.text)) continue;
-        if (cells.conditions.size() > 1 && isPartLike(withoutBrackets(cell.text)) && !isPackageLike(cell.text)) {
+        // a sub-column of the conditions that selects the part
+        int const column = cellOf(index).column;
+        bool const further = cells.conditions.size() > 1 || (column > 0 && m_plan.roles[static_cast<std::size_t>(column - 1)] == Condition);
+        if (further && isPartLike(withoutBrackets(cell.text)) && !isPackageLike(cell.text)) {
             subVariant = joined(subVariant, withoutBrackets(cell.text));
             continue;
         }
