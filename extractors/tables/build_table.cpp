@@ -31,6 +31,7 @@ constexpr float kColumnGap = 0.72F;    // a gap at a column boundary that parts 
 constexpr float kMergedGap = 1.0F;     // the same inside an area that rules make one
 constexpr float kSameLine = 0.45F;
 constexpr float kLineSlack = 0.5F;     // a text may reach this far over the going on of a rule
+constexpr float kOwnLines = 1.5F;      // lines at least this far apart are no wrapped text
 constexpr float kOverflow = 0.35F;     // share of the next column that a long text may cover
 
 constexpr int kMostHeadBands = 4;
@@ -65,6 +66,7 @@ private:
     std::vector<Piece> m_pieces;
     std::vector<int> m_areaOfPiece;
     ColumnModel m_columns;
+    std::vector<char> m_weakLine;    // by lattice column line: drawn in less than half of the bands
     std::vector<char> m_softLine;    // by lattice column line: white space goes on where the rule is missing
     std::vector<int> m_firstColumn;  // first final column of each lattice column, and one past the end
     std::vector<PlacedPiece> m_placed;
@@ -169,6 +171,7 @@ private:
     void findSoftLines() {
         auto const lines = m_lattice.xs.size();
         m_softLine.assign(lines, 0);
+        m_weakLine.assign(lines, 0);
         if (!m_region.ruledColumns) return;
         std::vector<int> parted(lines, 0);
         std::vector<int> crossed(lines, 0);
@@ -194,6 +197,16 @@ private:
                 }
             }
         }
+        for (int k = 1; k < m_lattice.columns(); ++k) {
+            int drawn = 0;
+            for (int row = 0; row < m_lattice.rows(); ++row) {
+                drawn += m_lattice.areaOf[static_cast<std::size_t>(row * m_lattice.columns() + k)] !=
+                                 m_lattice.areaOf[static_cast<std::size_t>(row * m_lattice.columns() + k - 1)]
+                             ? 1
+                             : 0;
+            }
+            m_weakLine[static_cast<std::size_t>(k)] = drawn * 2 < m_lattice.rows() ? 1 : 0;
+        }
         for (std::size_t k = 1; k + 1 < lines; ++k) m_softLine[k] = parted[k] >= 2 && crossed[k] * 8 <= parted[k] ? 1 : 0;
     }
 
@@ -210,8 +223,13 @@ private:
             parts.clear();
             bool const everything = a.column0 == 0 && a.column1 == m_lattice.columns() - 1;
             bool soft = false;
-            for (int line = a.column0 + 1; line <= a.column1 && !everything; ++line) soft = soft || m_softLine[static_cast<std::size_t>(line)] != 0;
+            bool weak = false;
+            for (int line = a.column0 + 1; line <= a.column1 && !everything; ++line) {
+                soft = soft || m_softLine[static_cast<std::size_t>(line)] != 0;
+                weak = weak || m_weakLine[static_cast<std::size_t>(line)] != 0;
+            }
             bool whole = low == high;
+            bool weakly = false;
             if (low == high || m_pieces[i].turned) {
                 parts.push_back(m_pieces[i]);
             } else if (a.column0 == a.column1) {
@@ -228,6 +246,10 @@ private:
                 if (finer.size() > parts.size() && standAlone(finer)) {
                     parts = finer;
                     whole = false;
+                } else if (weak && parts.size() == 1 && isValueLike(shapeOf(textOf(m_page, parts[0])))) {
+                    // Where most rows lack the rule, a value stands in the column it is printed in.
+                    whole = false;
+                    weakly = true;
                 }
             }
             for (auto const& part : parts) {
@@ -238,6 +260,7 @@ private:
                 placed.column1 = high;
                 if (!whole) setColumns(placed, low, high);
                 placed.wholeArea = whole;
+                placed.weaklyPlaced = weakly;
                 m_inArea[static_cast<std::size_t>(index)].push_back(static_cast<std::uint32_t>(m_placed.size()));
                 m_placed.push_back(placed);
             }
@@ -333,6 +356,20 @@ private:
             if (m_headBands > 0 || m_headBottom > m_region.headBottom) break;
         }
         spreadRuledGroups();
+        // Under variants, unlike under Min, Typ and Max, a missing rule means a value for all of them.
+        for (auto& p : m_placed) {
+            auto const& a = area(p.area);
+            int const low = m_firstColumn[static_cast<std::size_t>(a.column0)];
+            int const high = m_firstColumn[static_cast<std::size_t>(a.column1) + 1] - 1;
+            if (!p.weaklyPlaced) continue;
+            bool const leaves = std::all_of(m_columns.titles.begin() + low, m_columns.titles.begin() + high + 1, isValueTitle);
+            bool const alone = std::count_if(m_inArea[static_cast<std::size_t>(p.area)].begin(), m_inArea[static_cast<std::size_t>(p.area)].end(), [&](auto j) {
+                                   return std::abs(m_placed[j].piece.baseline - p.piece.baseline) <= kSameLine * m_font;
+                               }) == 1;
+            if (leaves || !alone) continue;
+            p.column0 = low;
+            p.column1 = high;
+        }
     }
 
     // A lone title in a ruled area that white space parts further down stands over all of it.
@@ -506,6 +543,18 @@ private:
         }
     }
 
+    // A column left of the values with a single line: one symbol or name for all.
+    [[nodiscard]] bool holdsOneName(std::vector<PlacedPiece*> const& pieces, int firstValue) const {
+        std::vector<std::vector<Points>> lines(static_cast<std::size_t>(firstValue));
+        for (auto const* p : pieces) {
+            auto const title = m_columns.titles[static_cast<std::size_t>(p->column0)];
+            if (p->column0 >= firstValue || title == ColumnTitle::Conditions || title == ColumnTitle::Unit) continue;
+            auto& ys = lines[static_cast<std::size_t>(p->column0)];
+            if (std::none_of(ys.begin(), ys.end(), [&](Points y) { return std::abs(y - p->piece.baseline) <= kSameLine * m_font; })) ys.push_back(p->piece.baseline);
+        }
+        return std::any_of(lines.begin(), lines.end(), [](auto const& ys) { return ys.size() == 1; });
+    }
+
     [[nodiscard]] BandKind kindOf(std::vector<PlacedPiece*> const& pieces, int bodyBands) const {
         auto const anchors = valueBaselines(m_page, pieces, m_columns, m_font);
         int const firstValue = m_columns.firstValueColumn();
@@ -515,6 +564,7 @@ private:
         }
         if (anchors.size() < 2) return m_region.ruledRows && bodyBands > 2 ? BandKind::Ruled : BandKind::Open;
         if (anchors.size() == 2 && bodyBands > 2) return BandKind::Ruled;
+        if (bodyBands > 2 && holdsOneName(pieces, firstValue)) return BandKind::Ruled;
         int named = 0;
         for (Points const y : anchors) {
             bool name = false;
@@ -609,6 +659,37 @@ private:
         }
     }
 
+    // Further apart than the lines of one text.
+    [[nodiscard]] bool spacedOut(std::vector<Points> const& ys) const {
+        for (std::size_t i = 1; i < ys.size(); ++i) {
+            if (ys[i] - ys[i - 1] < kOwnLines * m_font) return false;
+        }
+        return true;
+    }
+
+    // Names that do not go on from each other, or conditions on one and the same thing.
+    [[nodiscard]] bool namesOfTheirOwn(std::vector<std::uint32_t> const& members) const {
+        bool const conditions = std::any_of(members.begin(), members.end(), [&](auto i) { return statesConditions(textOf(m_page, m_placed[i].piece)); });
+        if (conditions) return sameVariable(members);
+        return std::none_of(members.begin(), members.end(), [&](auto i) {
+            auto const text = textOf(m_page, m_placed[i].piece);
+            return text.empty() || (text[0] >= 'a' && text[0] <= 'z') || text[0] == '(';
+        });
+    }
+
+    [[nodiscard]] bool sameVariable(std::vector<std::uint32_t> const& members) const {
+        std::string variable;
+        for (auto const i : members) {
+            auto const text = textOf(m_page, m_placed[i].piece);
+            auto const sign = text.find('=');
+            if (sign == std::string::npos || sign == 0) return false;
+            auto const left = text.substr(0, sign);
+            if (variable.empty()) variable = left;
+            if (left != variable) return false;
+        }
+        return true;
+    }
+
     // An area over several bands whose lines stand each beside a row of its own is no merged cell.
     void shareOut(std::size_t index, std::vector<Points> const& baselines) {
         auto& members = m_inArea[index];
@@ -627,10 +708,10 @@ private:
             }
             return -1;
         };
+        if (ys.size() < 2 || std::any_of(ys.begin(), ys.end(), [&](Points y) { return rowBeside(y) < 0; })) return;
         bool const values = std::all_of(members.begin(), members.end(), [&](auto i) { return isValueLike(shapeOf(textOf(m_page, m_placed[i].piece))); });
-        if (static_cast<int>(ys.size()) != last - first + 1 && !values) return;
-        if (std::any_of(ys.begin(), ys.end(), [&](Points y) { return rowBeside(y) < 0; })) return;
-        if (ys.size() < 2) return;
+        bool const oneEach = static_cast<int>(ys.size()) == last - first + 1;
+        if (!values && !(oneEach && (spacedOut(ys) ? namesOfTheirOwn(members) : sameVariable(members)))) return;
         for (auto const i : members) m_placed[i].row0 = m_placed[i].row1 = rowBeside(m_placed[i].piece.baseline);
     }
 

@@ -7,6 +7,8 @@
 
 #include "extractors/tables/find_tables.h"
 
+#include "text/utf8.h"
+
 namespace standin::tables {
 
 using model::PageLayout;
@@ -15,6 +17,15 @@ using model::Table;
 namespace {
 
 constexpr float kAlignedShare = 0.03F;  // of the page's width: columns this near stand one below the other
+
+constexpr float kTopPart = 0.35F;       // of the page's height: a continuation starts above
+constexpr float kBottomPart = 0.6F;     // … and its beginning ends below
+
+bool saysContinued(std::string const& text) {
+    auto const lower = text::asciiLower(text);
+    return lower.find("continued") != std::string::npos || lower.find("cont.") != std::string::npos || lower.find("cont'd") != std::string::npos ||
+           lower.find("续") != std::string::npos || lower.find("続") != std::string::npos || lower.find("fortsetzung") != std::string::npos;
+}
 
 std::string headText(Table const& table) {
     std::string text;
@@ -40,6 +51,11 @@ void joinContinued(std::vector<Table>& tables, std::span<PageLayout const> pages
         if (!nextPage) continue;
         auto const* page = pageOf(table.page);
         if (page == nullptr || page->width <= 0) continue;
+        // A caption of its own, or a place in the middle of the page, starts another table.
+        bool const says = saysContinued(table.caption) || saysContinued(table.lead);
+        if (!says && !table.caption.empty() && table.caption != before.caption) continue;
+        auto const* pageBefore = pageOf(before.page);
+        if (!says && (table.box.y0 > kTopPart * page->height || (pageBefore != nullptr && before.box.y1 < kBottomPart * pageBefore->height))) continue;
         // The widths agree, and so does the number of columns (a column blank on one page may be missing).
         float const near = kAlignedShare * page->width;
         if (std::abs(table.box.x0 - before.box.x0) > near * 2 || std::abs(table.box.x1 - before.box.x1) > near * 2) continue;

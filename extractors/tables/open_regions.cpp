@@ -43,6 +43,7 @@ struct SegmentOfRow {
     Shape shape = Shape::Words;
     ColumnTitle title = ColumnTitle::None;
     int column = 0;  // text column of its block
+    bool used = false;
 };
 
 struct PrintedRow {
@@ -50,12 +51,16 @@ struct PrintedRow {
     Points size = 0;
     Rect box;
     std::vector<SegmentOfRow> segments;
+    bool leaders = false;
+    bool heading = false;  // a heading or caption block
+};
+
+struct Subset {  // the segments of a row that stand in one text column (0: all)
+    std::vector<SegmentOfRow const*> segments;
     int titles = 0;
     int valueTitles = 0;
     int values = 0;
-    bool leaders = false;
-    bool heading = false;  // a heading or caption block
-    bool used = false;
+    model::Rect box;
 };
 
 bool isNoteStart(std::string const& text) {
@@ -75,11 +80,25 @@ public:
     std::vector<Region> find() {
         std::vector<Region> regions;
         for (std::size_t i = 0; i < m_rows.size(); ++i) {
-            if (m_rows[i].used) continue;
-            if (isHead(m_rows[i])) {
-                grow(i, true, regions);
-            } else if (m_rows[i].leaders || isValueRow(m_rows[i])) {
-                grow(i, false, regions);
+            // Columns of the seed: all together where they are one, or where only all make a head.
+            std::vector<int> columns;
+            for (auto const& s : m_rows[i].segments) {
+                if (std::find(columns.begin(), columns.end(), s.column) == columns.end()) columns.push_back(s.column);
+            }
+            bool const mixed = columns.size() > 1 && std::count(columns.begin(), columns.end(), 0) == 0;
+            bool const parts = mixed && std::any_of(columns.begin(), columns.end(), [&](int c) { return isHead(subsetOf(m_rows[i], c)); });
+            if (isHead(subsetOf(m_rows[i], 0)) && !parts) {
+                grow(i, mixed || columns.size() > 1 ? 0 : columns[0], true, regions);
+                continue;
+            }
+            if (!mixed) columns.assign(1, columns.size() == 1 ? columns[0] : 0);
+            for (int const column : columns) {
+                auto const own = subsetOf(m_rows[i], column);
+                if (isHead(own)) {
+                    grow(i, column, true, regions);
+                } else if ((m_rows[i].leaders && own.segments.size() >= 2) || isValueRow(m_rows[i], own)) {
+                    grow(i, column, false, regions);
+                }
             }
         }
         return regions;
@@ -145,9 +164,6 @@ private:
                 auto const text = textOf(m_page, pieces[p]);
                 segment.shape = shapeOf(text);
                 segment.title = columnTitle(text);
-                row.titles += segment.title != ColumnTitle::None ? 1 : 0;
-                row.valueTitles += isValueTitle(segment.title) || segment.title == ColumnTitle::Unit ? 1 : 0;
-                row.values += segment.shape == Shape::Number || segment.shape == Shape::Expression ? 1 : 0;
                 row.heading = row.heading || heading[lineOf[p]] != 0;
                 row.size = std::max(row.size, pieces[p].size);
                 row.box = united(row.box, pieces[p].box);
@@ -161,12 +177,26 @@ private:
         }
     }
 
-    [[nodiscard]] static bool isHead(PrintedRow const& row) {
+    // Segments not yet in a table.
+    [[nodiscard]] static Subset subsetOf(PrintedRow const& row, int column) {
+        Subset subset;
+        for (auto const& s : row.segments) {
+            if (s.used || (column != 0 && s.column != column && s.column != 0)) continue;
+            subset.segments.push_back(&s);
+            subset.titles += s.title != ColumnTitle::None ? 1 : 0;
+            subset.valueTitles += isValueTitle(s.title) || s.title == ColumnTitle::Unit ? 1 : 0;
+            subset.values += s.shape == Shape::Number || s.shape == Shape::Expression ? 1 : 0;
+            subset.box = united(subset.box, s.piece.box);
+        }
+        return subset;
+    }
+
+    [[nodiscard]] static bool isHead(Subset const& row) {
         return row.segments.size() >= 2 && (row.titles >= 3 || (row.titles >= 2 && (row.valueTitles >= 1 || row.segments.size() == 2)));
     }
 
-    [[nodiscard]] static bool isValueRow(PrintedRow const& row) {
-        return row.segments.size() >= 2 && row.values >= 1 && row.segments[0].shape == Shape::Words && !row.heading;
+    [[nodiscard]] static bool isValueRow(PrintedRow const& row, Subset const& own) {
+        return own.segments.size() >= 2 && own.values >= 1 && own.segments[0]->shape == Shape::Words && !row.heading;
     }
 
     [[nodiscard]] bool ruledTableBetween(Points y0, Points y1, Points x0, Points x1) const {
@@ -190,60 +220,54 @@ private:
         return last;
     }
 
-    void grow(std::size_t seed, bool head, std::vector<Region>& out) {
-        // In a page of text columns, a head within one column keeps to it.
-        int column = m_rows[seed].segments[0].column;
-        for (auto const& s : m_rows[seed].segments) column = s.column == column ? column : 0;
-        auto inColumn = [&](SegmentOfRow const& s) { return column == 0 || s.column == column || s.column == 0; };
-
+    void grow(std::size_t seed, int column, bool head, std::vector<Region>& out) {
         std::size_t first = seed;
-        Rect box = m_rows[seed].box;
+        auto const start = subsetOf(m_rows[seed], column);
+        if (start.segments.empty()) return;
+        Rect box = start.box;
         if (head) {
             // Group titles and wrapped titles right above.
-            while (first > 0) {
-                auto const& above = m_rows[first - 1];
-                if (above.used || above.heading || m_rows[first].baseline - above.baseline > 1.9F * m_font) break;
+            while (first > 0 && seed - first < 2) {
+                auto const above = subsetOf(m_rows[first - 1], column);
+                if (above.segments.empty() || m_rows[first - 1].heading || m_rows[first].baseline - m_rows[first - 1].baseline > 1.9F * m_font) break;
                 if (above.segments.size() < 2 && above.titles == 0 && above.box.x0 < box.x0 + 0.25F * box.width()) break;
                 if (above.values > 0 && above.titles == 0) break;
-                if (seed - first >= 2) break;
-                bool const wide = std::any_of(above.segments.begin(), above.segments.end(), [&](auto const& s) { return s.piece.count > kProseWords; });
-                if (wide) break;
+                if (std::any_of(above.segments.begin(), above.segments.end(), [](auto const* s) { return s->piece.count > kProseWords; })) break;
                 --first;
                 box = united(box, above.box);
             }
         }
         Points const ruledTo = head ? lastRuleOf(m_rows[first].box.y0, m_rows[seed].box.y1, box.x0, box.x1) : -1;
         std::size_t last = seed;
+        std::size_t before = seed;  // the last row with segments of this column
+        Subset lastGood = start;
         int lone = 0;
         int good = head ? 0 : 1;
         int leaders = m_rows[seed].leaders ? 1 : 0;
         for (std::size_t i = seed + 1; i < m_rows.size(); ++i) {
             auto const& row = m_rows[i];
-            std::vector<SegmentOfRow const*> own;
-            for (auto const& s : row.segments) {
-                if (inColumn(s)) own.push_back(&s);
-            }
-            if (own.empty()) continue;
-            if (row.used) break;
+            auto const own = subsetOf(row, column);
+            if (own.segments.empty()) continue;
             Points const font = std::max(row.size, 4.0F);
             bool const ruled = row.baseline < ruledTo;
-            Points const gap = row.baseline - m_rows[i - 1].baseline;
+            Points const gap = row.baseline - m_rows[before].baseline;
             if (gap > (ruled ? kRuledRowGap : kRowGap) * font) break;
-            if (ruledTableBetween(m_rows[i - 1].box.y1, row.box.y0, box.x0, box.x1)) break;
+            if (ruledTableBetween(m_rows[before].box.y1, row.box.y0, box.x0, box.x1)) break;
             if (ruledTo > 0 && row.baseline > ruledTo + 0.3F * font && good >= 2) break;
-            if (isHead(row) && good >= 1) break;
-            auto const text = textOf(m_page, own[0]->piece);
-            bool const single = own.size() == 1;
+            if (isHead(own) && good >= 1) break;
+            before = i;
+            auto const text = textOf(m_page, own.segments[0]->piece);
+            bool const single = own.segments.size() == 1;
             if (!ruled && (isNoteStart(text) || (single && row.heading))) break;
             if (single) {
-                bool const prose = own[0]->piece.box.width() > kProse * std::max(box.width(), 10 * font) && static_cast<int>(own[0]->piece.count) >= kProseWords;
+                bool const prose = own.box.width() > kProse * std::max(box.width(), 10 * font) && static_cast<int>(own.segments[0]->piece.count) >= kProseWords;
                 if (prose && !ruled) break;
                 if (++lone > (ruled ? kLoneRows * 4 : kLoneRows)) break;
                 continue;
             }
-            // Several segments: values, leaders, or pieces that stand under the head's columns.
-            bool const fits = row.leaders || row.values > 0 || (head && alignedWith(m_rows[seed], own)) || (good > 0 && continuesColumns(m_rows[last], own)) ||
-                              std::any_of(own.begin(), own.end(), [](auto* s) { return s->shape == Shape::Dash; });
+            // Several segments: values, leaders, or pieces that stand under the columns.
+            bool const fits = row.leaders || own.values > 0 || (head && alignedWith(start, own)) || (good > 0 && continuesColumns(lastGood, own)) ||
+                              std::any_of(own.segments.begin(), own.segments.end(), [](auto* s) { return s->shape == Shape::Dash; });
             if (!fits) {
                 if (!head) break;
                 if (++lone > kLoneRows) break;
@@ -253,25 +277,27 @@ private:
             ++good;
             leaders += row.leaders ? 1 : 0;
             last = i;
-            box = united(box, rowBox(own));
+            lastGood = own;
+            box = united(box, own.box);
         }
         // Lone lines right below the last row that wrap its text.
         while (last + 1 < m_rows.size()) {
             auto const& row = m_rows[last + 1];
-            if (row.used || row.heading || isHead(row) || row.baseline - m_rows[last].baseline > 1.45F * std::max(row.size, 4.0F)) break;
-            if (ruledTo > 0 ? row.baseline > ruledTo : row.segments.size() != 1 || row.segments[0].piece.box.x0 < box.x0 - m_font) break;
-            if (row.segments[0].piece.box.width() > 0.5F * box.width() && ruledTo <= 0) break;
-            if (isNoteStart(textOf(m_page, row.segments[0].piece))) break;
+            auto const own = subsetOf(row, column);
+            if (own.segments.empty() || row.heading || isHead(own) || row.baseline - m_rows[last].baseline > 1.45F * std::max(row.size, 4.0F)) break;
+            if (ruledTo > 0 ? row.baseline > ruledTo : own.segments.size() != 1 || own.box.x0 < box.x0 - m_font) break;
+            if (own.box.width() > 0.5F * box.width() && ruledTo <= 0) break;
+            if (isNoteStart(textOf(m_page, own.segments[0]->piece))) break;
             ++last;
-            box = united(box, row.box);
+            box = united(box, own.box);
         }
         if (!head) {
             // Titles that no list knows: rows of words right above, over the value columns.
             for (int lines = 0; lines < 2 && first > 0; ++lines) {
-                auto const& above = m_rows[first - 1];
-                if (above.used || above.heading || m_rows[first].baseline - above.baseline > 2.2F * m_font || above.segments.empty()) break;
-                bool const fits = above.values == 0 && std::all_of(above.segments.begin(), above.segments.end(), [&](SegmentOfRow const& s) {
-                    return s.piece.count <= 4 && overValues(m_rows[seed], s);
+                auto const above = subsetOf(m_rows[first - 1], column);
+                if (above.segments.empty() || m_rows[first - 1].heading || m_rows[first].baseline - m_rows[first - 1].baseline > 2.2F * m_font) break;
+                bool const fits = above.values == 0 && std::all_of(above.segments.begin(), above.segments.end(), [&](SegmentOfRow const* s) {
+                    return s->piece.count <= 4 && overValues(start, *s);
                 });
                 if (!fits) break;
                 --first;
@@ -279,88 +305,64 @@ private:
             }
         }
         if (good < (head ? 1 : leaders >= 2 ? 2 : 3)) return;
-        if (!head && leaders < 2 && !lookTabular(seed, last)) return;
+        if (!head && leaders < 2 && !lookTabular(seed, last, column)) return;
         if (!head && leaders >= 2 && isContents(seed, last)) return;
-        emit(first, last, box, inColumn, out);
+        emit(first, last, column, out);
         if (!head && first < seed) out.back().headBottom = m_rows[seed - 1].baseline;
     }
 
-    static Rect rowBox(std::vector<SegmentOfRow const*> const& segments) {
-        Rect box;
-        for (auto const* s : segments) box = united(box, s->piece.box);
-        return box;
-    }
-
-    [[nodiscard]] bool alignedWith(PrintedRow const& head, std::vector<SegmentOfRow const*> const& own) const {
-        int aligned = 0;
-        for (auto const* s : own) {
-            for (auto const& h : head.segments) {
-                auto const& a = s->piece.box;
-                auto const& b = h.piece.box;
-                bool const near = std::abs(a.x0 - b.x0) < kAligned * m_font || std::abs(a.x1 - b.x1) < kAligned * m_font ||
-                                  std::abs(a.centre().x - b.centre().x) < kAligned * m_font;
-                if (near) {
-                    ++aligned;
-                    break;
-                }
-            }
-        }
-        return aligned * 2 >= static_cast<int>(own.size());
-    }
-
-    [[nodiscard]] static bool overValues(PrintedRow const& row, SegmentOfRow const& segment) {
-        return std::any_of(row.segments.begin() + 1, row.segments.end(), [&](SegmentOfRow const& s) {
-            return model::overlap(s.piece.box.x0, s.piece.box.x1, segment.piece.box.x0, segment.piece.box.x1) > 0;
+    [[nodiscard]] static bool overValues(Subset const& row, SegmentOfRow const& segment) {
+        return std::any_of(row.segments.begin() + 1, row.segments.end(), [&](SegmentOfRow const* s) {
+            return model::overlap(s->piece.box.x0, s->piece.box.x1, segment.piece.box.x0, segment.piece.box.x1) > 0;
         });
     }
 
+    [[nodiscard]] bool sameColumn(Rect const& a, Rect const& b) const {
+        Points const near = kAligned * m_font;
+        return std::abs(a.x0 - b.x0) < near || std::abs(a.x1 - b.x1) < near || std::abs(a.centre().x - b.centre().x) < near;
+    }
+
     // A segment behind the first stands below one of the row before.
-    [[nodiscard]] bool continuesColumns(PrintedRow const& before, std::vector<SegmentOfRow const*> const& own) const {
-        for (std::size_t k = 1; k < own.size(); ++k) {
+    [[nodiscard]] bool continuesColumns(Subset const& before, Subset const& own) const {
+        for (std::size_t k = 1; k < own.segments.size(); ++k) {
             for (std::size_t j = 1; j < before.segments.size(); ++j) {
-                auto const& a = own[k]->piece.box;
-                auto const& b = before.segments[j].piece.box;
-                if (std::abs(a.x0 - b.x0) < kAligned * m_font || std::abs(a.x1 - b.x1) < kAligned * m_font ||
-                    std::abs(a.centre().x - b.centre().x) < kAligned * m_font) {
-                    return true;
-                }
+                if (sameColumn(own.segments[k]->piece.box, before.segments[j]->piece.box)) return true;
             }
         }
         return false;
     }
 
+    [[nodiscard]] bool alignedWith(Subset const& head, Subset const& own) const {
+        auto const aligned = std::count_if(own.segments.begin(), own.segments.end(), [&](auto const* s) {
+            return std::any_of(head.segments.begin(), head.segments.end(), [&](auto const* h) { return sameColumn(s->piece.box, h->piece.box); });
+        });
+        return aligned * 2 >= static_cast<std::ptrdiff_t>(own.segments.size());
+    }
+
     // Without a head: most rows begin with words and hold values, and the values stand below each other.
-    [[nodiscard]] bool lookTabular(std::size_t seed, std::size_t last) const {
+    [[nodiscard]] bool lookTabular(std::size_t seed, std::size_t last, int column) const {
         int rows = 0;
         int valueRows = 0;
         int aligned = 0;
-        PrintedRow const* before = nullptr;
+        Subset before;
+        Rect box;
+        auto const holdsValue = [](SegmentOfRow const* s) { return s->shape == Shape::Number || s->shape == Shape::Expression; };
         for (std::size_t i = seed; i <= last; ++i) {
-            auto const& row = m_rows[i];
-            if (row.segments.size() < 2) continue;
+            auto own = subsetOf(m_rows[i], column);
+            box = united(box, own.box);
+            if (own.segments.size() < 2) continue;
             ++rows;
-            if (!isValueRow(row)) continue;
+            if (!isValueRow(m_rows[i], own)) continue;
             ++valueRows;
-            if (before != nullptr) {
-                bool match = false;
-                for (auto const& s : row.segments) {
-                    if (s.shape != Shape::Number && s.shape != Shape::Expression) continue;
-                    for (auto const& o : before->segments) {
-                        if (o.shape != Shape::Number && o.shape != Shape::Expression) continue;
-                        auto const& a = s.piece.box;
-                        auto const& b = o.piece.box;
-                        match = match || std::abs(a.x0 - b.x0) < kAligned * m_font || std::abs(a.x1 - b.x1) < kAligned * m_font ||
-                                std::abs(a.centre().x - b.centre().x) < kAligned * m_font;
-                    }
-                }
-                aligned += match ? 1 : 0;
+            bool match = false;
+            for (auto const* s : own.segments) {
+                for (auto const* o : before.segments) match = match || (holdsValue(s) && holdsValue(o) && sameColumn(s->piece.box, o->piece.box));
             }
-            before = &row;
+            aligned += match ? 1 : 0;
+            before = std::move(own);
         }
         if (rows < 3 || valueRows * 10 < rows * 7 || aligned * 10 < (valueRows - 1) * 7) return false;
         // Labels of a diagram stand among curves.
-        Rect box;
-        for (std::size_t i = seed; i <= last; ++i) box = united(box, m_rows[i].box);
         auto const drawn = std::count_if(m_page.drawings.begin(), m_page.drawings.end(), [&](auto const& d) { return d.box.intersects(box); });
         return drawn <= 2;
     }
@@ -384,19 +386,20 @@ private:
         return rows > 0 && rising * 10 >= rows * 8;
     }
 
-    template <typename Keep>
-    void emit(std::size_t first, std::size_t last, Rect box, Keep const& keep, std::vector<Region>& out) {
+    void emit(std::size_t first, std::size_t last, int column, std::vector<Region>& out) {
         Region region;
         Rect area;
         for (std::size_t i = first; i <= last; ++i) {
-            m_rows[i].used = true;
-            for (auto const& s : m_rows[i].segments) {
-                if (!keep(s)) continue;
-                if (region.lines.empty() || region.lines.back() != s.line) region.lines.push_back(s.line);
+            for (auto& s : m_rows[i].segments) {
+                if (s.used || (column != 0 && s.column != column && s.column != 0)) continue;
+                s.used = true;
+                region.lines.push_back(s.line);
                 area = united(area, s.piece.box);
             }
         }
-        box = area.grown(0.2F * m_font);
+        std::sort(region.lines.begin(), region.lines.end());
+        region.lines.erase(std::unique(region.lines.begin(), region.lines.end()), region.lines.end());
+        Rect const box = area.grown(0.2F * m_font);
         auto& lattice = region.lattice;
         lattice.xs = {box.x0 - 1, box.x1 + 1};
         lattice.ys.push_back(box.y0);

@@ -81,11 +81,12 @@ void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
         bool const oneEach = matches == rows && static_cast<int>(lines.size()) == rows;
         if (isName && !oneEach) {
             // A name for all rows; lines that state a condition beside a value go with it.
-            bool const parts = matches == rows && std::all_of(own.begin(), own.end(), [&](PlacedPiece* p) {
+            bool const leading = lines[0] < anchors[0] - tolerance;  // the name stands above, its cases beside the values
+            bool const parts = matches == rows && (leading || std::all_of(own.begin(), own.end(), [&](PlacedPiece* p) {
                 auto const i = static_cast<std::size_t>(nearest(anchors, p->piece.baseline));
                 bool const beside = std::abs(anchors[i] - p->piece.baseline) <= tolerance;
                 return i == 0 || !beside || statesConditions(textOf(page, p->piece));
-            });
+            }));
             if (!parts) {
                 for (auto* p : own) {
                     p->row0 = 0;
@@ -322,6 +323,22 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
             if (!onOne && y > leading.front() && y < leading.back()) continue;
         }
         all.insert(all.end(), ofColumn[i].begin(), ofColumn[i].end());
+    }
+    // Words over several value columns below their values ("(7 to 20 V)") have a row of their own.
+    Points lastWords = -1e6F;
+    std::vector<PlacedPiece*> sorted = pieces;
+    std::sort(sorted.begin(), sorted.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
+    for (auto* p : sorted) {
+        if (p->column0 == p->column1 || columns.holdsValues[static_cast<std::size_t>(p->column0)] == 0 || all.empty()) continue;
+        if (isValueLike(shapeOf(textOf(page, p->piece)))) continue;
+        Points const y = p->piece.baseline;
+        bool const overValue = std::any_of(pieces.begin(), pieces.end(), [&](PlacedPiece* q) {
+            return q->area == p->area && q->piece.baseline < y - tolerance && isValueLike(shapeOf(textOf(page, q->piece)));
+        });
+        if (!overValue || std::any_of(all.begin(), all.end(), [&](Points v) { return std::abs(v - y) <= tolerance; })) continue;
+        if (y - lastWords > tolerance && y - lastWords < kWrapPitch * fontHeight) continue;
+        lastWords = y;
+        all.push_back(y);
     }
     return clustered(all, tolerance);
 }

@@ -19,6 +19,7 @@ struct PlacedPiece {
     int column0 = 0;
     int column1 = 0;
     bool wholeArea = false;  // fills its ruled area from side to side
+    bool weaklyPlaced = false;  // put into the column it stands in although no rule parts it there
     int row0 = -1;     // rows of the band, set by splitBand
     int row1 = -1;
 };

@@ -25,7 +25,9 @@ constexpr float kTextBand = 4.6F;     // a full-width band at least this high ho
 constexpr float kLeastBand = 0.4F;
 
 constexpr int kTextLines = 3;         // as many lines in a full-width band are running text
+constexpr int kMostGroupRows = 3;
 constexpr float kLeastFilled = 0.3F;  // share of areas with text
+constexpr std::size_t kShortText = 3;  // bytes in an area, on average: no words
 constexpr float kMostCrossing = 0.2F; // share of words that cross a rule
 
 struct AreaText {
@@ -121,7 +123,10 @@ public:
         int start = -1;
         for (int row = 0; row <= rows; ++row) {
             bool const end = row == rows || isBreak(row);
-            bool const head = !end && start >= 0 && row > start + 1 && titlesIn(row) >= 3 && titlesIn(row - 1) < 2;
+            // A head further down starts another table, unless what stands above it is no table
+            // of its own (group titles).
+            bool const head = !end && start >= 0 && row > start + 1 && titlesIn(row) >= 3 && titlesIn(row - 1) < 2 &&
+                              (row - start > kMostGroupRows || titlesIn(start) >= 2) && !reachesInto(row);
             if (end || head) {
                 if (start >= 0) emit(start, lastBefore(start, row), out);
                 start = head ? row : -1;
@@ -166,6 +171,14 @@ private:
         return titles;
     }
 
+    // A merged area lies over the line above the row.
+    [[nodiscard]] bool reachesInto(int row) const {
+        for (int column = m_first; column <= m_last; ++column) {
+            if (areaAt(row, column).row0 < row) return true;
+        }
+        return false;
+    }
+
     // Full-width lines right above a repeated head belong to neither table.
     [[nodiscard]] int lastBefore(int start, int row) const {
         int last = row - 1;
@@ -183,6 +196,8 @@ private:
         int column1 = m_last;
         int filled = 0;
         int blankAreas = 0;
+        std::size_t letters = 0;
+        int titles = 0;
         std::vector<char> seen(m_lattice.areas.size(), 0);
         int rowsWithText = 0;
         std::vector<char> columnsWithText(static_cast<std::size_t>(m_lattice.columns()), 0);
@@ -195,12 +210,18 @@ private:
                 if (seen[index] != 0) continue;
                 seen[index] = 1;
                 (text ? filled : blankAreas) += 1;
+                letters += m_filling.areas[index].text.size();
+                titles += columnTitle(m_filling.areas[index].text) != ColumnTitle::None ? 1 : 0;
                 if (text) columnsWithText[static_cast<std::size_t>(column)] = 1;
             }
             rowsWithText += any ? 1 : 0;
         }
         auto const usedColumns = std::count(columnsWithText.begin(), columnsWithText.end(), 1);
         if (filled < 3 || usedColumns < 2 || rowsWithText < 1) return;
+        // Labels in a diagram.
+        if (titles < 2 && filled < 6 && blankAreas > 0) return;
+        // Pin numbers around a drawn package.
+        if (titles < 2 && letters < kShortText * static_cast<std::size_t>(filled) && filled * 10 < (filled + blankAreas) * 9) return;
         if (static_cast<float>(filled) < kLeastFilled * static_cast<float>(filled + blankAreas)) return;
         if (m_lattice.irregular > 2 + static_cast<int>(m_lattice.areas.size()) / 4) return;
         if (static_cast<float>(m_filling.crossing) > kMostCrossing * static_cast<float>(m_filling.words) + 1) return;

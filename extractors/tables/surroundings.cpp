@@ -117,6 +117,13 @@ void readSurroundings(PageLayout const& page, std::vector<Table>& tables, std::v
             if (line.text.size() + lead.size() > kLongestLead) break;
             lead = lead.empty() ? line.text : line.text + ' ' + lead;
         }
+        // A caption that states conditions, perhaps going on in the next line.
+        if (statesConditions(table.caption)) {
+            bool const open = std::count(table.caption.begin(), table.caption.end(), '(') > std::count(table.caption.begin(), table.caption.end(), ')');
+            if (open && !lead.empty()) table.caption += ' ' + lead;
+            auto const bracket = table.caption.find('(');
+            if (open || lead.empty()) lead = bracket == std::string::npos ? table.caption : table.caption.substr(bracket);
+        }
         table.lead = std::move(lead);
     }
 }
