@@ -107,6 +107,7 @@ struct DocumentReader::Document {
     std::vector<std::string> messages;
     std::unique_ptr<PDFDoc> pdf;
     std::unique_ptr<FontTable> fonts;
+    std::unique_ptr<PageDevice> device;
     int pages = 0;
 };
 
@@ -134,6 +135,7 @@ model::Result<DocumentReader> DocumentReader::open(std::span<std::byte const> by
     for (std::string const& message : document->messages) addNote(document->notes, 0, noteOf(message));
     document->messages.clear();
     document->fonts = std::make_unique<FontTable>(document->pdf->getXRef());
+    document->device = std::make_unique<PageDevice>(*document->fonts);
     return DocumentReader(std::move(document));
 }
 
@@ -179,7 +181,7 @@ model::Result<PageContent> DocumentReader::readPage(int page) {
             return content;
         }
         content.rotation = source->getRotate();
-        PageDevice device(*m_document->fonts);
+        PageDevice& device = *m_document->device;
         device.begin(content);
         Watch watch{&device, 0, false};
         pdf.displayPage(&device, page, kPointsAnInch, kPointsAnInch, 0, false, true, false, shouldStop, &watch, isShown, nullptr);

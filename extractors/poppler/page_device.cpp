@@ -91,7 +91,7 @@ PageDevice::PageDevice(FontTable& fonts) : m_fonts(fonts) {
 void PageDevice::begin(model::PageContent& page) {
     m_page = &page;
     m_page->glyphs.reserve(4096);
-    m_graphics = PageGraphics{};
+    m_graphics.clear();
     m_actualText.reset();
     m_groups.clear();
     m_softMaskDepth = 0;

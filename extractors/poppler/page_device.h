@@ -1,7 +1,7 @@
 // The device that Poppler draws a page on: takes down glyphs and painted paths
 // as plain values. Private to extractors/poppler/; includes Poppler.
 //
-//     PageDevice device(fonts);
+//     PageDevice device(fonts);  // kept for many pages
 //     device.begin(page);
 //     document.displayPage(&device, number, 72, 72, 0, false, true, false, ...);
 //     device.finish();

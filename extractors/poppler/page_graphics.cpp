@@ -12,8 +12,6 @@
 #include <cmath>
 #include <optional>
 
-#include "extractors/poppler/rule_merge.h"
-
 namespace standin::poppler {
 
 using model::Point;
@@ -326,13 +324,22 @@ void PageGraphics::finish(model::PageContent& page) {
     dropHiddenRules();
     page.rules.reserve(m_rules.size());
     for (PaintedRule const& entry : m_rules) page.rules.push_back(entry.rule);
-    mergeRules(page.rules);
+    m_merger.merge(page.rules);
     page.fills.reserve(m_fills.size());
     for (PaintedFill const& entry : m_fills) page.fills.push_back(entry.fill);
     page.images.reserve(m_images.size());
     for (PaintedImage const& entry : m_images) page.images.push_back(entry.image);
-    page.drawings = std::move(m_drawings);
-    *this = PageGraphics{};
+    page.drawings.assign(m_drawings.begin(), m_drawings.end());
+    clear();
+}
+
+void PageGraphics::clear() {
+    m_rules.clear();
+    m_fills.clear();
+    m_images.clear();
+    m_drawings.clear();
+    m_order = 0;
+    m_watched = {};
 }
 
 }  // namespace standin::poppler

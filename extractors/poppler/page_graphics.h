@@ -10,6 +10,7 @@
 #include <cstdint>
 #include <vector>
 
+#include "extractors/poppler/rule_merge.h"
 #include "model/page_content.h"
 
 namespace standin::poppler {
@@ -75,6 +76,9 @@ public:
     // opaque paint covers as invisible. O(n log n) apart from bounded searches.
     void finish(model::PageContent& page);
 
+    // Forgets everything but keeps the memory for the next page.
+    void clear();
+
 private:
     struct Painted {
         std::uint32_t order = 0;
@@ -107,6 +111,7 @@ private:
     std::vector<PaintedFill> m_fills;
     std::vector<PaintedImage> m_images;
     std::vector<model::Drawing> m_drawings;
+    RuleMerger m_merger;
     std::uint32_t m_order = 0;
     model::Rect m_watched;
 };

@@ -27,37 +27,13 @@ constexpr Points kLongestDash = 9.0F;
 constexpr Points kWidestGap = 6.0F;
 constexpr std::size_t kFewestDashes = 5;
 
-struct Piece {
-    std::uint64_t line = 0;  // axis, dashes and colour in one number
-    Points from = 0;         // along the line
-    Points to = 0;
-    Points across = 0;       // centre, across the line
-    std::uint32_t order = 0;  // index in the list given
-    Rule rule;
-};
-
-Piece pieceOf(Rule const& rule, std::uint32_t order) {
-    bool const horizontal = rule.axis == Rule::Axis::Horizontal;
-    Piece piece;
-    piece.line = static_cast<std::uint64_t>(rule.axis) << 33U | static_cast<std::uint64_t>(rule.dashed) << 32U | rule.colour;
-    piece.from = horizontal ? rule.box.x0 : rule.box.y0;
-    piece.to = horizontal ? rule.box.x1 : rule.box.y1;
-    piece.across = horizontal ? (rule.box.y0 + rule.box.y1) / 2 : (rule.box.x0 + rule.box.x1) / 2;
-    piece.order = order;
-    piece.rule = rule;
-    return piece;
-}
-
-// What the first sort looks at, kept small.
-struct Key {
-    std::uint64_t line = 0;
-    Points across = 0;
-    std::uint32_t order = 0;
-};
-
 Points thickness(Rule const& rule) { return rule.axis == Rule::Axis::Horizontal ? rule.box.height() : rule.box.width(); }
 
-void join(Piece& piece, Piece const& other) {
+bool isHorizontal(Rule const& rule) { return rule.axis == Rule::Axis::Horizontal; }
+
+}  // namespace
+
+void RuleMerger::join(Piece& piece, Piece const& other) {
     Rect const& a = piece.rule.box;
     Rect const& b = other.rule.box;
     piece.rule.box = {std::min(a.x0, b.x0), std::min(a.y0, b.y0), std::max(a.x1, b.x1), std::max(a.y1, b.y1)};
@@ -66,32 +42,33 @@ void join(Piece& piece, Piece const& other) {
     piece.order = std::min(piece.order, other.order);
 }
 
-// Appends the pieces of one line, which are sorted along it, to `out`, joined
-// where they touch.
-void joinTouching(std::vector<Piece> const& pieces, std::vector<Piece>& out) {
-    std::size_t const first = out.size();
-    for (Piece const& piece : pieces) {
-        bool const joins = out.size() > first && piece.from - out.back().to <= kTouching &&
-                           std::abs(thickness(out.back().rule) - thickness(piece.rule)) <= kLikeThickness;
+// Appends the pieces of the line, which are sorted along it, joined where they
+// touch.
+void RuleMerger::joinTouching() {
+    std::size_t const first = m_out.size();
+    for (Piece const& piece : m_line) {
+        bool const joins = m_out.size() > first && piece.from - m_out.back().to <= kTouching &&
+                           std::abs(thickness(m_out.back().rule) - thickness(piece.rule)) <= kLikeThickness;
         if (joins) {
-            join(out.back(), piece);
+            join(m_out.back(), piece);
         } else {
-            out.push_back(piece);
+            m_out.push_back(piece);
         }
     }
 }
 
-// Joins runs of dashes within out[first, end).
-void joinDashes(std::vector<Piece>& out, std::size_t first) {
+// Joins runs of dashes among the last pieces, from `first` on.
+void RuleMerger::joinDashes(std::size_t first) {
+    if (m_out.size() - first < kFewestDashes) return;
     std::size_t kept = first;
     std::size_t i = first;
-    while (i < out.size()) {
+    while (i < m_out.size()) {
         std::size_t end = i;
         Points narrow = kWidestGap;
         Points wide = 0;
-        while (end < out.size() && out[end].to - out[end].from <= kLongestDash) {
+        while (end < m_out.size() && m_out[end].to - m_out[end].from <= kLongestDash) {
             if (end > i) {
-                Points const gap = out[end].from - out[end - 1].to;
+                Points const gap = m_out[end].from - m_out[end - 1].to;
                 Points const low = std::min(narrow, gap);
                 Points const high = std::max(wide, gap);
                 if (gap > kWidestGap || high > 2 * low + kTouching) break;
@@ -101,49 +78,48 @@ void joinDashes(std::vector<Piece>& out, std::size_t first) {
             ++end;
         }
         if (end - i >= kFewestDashes) {
-            Piece line = out[i];
-            for (std::size_t k = i + 1; k < end; ++k) join(line, out[k]);
+            Piece line = m_out[i];
+            for (std::size_t k = i + 1; k < end; ++k) join(line, m_out[k]);
             line.rule.dashed = true;
-            out[kept++] = line;
+            m_out[kept++] = line;
             i = end;
         } else {
-            out[kept++] = out[i++];
+            m_out[kept++] = m_out[i++];
         }
     }
-    out.resize(kept);
+    m_out.resize(kept);
 }
 
-}  // namespace
-
-void mergeRules(std::vector<Rule>& rules) {
+void RuleMerger::merge(std::vector<Rule>& rules) {
     if (rules.size() < 2) return;
-    std::vector<Piece> all;
-    std::vector<Key> keys;
-    all.reserve(rules.size());
-    keys.reserve(rules.size());
+    m_keys.clear();
+    m_out.clear();
     for (std::size_t i = 0; i < rules.size(); ++i) {
-        all.push_back(pieceOf(rules[i], static_cast<std::uint32_t>(i)));
-        keys.push_back({all.back().line, all.back().across, all.back().order});
+        Rule const& rule = rules[i];
+        auto const line = static_cast<std::uint64_t>(rule.axis) << 33U | static_cast<std::uint64_t>(rule.dashed) << 32U | rule.colour;
+        Points const across = isHorizontal(rule) ? (rule.box.y0 + rule.box.y1) / 2 : (rule.box.x0 + rule.box.x1) / 2;
+        m_keys.push_back({line, across, static_cast<std::uint32_t>(i)});
     }
-    std::sort(keys.begin(), keys.end(), [](Key const& a, Key const& b) { return std::tie(a.line, a.across, a.order) < std::tie(b.line, b.across, b.order); });
-    std::vector<Piece> pieces;
-    std::vector<Piece> out;
-    out.reserve(rules.size());
+    std::sort(m_keys.begin(), m_keys.end(), [](Key const& a, Key const& b) { return std::tie(a.line, a.across, a.order) < std::tie(b.line, b.across, b.order); });
     std::size_t begin = 0;
-    while (begin < keys.size()) {
+    while (begin < m_keys.size()) {
         std::size_t end = begin;
-        pieces.clear();
-        while (end < keys.size() && keys[end].line == keys[begin].line && keys[end].across - keys[begin].across <= kSameLine) pieces.push_back(all[keys[end++].order]);
-        std::sort(pieces.begin(), pieces.end(), [](Piece const& a, Piece const& b) { return std::tie(a.from, a.order) < std::tie(b.from, b.order); });
-        std::size_t const first = out.size();
-        joinTouching(pieces, out);
-        joinDashes(out, first);
+        m_line.clear();
+        for (; end < m_keys.size() && m_keys[end].line == m_keys[begin].line && m_keys[end].across - m_keys[begin].across <= kSameLine; ++end) {
+            Rule const& rule = rules[m_keys[end].order];
+            m_line.push_back({isHorizontal(rule) ? rule.box.x0 : rule.box.y0, isHorizontal(rule) ? rule.box.x1 : rule.box.y1, m_keys[end].order, rule});
+        }
+        std::sort(m_line.begin(), m_line.end(), [](Piece const& a, Piece const& b) { return std::tie(a.from, a.order) < std::tie(b.from, b.order); });
+        std::size_t const first = m_out.size();
+        joinTouching();
+        joinDashes(first);
         begin = end;
     }
-    for (std::size_t i = 0; i < out.size(); ++i) keys[i] = {out[i].order, 0, static_cast<std::uint32_t>(i)};
-    std::sort(keys.begin(), keys.begin() + static_cast<std::ptrdiff_t>(out.size()), [](Key const& a, Key const& b) { return a.line < b.line; });
+    m_keys.clear();
+    for (std::size_t i = 0; i < m_out.size(); ++i) m_keys.push_back({m_out[i].order, 0, static_cast<std::uint32_t>(i)});
+    std::sort(m_keys.begin(), m_keys.end(), [](Key const& a, Key const& b) { return a.line < b.line; });
     rules.clear();
-    for (std::size_t i = 0; i < out.size(); ++i) rules.push_back(out[keys[i].order].rule);
+    for (Key const& key : m_keys) rules.push_back(m_out[key.order].rule);
 }
 
 }  // namespace standin::poppler
