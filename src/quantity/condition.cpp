@@ -1,17 +1,19 @@
 #include "quantity/condition.h"
 
 #include <algorithm>
-#include <cmath>
+#include <optional>
 
 #include "quantity/cell.h"
+#include "quantity/numbers.h"
 #include "quantity/value_parts.h"
 #include "text/fold.h"
 #include "text/script.h"
 #include "text/utf8.h"
 
 // The text is split at commas and semicolons that are outside of numbers and
-// brackets and at "and"; each part is symbol, comparison sign, value. A part that
-// says more ("VDD falling from …") stays as text, not understood.
+// brackets and at "and"; each part is symbol, comparison sign, value, and what
+// follows the value is a part of its own. What cannot be read stays as text, not
+// understood; reservations ("unless otherwise noted") are left out.
 // Tested by tests/src/quantity/condition_test.cpp.
 
 namespace standin::quantity {
@@ -58,7 +60,7 @@ std::vector<Mark> marksOf(std::string_view text) {
         Comparator comparator;
     };
     static constexpr Sign kSigns[] = {{"≤", Comparator::LessOrEqual}, {"≥", Comparator::GreaterOrEqual}, {"<", Comparator::Less}, {">", Comparator::Greater},
-                                      {"=", Comparator::Equal}, {"＝", Comparator::Equal}, {":", Comparator::Equal}};
+                                      {"=", Comparator::Equal}, {"≈", Comparator::Equal}, {":", Comparator::Equal}};
     std::vector<Mark> marks;
     for (std::size_t at = 0; at < text.size(); ++at) {
         for (Sign const& sign : kSigns) {
@@ -103,46 +105,32 @@ model::Interval intervalOf(ParsedValue const& value) {
 
 bool hasNumber(ParsedValue const& value) { return value.lo || value.typ || value.hi; }
 
-ConditionPart readPart(std::string_view text) {
-    ConditionPart part;
-    part.text = std::string(text);
-    std::vector<Mark> const marks = marksOf(text);
-    if (marks.size() == 2 && marks[0].comparator != Comparator::Equal) {  // "1.5V≤VDD≤5.5V"
-        std::string_view const symbol = text::trimmed(text.substr(marks[0].at + marks[0].length, marks[1].at - marks[0].at - marks[0].length));
-        ParsedValue const value = parseValue(text, {.expected = expectedUnit(symbol)});
-        if (value.kind == ParsedValue::Kind::Range) {
-            part.symbol = std::string(symbol);
-            part.comparator = Comparator::Between;
-            part.interval = intervalOf(value);
-            part.understood = true;
+// "CO = VDD", "VEE = GND": held at a node.
+bool isNode(std::string_view text) {
+    if (text.empty() || text.size() > 10 || !text::isAsciiUpper(text.front())) return false;
+    return std::all_of(text.begin(), text.end(), [](char c) { return text::isAsciiLetter(c) || text::isAsciiDigit(c) || c == '_' || c == '+' || c == '-'; });
+}
+
+// The longest start of `text` that ends at a gap and is a value; `length`
+// receives its bytes (0: none).
+ParsedValue valueAtStart(std::string_view text, std::string_view expected, std::size_t& length) {
+    constexpr int kMostCuts = 12;
+    std::size_t end = text.size();
+    for (int cut = 0; cut < kMostCuts && end > 0 && end != std::string_view::npos; ++cut) {
+        std::string_view const tried = text::trimmed(text.substr(0, end));
+        ParsedValue value = parseValue(tried, {.expected = expected});
+        if (value.unitConflict && !expected.empty()) value = parseValue(tried, {});
+        if (hasNumber(value)) {
+            length = end;
+            return value;
         }
-        return part;
+        end = text.rfind(' ', end - 1);
     }
-    std::string_view symbol;
-    std::string_view valueText = text;
-    if (!marks.empty()) {
-        symbol = text::trimmed(text.substr(0, marks.front().at));
-        valueText = text::trimmed(text.substr(marks.front().at + marks.front().length));
-        // "VDD=VCE=3.5V": the last one holds the value, the first names it.
-        if (marks.size() == 2 && marks[1].comparator == Comparator::Equal) valueText = text::trimmed(text.substr(marks[1].at + marks[1].length));
-        part.comparator = marks.front().comparator;
-    } else if (std::size_t const gap = text.find(' '); gap != std::string_view::npos && text::isAsciiLetter(text.front())) {
-        // "Ta 25 °C", "at 25 °C"
-        std::string_view const head = text.substr(0, gap);
-        if (head != "at" && head != "At") symbol = head;
-        ParsedValue const tried = parseValue(text.substr(gap + 1), {.expected = expectedUnit(symbol)});
-        if (hasNumber(tried) && tried.relativeTo.empty()) valueText = text::trimmed(text.substr(gap + 1));
-        else symbol = {};
-    }
-    ParsedValue value = parseValue(valueText, {.expected = expectedUnit(symbol)});
-    if (!hasNumber(value)) {
-        // "VM=0V" reads; "CO=VDD" has a node and no number.
-        part.symbol = std::string(symbol);
-        return part;
-    }
-    if (value.unitConflict && !symbol.empty()) value = parseValue(valueText, {});
-    part.symbol = std::string(symbol);
-    if (part.symbol.empty() && value.unit == "degC") part.symbol = "Ta";
+    length = 0;
+    return {};
+}
+
+void setInterval(ConditionPart& part, ParsedValue const& value) {
     part.interval = intervalOf(value);
     part.understood = true;
     switch (part.comparator) {
@@ -168,7 +156,120 @@ ConditionPart readPart(std::string_view text) {
             else if (value.lo && value.hi) part.comparator = Comparator::Between;
             break;
     }
+}
+
+// "1.5V≤VDD≤5.5V"
+std::optional<ConditionPart> readChain(std::string_view text, std::vector<Mark> const& marks) {
+    if (marks.size() != 2 || marks[0].comparator == Comparator::Equal || marks[1].comparator == Comparator::Equal) return std::nullopt;
+    std::string_view const symbol = text::trimmed(text.substr(marks[0].at + marks[0].length, marks[1].at - marks[0].at - marks[0].length));
+    ParsedValue const value = parseValue(text, {.expected = expectedUnit(symbol)});
+    if (value.kind != ParsedValue::Kind::Range) return std::nullopt;
+    ConditionPart part;
+    part.text = std::string(text);
+    part.symbol = std::string(symbol);
+    part.comparator = Comparator::Between;
+    part.interval = intervalOf(value);
+    part.understood = true;
     return part;
+}
+
+// "over the 0 °C to 85 °C operating temperature range": two temperatures in words.
+std::optional<ConditionPart> readTemperatureRange(std::string_view text) {
+    std::string const lower = text::asciiLower(text);
+    if (lower.find("temperature") == std::string::npos) return std::nullopt;
+    auto const quantities = findQuantities(text);
+    if (quantities.size() != 2 || !quantities[1].unit || quantities[1].unit->coherent != "degC") return std::nullopt;
+    bool const plain = !quantities[0].unit || quantities[0].unit->coherent == "degC" || quantities[0].unit->coherent == "°";
+    if (!plain || quantities[0].value > quantities[1].value) return std::nullopt;
+    ConditionPart part;
+    part.text = std::string(text);
+    part.symbol = lower.find("junction") != std::string::npos ? "Tj" : lower.find("case") != std::string::npos ? "Tc" : "Ta";
+    part.comparator = Comparator::Between;
+    part.interval.lo = quantities[0].value.toString();
+    part.interval.hi = quantities[1].value.toString();
+    part.interval.unit = "degC";
+    part.understood = true;
+    return part;
+}
+
+// Reads `text` and appends one part, or more where several stand behind each
+// other without a comma ("IO = 40 mA f = 120 Hz TJ = 25 °C").
+void readParts(std::string_view text, std::vector<ConditionPart>& parts, int depth) {
+    constexpr int kDeepest = 12;
+    if (text.size() > 2 && text.front() == '(' && text.back() == ')' && text.find(')') + 1 == text.size()) text = text::trimmed(text.substr(1, text.size() - 2));
+    std::string remark;
+    std::string_view const bare = withoutRemark(text, remark);
+    std::string_view const read = bare.empty() ? text : bare;
+    std::vector<Mark> const marks = marksOf(read);
+    if (auto chain = readChain(read, marks)) {
+        parts.push_back(std::move(*chain));
+        return;
+    }
+    ConditionPart part;
+    part.text = std::string(text);
+    std::string_view symbol;
+    std::string_view valueText = read;
+    if (!marks.empty()) {
+        symbol = text::trimmed(read.substr(0, marks.front().at));
+        valueText = text::trimmed(read.substr(marks.front().at + marks.front().length));
+        // "VDD=VCE=3.5V": the last one holds the value, the first names it.
+        if (marks.size() >= 2 && marks[1].comparator == Comparator::Equal) {
+            std::size_t const behind = marks[0].at + marks[0].length;
+            if (isNode(text::trimmed(read.substr(behind, marks[1].at - behind)))) valueText = text::trimmed(read.substr(marks[1].at + marks[1].length));
+        }
+        part.comparator = marks.front().comparator;
+    } else if (std::size_t const gap = read.find(' '); gap != std::string_view::npos && text::isAsciiLetter(read.front())) {
+        // "Ta 25 °C", "at 25 °C"
+        std::string_view const head = read.substr(0, gap);
+        if (head != "at" && head != "At") symbol = head;
+        ParsedValue const tried = parseValue(read.substr(gap + 1), {.expected = expectedUnit(symbol)});
+        if (hasNumber(tried) && tried.relativeTo.empty()) valueText = text::trimmed(read.substr(gap + 1));
+        else symbol = {};
+    }
+    constexpr int kMostSymbolWords = 3;
+    bool const sentence = std::count(symbol.begin(), symbol.end(), ' ') > kMostSymbolWords || std::count(symbol.begin(), symbol.end(), '(') != std::count(symbol.begin(), symbol.end(), ')');
+    if (sentence || valueText.find(" or ") != std::string_view::npos) {  // "VI = VIH or VIL" has no one value
+        auto range = readTemperatureRange(text);
+        parts.push_back(range ? std::move(*range) : std::move(part));
+        return;
+    }
+    std::size_t used = 0;
+    ParsedValue const value = valueAtStart(valueText, expectedUnit(symbol), used);
+    part.symbol = std::string(symbol);
+    if (used == 0 || (used < valueText.size() && marks.empty())) {
+        if (!marks.empty() && part.comparator == Comparator::Equal && isNode(valueText)) {
+            part.interval.typ = "0";
+            part.interval.relativeTo = std::string(valueText);
+            part.interval.unit = std::string(expectedUnit(symbol));
+            part.understood = true;
+        } else if (auto range = readTemperatureRange(text)) {
+            part = std::move(*range);
+        }
+        parts.push_back(std::move(part));
+        return;
+    }
+    if (part.symbol.empty() && value.unit == "degC") part.symbol = "Ta";
+    setInterval(part, value);
+    std::string_view const rest = text::trimmed(valueText.substr(used));
+    if (!rest.empty()) part.text = std::string(text::trimmed(text.substr(0, static_cast<std::size_t>(rest.data() - text.data()))));
+    parts.push_back(std::move(part));
+    if (!rest.empty() && depth < kDeepest) readParts(rest, parts, depth + 1);
+}
+
+// "unless otherwise noted" and its like say nothing that could differ.
+std::string_view withoutReservation(std::string_view text) {
+    std::string const lower = text::asciiLower(text);
+    for (std::string_view const words : {"unless otherwise", "except as noted", "除非另有", "除非另行", "除特殊说明", "特に指定", "特記なき"}) {
+        std::size_t const at = lower.find(words);
+        if (at == std::string::npos) continue;
+        // Words behind it in the same part are kept only where they hold a value.
+        std::string_view const tail = text.substr(at);
+        if (countNumbers(tail) > 0) continue;
+        std::string_view kept = text::trimmed(text.substr(0, at));
+        while (!kept.empty() && (kept.back() == '(' || kept.back() == ' ')) kept.remove_suffix(1);
+        return kept;
+    }
+    return text;
 }
 
 }  // namespace
@@ -177,7 +278,10 @@ std::vector<ConditionPart> parseCondition(std::string_view printed) {
     constexpr std::size_t kLongest = 2000;
     std::string const folded = text::foldForComparison(printed.substr(0, kLongest));
     std::vector<ConditionPart> parts;
-    for (std::string_view const part : partsOf(folded)) parts.push_back(readPart(part));
+    for (std::string_view const text : partsOf(folded)) {
+        std::string_view const part = withoutReservation(text);
+        if (!part.empty()) readParts(part, parts, 0);
+    }
     return parts;
 }
 

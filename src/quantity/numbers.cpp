@@ -165,6 +165,18 @@ std::optional<ParsedNumber> parseNumber(std::string_view utf8, CommaReading comm
         break;
     }
 
+    if (exponent.empty()) {  // "10^-7", "10⁻⁷"
+        std::size_t const ten = !text.empty() && (text.front() == '-' || text.front() == '+') ? 1 : 0;
+        if (std::string_view(text).substr(ten, 2) == "10" && text.size() > ten + 2) {
+            std::string_view tail = std::string_view(text).substr(ten + 2);
+            bool const caret = tail.front() == '^';
+            if (caret) tail.remove_prefix(1);
+            auto const raised = superscriptDigits(tail);
+            if (raised && !raised->empty()) exponent = *raised;
+            else if (caret) exponent = std::string(tail);
+            if (!exponent.empty()) text.replace(ten, std::string::npos, "1");
+        }
+    }
     if (!text.empty() && (text.front() == '-' || text.front() == '+')) {
         while (text.size() > 1 && text[1] == ' ') text.erase(1, 1);
     }

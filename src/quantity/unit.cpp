@@ -308,6 +308,7 @@ std::optional<Unit> parseUnit(std::string_view printed, UnitContext const& conte
     std::vector<Candidate> candidates = text.find('/') == std::string::npos ? simpleCandidates(text) : compoundCandidates(text);
     if (text == "C" || text == "c") candidates.insert(candidates.begin(), {makeUnit("degC", 1), 0});
     if (text == "C" && context.expected == "C") candidates.erase(candidates.begin());
+    if (text == "°" && context.expected == "degC") return makeUnit("degC", 1);
     if (text == "K") {
         Unit kelvin = makeUnit("degC", 1);
         kelvin.offset = *Decimal::parse("-273.15");
@@ -316,6 +317,12 @@ std::optional<Unit> parseUnit(std::string_view printed, UnitContext const& conte
     }
     if (text == "G" && context.expected == "T") candidates.push_back({makeUnit("T", *Decimal::parse("0.0001")), 0});
     if (text == "H" && context.expected == "s") candidates.push_back({makeUnit("s", 3600), 1});
+    if (candidates.empty() && text.size() > 2 && text.front() == '%' && text::isAsciiUpper(text[1])) {
+        // "%VO": percent of a value that is named.
+        Unit percent = makeUnit("1", Decimal(1).scaledByPowerOfTen(-2));
+        percent.qualifier = text;
+        return percent;
+    }
     if (candidates.empty()) {
         if (auto unit = prefixOfExpected(text, context.expected)) return unit;
         return ohmLostInSymbolFont(text, context.expected);

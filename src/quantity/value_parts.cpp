@@ -62,6 +62,22 @@ std::size_t numberLength(std::string_view text) {
         }
         if (end > exponent) return end;
     }
+    if (text.substr(first, at - first) == "10") {  // "10^-7", "10⁻⁷"
+        std::size_t end = at;
+        if (end < text.size() && text[end] == '^') {
+            ++end;
+            if (end < text.size() && text[end] == '-') ++end;
+            while (end < text.size() && isDigit(text[end])) ++end;
+            return end;
+        }
+        while (end < text.size()) {
+            std::size_t next = end;
+            char32_t const code = text::decodeNext(text, next);
+            if (code != 0xB9 && code != 0xB2 && code != 0xB3 && !(code >= 0x2070 && code <= 0x207B)) break;
+            end = next;
+        }
+        return end;
+    }
     return at;
 }
 
@@ -80,6 +96,10 @@ std::size_t nodeLength(std::string_view text) {
             at = text.find(')', next) + 1;
             continue;
         }
+        // "V+", "V-", "P-": the sign belongs to the name where no digit follows it.
+        bool const sign = at > 0 && at <= 4 && (code == U'+' || code == U'-') && std::all_of(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), text::isAsciiUpper) &&
+                          (next == text.size() || text[next] == '+' || text[next] == '-' || text[next] == ' ');
+        if (sign && !(next < text.size() && text[next] == ' ' && next + 1 < text.size() && isDigit(text[next + 1]))) return next;
         if (!letter && !inside) break;
         at = next;
     }
@@ -254,6 +274,10 @@ std::optional<Atom> parseAtom(std::string_view folded, ValueContext const& conte
     constexpr std::size_t kLongest = 64;
     std::string_view text = text::trimmed(folded);
     if (text.empty() || text.size() > kLongest) return std::nullopt;
+    // "(VDD + 0.5 V)"; a bracketed bare number is left alone.
+    if (text.size() > 2 && text.front() == '(' && text.back() == ')' && text.find('(', 1) == std::string_view::npos &&
+        std::any_of(text.begin(), text.end(), text::isAsciiLetter))
+        text = text::trimmed(text.substr(1, text.size() - 2));
     auto atom = letterForPoint(text, context);
     if (!atom) atom = numberAtom(text, context);
     if (!atom) atom = nodeAtom(text, context);
@@ -332,6 +356,10 @@ std::string_view withoutRemark(std::string_view folded, std::string& remark) {
             std::size_t const open = text.rfind('(');
             if (open == std::string_view::npos || open == 0) break;
             std::string_view const inside = text.substr(open + 1, text.size() - open - 2);
+            // "-0.5 V to (VDD + 0.5 V)": the bracket is the value.
+            std::string_view const before = text::trimmed(text.substr(0, open));
+            bool const openEnd = !before.empty() && (before.back() == '~' || before.back() == '-' || before.back() == '+' || before.back() == '=' || before.back() == '.');
+            if (openEnd || (before.size() > 3 && before.substr(before.size() - 3) == " to")) break;
             if (text::isAsciiLetter(text[open - 1])) break;  // "RDS(on)", "sqrt(Hz)"
             remark = std::string(inside);
             text = text::trimmed(text.substr(0, open));

@@ -246,7 +246,7 @@ private:
         if (endsWith(m_result, "<=")) replaceTail(m_result, "<=", "≤");
         else if (endsWith(m_result, ">=")) replaceTail(m_result, ">=", "≥");
         else if (endsWith(m_result, "+/-")) replaceTail(m_result, "+/-", "±");
-        else if (endsWith(m_result, "+-")) replaceTail(m_result, "+-", "±");
+        else if (endsWith(m_result, "+-") && !(m_result.size() > 2 && isAsciiLetter(m_result[m_result.size() - 3]))) replaceTail(m_result, "+-", "±");  // not "V+-1.5"
     }
 
     std::string m_result;

@@ -38,6 +38,21 @@ TEST(Cell, absoluteAndNodeBoundsKeepBothReferences) {
     EXPECT_FALSE(cell.notes.empty());
 }
 
+TEST(Cell, supplyPinsWithASignAreNodes) {
+    for (char const* printed : {"V+-1.5", "V+ - 1.5"}) {
+        ParsedValue const value = parseValue(printed, {.unit = "V", .expected = "V"});
+        ASSERT_TRUE(value.typ) << printed;
+        EXPECT_EQ(value.typ->toString(), "-1.5");
+        EXPECT_EQ(value.relativeTo, "V+");
+    }
+    EXPECT_EQ(parseValue("VDD-0.3", {.unit = "V"}).relativeTo, "VDD");
+}
+
+TEST(Cell, powersOfTenAreNumbers) {
+    EXPECT_EQ(parseCell({.max = "10⁻⁷", .unit = "A"}).interval->hi, "0.0000001");
+    EXPECT_EQ(parseCell({.min = "10^11", .unit = "Ω"}).interval->lo, "100000000000");
+}
+
 TEST(Cell, ratioOfANodeHasAFactor) {
     ParsedCell const cell = parseCell({.min = "0.7×VDD", .unit = "V", .expected = "V"});
     ASSERT_TRUE(cell.interval);

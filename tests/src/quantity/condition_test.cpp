@@ -41,6 +41,21 @@ TEST(Condition, printedFormsGiveSymbolAndInterval) {
              {"VDD: 3.0 V", "VDD=3.0V"},
              {"Ta = 25 °C and VDD = 3 V", "Ta=25degC; VDD=3V"},
              {"no load", "?no load"},
+             {"VDD = 3 V, Ta = 25 °C unless otherwise noted", "VDD=3V; Ta=25degC"},
+             {"VDD = 3 V, unless otherwise specified.", "VDD=3V"},
+             {"除非另有注明，Ta=25℃", "Ta=25degC"},
+             {"IO = 40 mA f = 120 Hz TJ = 25 °C", "IO=0.040A; f=120Hz; TJ=25degC"},
+             {"Ta = 25 °C 30 ms pulse", "Ta=25degC; ?30 ms pulse"},
+             {"VEE = GND", "VEE=0V rel GND"},
+             {"V+ = 5 V to 30 V (other grade, V+ = 26 V), Ta = 25 °C", "V+ 5..30V; Ta=25degC"},
+             {"over the 0 °C to 125 °C operating temperature range", "Ta 0..125degC"},
+             {"over junction temperature range (0° ≤ TJ ≤ 125 °C)", "Tj 0..125degC"},
+             {"VCM = 0 V to V+ - 1.5 V", "VCM 0..-1.5V rel ,V+"},
+             {"ID ≈ 28 A", "ID=28A"},
+             {"VO = -0.5 V to (VCC + 0.5 V)", "VO -0.5..0.5V rel ,VCC"},
+             {"VI = VIH or VIL", "?VI = VIH or VIL"},
+             {"all voltages are referenced to ground (GND = 0 V)", "?all voltages are referenced to ground (GND = 0 V)"},
+             {"V+ = 15 V, (VO = 1 V to 11 V)", "V+=15V; VO 1..11V"},
              {"", ""}}) {
         EXPECT_EQ(shown(parseCondition(printed)), wanted) << printed;
     }

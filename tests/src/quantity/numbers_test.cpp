@@ -58,7 +58,7 @@ TEST(Numbers, readsCommasAndGroups) {
     for (Row const& row : std::initializer_list<Row>{
              {"4,25", CommaReading::Auto, "4.25"}, {"4,275", CommaReading::Decimal, "4.275"}, {"0,275", CommaReading::Auto, "0.275"}, {"1,000", CommaReading::Auto, "1000"},
              {"1,000.5", CommaReading::Auto, "1000.5"}, {"1.000,5", CommaReading::Auto, "1000.5"}, {"1 000", CommaReading::Auto, "1000"}, {"1'000", CommaReading::Auto, "1000"},
-             {"1’000", CommaReading::Auto, "1000"}, {"2×10⁻³", CommaReading::Auto, "0.002"}, {"2×10^-3", CommaReading::Auto, "0.002"}, {"− 5", CommaReading::Auto, "-5"}}) {
+             {"1’000", CommaReading::Auto, "1000"}, {"2×10⁻³", CommaReading::Auto, "0.002"}, {"2×10^-3", CommaReading::Auto, "0.002"}, {"− 5", CommaReading::Auto, "-5"}, {"10^-7", CommaReading::Auto, "0.0000001"}, {"10⁻⁷", CommaReading::Auto, "0.0000001"}, {"10^11", CommaReading::Auto, "100000000000"}}) {
         auto const number = parseNumber(row.text, row.comma);
         ASSERT_TRUE(number) << row.text;
         EXPECT_TRUE(number->value == *Decimal::parse(row.value)) << row.text << " " << number->value.toString();

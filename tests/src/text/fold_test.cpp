@@ -36,6 +36,8 @@ TEST(Fold, whatIsDrawnAlikeBecomesOneSpelling) {
              {"\uFF34\uFF21\uFF1D\uFF12\uFF15", "TA=25"},
              {"a \u2266 b <= c", "a \u2264 b \u2264 c"},
              {"+/-5 %", "\u00B15 %"},
+             {"+-5 %", "\u00B15 %"},
+             {"V+-1.5", "V+-1.5"},
              {"NAME\u2122 part\u00AE", "NAME part"},
              {"zero\u200Bwidth", "zerowidth"},
              {"3.0\u3383", "3.0mA"},
