@@ -24,7 +24,7 @@
 #include "extractors/ordering/read_ordering.h"
 #include "extractors/packages/read_packages.h"
 #include "extractors/page_reading.h"
-#include "extractors/parameters/parameters.h"
+#include "extractors/parameters/read_parameters.h"
 #include "extractors/pins/read_pins.h"
 #include "extractors/sections/sections.h"
 #include "extractors/tables/find_tables.h"
@@ -97,23 +97,6 @@ std::vector<model::Furniture> collectFurniture(std::vector<model::PageLayout> co
     return furniture;
 }
 
-std::string familyOf(model::Datasheet const& sheet, std::vector<model::PageLayout> const& pages, vocabulary::Vocabulary const& vocabulary) {
-    std::vector<std::string> names;
-    std::vector<std::string> symbols;
-    for (auto const& parameter : sheet.parameters) {
-        if (!parameter.name.empty()) names.push_back(parameter.name);
-        if (!parameter.symbol.empty()) symbols.push_back(parameter.symbol);
-    }
-    std::string head;
-    if (!pages.empty()) {
-        for (auto const& word : pages.front().words) {
-            head += word.text;
-            head += ' ';
-        }
-    }
-    return vocabulary.detectFamily(names, symbols, head);
-}
-
 void noteTextLayer(model::Datasheet& sheet) {
     auto const missing = static_cast<int>(sheet.coverage.pagesWithoutText.size());
     if (missing == 0) return;
@@ -136,15 +119,17 @@ model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const&
     layout::markFurniture(pages);
     tables::joinContinued(tables, pages);
     sheet.sections = sections::findSections(pages);
-    sheet.parameters = parameters::readParameters(tables, pages, sheet.sections, &vocabulary).parameters;
+    auto reading = parameters::readParameters(tables, pages, sheet.sections, &vocabulary);
+    sheet.parameters = std::move(reading.parameters);
     sheet.figures = figures::findFigures(pages, tables, sheet.sections);
     sheet.pins = pins::readPins(tables, pages, sheet.sections);
     sheet.packages = packages::readPackages(pages, sheet.sections);
     sheet.ordering = ordering::readOrdering(tables);
-    sheet.text = sections::readText(pages, sheet.sections);
-    sheet.furniture = collectFurniture(pages);
-    sheet.features = features::readFeatures(sheet.text, tables, sheet.ordering, familyOf(sheet, pages, vocabulary), vocabulary);
     identify(sheet.document, pages);
+    auto const& languages = sheet.document.languages;
+    sheet.text = sections::readText(pages, sheet.sections, languages.empty() ? std::string_view{} : languages.front());
+    sheet.furniture = collectFurniture(pages);
+    sheet.features = features::readFeatures(sheet.text, tables, sheet.ordering, reading.family, vocabulary);
     sheet.tables = std::move(tables);
     sheet.coverage = accountFor(pages, sheet);
     for (auto& table : sheet.tables) {
