@@ -66,7 +66,7 @@ Piece pieceOf(model::Rect const& box, model::Points height, Axis axis) {
 }
 
 bool mayLetter(model::Word const& word) {
-    return (word.owner == model::Owner::None || word.owner == model::Owner::Figure || word.owner == model::Owner::Text) && word.direction == model::Direction::Right && !word.unknown;
+    return (word.owner == model::Owner::None || word.owner == model::Owner::Figure || word.owner == model::Owner::Text || word.owner == model::Owner::Table) && word.direction == model::Direction::Right && !word.unknown;
 }
 
 class Drawings {
@@ -366,6 +366,7 @@ private:
         for (std::size_t i = 0; i < pins.size(); ++i) {
             if (*plainNumber(pins[i].number) != static_cast<int>(i) + 1) return false;
         }
+        if (overlapsFound(pins)) return false;
         for (auto const* side : sides) {
             for (auto const& number : side->numbers) m_taken[number.word] = true;
         }
@@ -373,11 +374,26 @@ private:
         return true;
     }
 
+    static model::Rect boxOf(std::vector<model::Pin> const& pins) {
+        model::Rect box;
+        for (auto const& pin : pins) box = model::united(box, pin.box);
+        return box;
+    }
+
+    // Numbers inside a package that was read (of its gates, say) are no package.
+    [[nodiscard]] bool overlapsFound(std::vector<model::Pin> const& pins) const {
+        auto const box = boxOf(pins);
+        return std::any_of(m_found.begin(), m_found.end(), [&box](auto const& other) {
+            auto const otherBox = boxOf(other);
+            auto const common = model::intersection(box, otherBox);
+            return !common.empty() && common.area() > 0.25F * std::min(box.area(), otherBox.area());
+        });
+    }
+
     // The package name printed nearest to each drawing, one name for one drawing.
     void namePackages() {
         for (auto& pins : m_found) {
-            model::Rect box;
-            for (auto const& pin : pins) box = model::united(box, pin.box);
+            auto const box = boxOf(pins);
             auto const height = m_page.bodySize > 0 ? m_page.bodySize : 10;
             model::Points bestGap = kPackageNear * height;
             std::string package;

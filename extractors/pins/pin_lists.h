@@ -14,4 +14,8 @@ namespace standin::pins {
 // features and notes are told apart by that and by the look of their entries.
 [[nodiscard]] std::vector<model::Pin> pinsOfLists(model::PageLayout const& page, std::span<model::Section const> sections);
 
+// Pins described one a paragraph: "PROG (Pin 2): Charge current setting …",
+// "Pin 3: GND". At least three, with most of the numbers up to the largest.
+[[nodiscard]] std::vector<model::Pin> pinsOfDescriptions(model::PageLayout const& page);
+
 }  // namespace standin::pins

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
 
 #include "text/utf8.h"
 
@@ -137,6 +138,45 @@ std::vector<std::string> pinNumbers(std::string_view cell) {
         if (std::find(different.begin(), different.end(), number) == different.end()) different.push_back(std::move(number));
     }
     return different;
+}
+
+std::vector<std::string> pinNamesFor(std::string_view cell, std::size_t count) {
+    std::vector<std::string> const whole(count, std::string(cell));
+    if (count < 2) return whole;
+    std::vector<std::string> names;
+    for (std::size_t at = 0; at <= cell.size();) {
+        auto const end = std::min({cell.find(',', at), cell.find(';', at), cell.find("\u3001", at), cell.find("\uFF0C", at), cell.size()});
+        auto const name = text::trimmed(cell.substr(at, end - at));
+        if (name.empty()) return whole;
+        names.emplace_back(name);
+        at = end + (end < cell.size() && static_cast<unsigned char>(cell[end]) >= 0x80 ? 3 : 1);
+    }
+    if (names.size() == count) return names;
+    if (names.size() > 1) return whole;
+    // "Q0 to Q7": the same letters, a number that counts up or down.
+    for (std::string_view const to : {" to ", "\u2026", "...", "~", "-", "\u2013", "\uFF5E"}) {
+        auto const place = cell.find(to);
+        if (place == std::string_view::npos) continue;
+        auto const first = text::trimmed(cell.substr(0, place));
+        auto const last = text::trimmed(cell.substr(place + to.size()));
+        auto const firstDigits = first.find_last_not_of("0123456789") + 1;
+        auto const lastDigits = last.find_last_not_of("0123456789") + 1;
+        if (firstDigits >= first.size() || lastDigits >= last.size() || first.size() - firstDigits > 3 || last.size() - lastDigits > 3) continue;
+        auto const letters = first.substr(0, firstDigits);
+        if (letters.empty() || (lastDigits > 0 && last.substr(0, lastDigits) != letters)) continue;
+        auto const valueOfDigits = [](std::string_view digits) {
+            int value = 0;
+            for (char const c : digits) value = value * 10 + (c - '0');
+            return value;
+        };
+        int const from = valueOfDigits(first.substr(firstDigits));
+        int const until = valueOfDigits(last.substr(lastDigits));
+        if (static_cast<std::size_t>(std::abs(until - from)) + 1 != count) continue;
+        names.clear();
+        for (std::size_t i = 0; i < count; ++i) names.push_back(std::string(letters) + std::to_string(from + (until < from ? -1 : 1) * static_cast<int>(i)));
+        return names;
+    }
+    return whole;
 }
 
 bool looksLikePinName(std::string_view text) {

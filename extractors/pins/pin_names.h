@@ -16,6 +16,10 @@ namespace standin::pins {
 // dash, words). Array places ("A1", "B2") and names of the pad count.
 [[nodiscard]] std::vector<std::string> pinNumbers(std::string_view cell);
 
+// The names of a cell that stands beside `count` numbers: one each where it lists
+// as many ("Q0, Q1, Q2", "A1 to A3"), else the whole cell for all of them.
+[[nodiscard]] std::vector<std::string> pinNamesFor(std::string_view cell, std::size_t count);
+
 // Value of a text that is a number from 1 to 999 alone, circled digits too.
 [[nodiscard]] std::optional<int> plainNumber(std::string_view text);
 

@@ -121,6 +121,20 @@ std::string packageSaid(std::string const& title) {
 
 }  // namespace
 
+bool contradictsItself(std::span<model::Pin const> pins) {
+    std::size_t again = 0;
+    for (std::size_t i = 0; i < pins.size(); ++i) {
+        if (pins[i].number == "0") return true;
+        for (std::size_t k = 0; k < i; ++k) {
+            bool const same = !pins[i].number.empty() && pins[k].number == pins[i].number && pins[k].package == pins[i].package && pins[k].name != pins[i].name;
+            if (!same) continue;
+            ++again;
+            break;
+        }
+    }
+    return again * 3 > pins.size();
+}
+
 bool PinColumns::has(PinColumn role) const { return std::find(roles.begin(), roles.end(), role) != roles.end(); }
 
 PinColumns pinColumnsOf(model::Table const& table) {
@@ -191,6 +205,11 @@ std::vector<model::Pin> pinsOfTable(model::Table const& table, PinColumns const&
         auto const* cell = grid.at(row, column);
         return cell == nullptr || isBlank(cell->text) ? std::string{} : cell->text;
     };
+    // The same numbers in every package's column: printed once, as it were.
+    auto const sameInAll = [&](int row) {
+        auto const first = pinNumbers(textAt(row, numberColumns.front()));
+        return !first.empty() && std::all_of(numberColumns.begin(), numberColumns.end(), [&](int column) { return pinNumbers(textAt(row, column)) == first; });
+    };
     std::string heading;  // of a line over the whole table: a package
     std::size_t firstOfRow = 0;
     for (int row = std::max(0, table.headRows); row < grid.rows(); ++row) {
@@ -221,17 +240,21 @@ std::vector<model::Pin> pinsOfTable(model::Table const& table, PinColumns const&
             auto const numberText = textAt(row, numberColumns[k]);
             auto numbers = pinNumbers(numberText);
             anyNumber = anyNumber || !numberText.empty();
-            if (!numbered && !name.empty()) numbers.push_back({});
+            // A pad is a pin, numbered or not.
+            if (numbers.empty() && !name.empty() && (!numbered || (k == 0 && numberText.empty() && isPad(name)))) numbers.emplace_back();
             if (name.empty() && function.empty()) continue;
             model::Rect box;
             for (int const column : {numberColumns[k], nameColumn, functionColumn}) {
                 if (column < 0) continue;
                 if (auto const* cell = grid.at(row, column)) box = model::united(box, cell->box);
             }
-            for (auto& number : numbers) {
-                model::Pin pin{std::move(number), name, function, {}, table.page, box};
-                if (severalPackages) pin.package = columns.packages[static_cast<std::size_t>(numberColumns[k])];
-                else if (!heading.empty()) pin.package = heading;
+            bool const alike = severalPackages && sameInAll(row);
+            if (alike && k > 0) continue;
+            auto names = pinNamesFor(name, numbers.size());
+            for (std::size_t n = 0; n < numbers.size(); ++n) {
+                model::Pin pin{std::move(numbers[n]), std::move(names[n]), function, {}, table.page, box};
+                if (severalPackages && !alike) pin.package = columns.packages[static_cast<std::size_t>(numberColumns[k])];
+                else if (!severalPackages && !heading.empty()) pin.package = heading;
                 // A merged number cell gives its pin once.
                 bool const again = std::any_of(pins.begin() + static_cast<std::ptrdiff_t>(firstOfRow), pins.end(), [&pin](auto const& known) {
                     return known.number == pin.number && known.package == pin.package && known.name == pin.name && !pin.number.empty();

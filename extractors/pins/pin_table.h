@@ -1,6 +1,8 @@
 // Pins of one pin table. Private to this folder.
 #pragma once
 
+#include <cstdint>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -23,5 +25,9 @@ struct PinColumns {
 // One entry for each printed number, row by row; pins of a table without numbers
 // have an empty number. Lines that go on with a function are joined to it.
 [[nodiscard]] std::vector<model::Pin> pinsOfTable(model::Table const& table, PinColumns const& columns);
+
+// True where numbers repeat with other names in one package, or begin at 0: a
+// table of logic states or the like, not of pins.
+[[nodiscard]] bool contradictsItself(std::span<model::Pin const> pins);
 
 }  // namespace standin::pins

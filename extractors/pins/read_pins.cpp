@@ -5,6 +5,8 @@
 #include "extractors/pins/read_pins.h"
 
 #include <algorithm>
+#include <iterator>
+#include <string>
 #include <unordered_map>
 
 #include "extractors/pins/pin_drawing.h"
@@ -17,18 +19,35 @@ namespace {
 
 constexpr int kPagesBehindTitle = 4;  // pages where a drawing of the pins is looked for without a heading
 
-std::vector<model::Pin> fromTables(std::span<model::Table const> tables) {
+struct TablePins {
     std::vector<model::Pin> pins;
+    bool headed = false;  // column titles say what is what
+};
+
+std::vector<model::Pin> fromTables(std::span<model::Table const> tables) {
+    std::vector<TablePins> read;
     PinColumns before;
     std::string beforeId;
+    bool beforeHeaded = false;
     for (auto const& table : tables) {
         if (table.kind != model::TableKind::Pins) continue;
         bool const goesOn = table.headRows == 0 && !table.continues.empty() && table.continues == beforeId && before.roles.size() == static_cast<std::size_t>(std::max(0, table.columns));
         auto columns = goesOn ? before : pinColumnsOf(table);
         auto found = pinsOfTable(table, columns);
-        pins.insert(pins.end(), std::make_move_iterator(found.begin()), std::make_move_iterator(found.end()));
+        bool const headed = table.headRows > 0 || (goesOn && beforeHeaded);
+        if (!found.empty() && !contradictsItself(found)) read.push_back({std::move(found), headed});
         before = std::move(columns);
         beforeId = table.id;
+        beforeHeaded = headed;
+    }
+    // A drawing of the package may look like a small table without titles.
+    bool const anyHeaded = std::any_of(read.begin(), read.end(), [](auto const& table) { return table.headed; });
+    auto const isNumbered = [](auto const& table) { return std::any_of(table.pins.begin(), table.pins.end(), [](auto const& pin) { return !pin.number.empty(); }); };
+    bool const anyNumbered = std::any_of(read.begin(), read.end(), isNumbered);
+    std::vector<model::Pin> pins;
+    for (auto& table : read) {
+        if ((anyHeaded && !table.headed) || (anyNumbered && !isNumbered(table))) continue;
+        pins.insert(pins.end(), std::make_move_iterator(table.pins.begin()), std::make_move_iterator(table.pins.end()));
     }
     return pins;
 }
@@ -41,6 +60,8 @@ std::vector<model::Pin> fromPages(std::span<model::PageLayout const> pages, std:
         bool const told = std::any_of(sections.begin(), sections.end(), [&page](auto const& section) { return section.page == page.page && aboutPins(section.kind); });
         if (!told && (page.page > kPagesBehindTitle || !pins.empty())) continue;
         auto found = pinsOfLists(page, sections);
+        auto described = pinsOfDescriptions(page);
+        found.insert(found.end(), std::make_move_iterator(described.begin()), std::make_move_iterator(described.end()));
         for (auto& drawing : pinsOfDrawings(page)) found.insert(found.end(), std::make_move_iterator(drawing.begin()), std::make_move_iterator(drawing.end()));
         for (auto& pin : found) {
             bool const known = std::any_of(pins.begin(), pins.end(), [&pin](auto const& other) {
