@@ -702,15 +702,24 @@ private:
         for (auto const i : members) ys.push_back(m_placed[i].piece.baseline);
         std::sort(ys.begin(), ys.end());
         ys.erase(std::unique(ys.begin(), ys.end(), [&](Points p, Points q) { return q - p <= kSameLine * m_font; }), ys.end());
+        bool const values = std::all_of(members.begin(), members.end(), [&](auto i) { return isValueLike(shapeOf(textOf(m_page, m_placed[i].piece))); });
         auto rowBeside = [&](Points y) {
+            // Values count by the band they stand in where it is one row; words need text beside.
+            int const band = m_lattice.rowAt(y - 0.3F * m_font);
+            if (values && band >= a.row0 && band <= a.row1 &&
+                m_rowOfBand[static_cast<std::size_t>(band) + 1] - m_rowOfBand[static_cast<std::size_t>(band)] == 1) {
+                return m_rowOfBand[static_cast<std::size_t>(band)];
+            }
             for (int row = first; row <= last; ++row) {
                 if (std::abs(baselines[static_cast<std::size_t>(row)] - y) <= 0.6F * m_font) return row;
             }
             return -1;
         };
         if (ys.size() < 2 || std::any_of(ys.begin(), ys.end(), [&](Points y) { return rowBeside(y) < 0; })) return;
-        bool const values = std::all_of(members.begin(), members.end(), [&](auto i) { return isValueLike(shapeOf(textOf(m_page, m_placed[i].piece))); });
         bool const oneEach = static_cast<int>(ys.size()) == last - first + 1;
+        for (std::size_t i = 1; i < ys.size(); ++i) {
+            if (rowBeside(ys[i]) == rowBeside(ys[i - 1])) return;
+        }
         if (!values && !(oneEach && (spacedOut(ys) ? namesOfTheirOwn(members) : sameVariable(members)))) return;
         for (auto const i : members) m_placed[i].row0 = m_placed[i].row1 = rowBeside(m_placed[i].piece.baseline);
     }

@@ -35,6 +35,11 @@ constexpr float kRuleExtent = 0.6F;   // rules whose ends differ less belong tog
 constexpr float kBandRule = 0.6F;     // share of the width that a row rule covers
 constexpr float kProse = 0.62F;       // share of the width: a longer lone segment of many words is prose
 constexpr int kProseWords = 9;
+constexpr float kMiddleFrom = 0.38F;  // of the page's width: where the strip between two sides may lie
+constexpr float kMiddleTo = 0.62F;
+constexpr std::size_t kLeastSideRows = 5;
+constexpr int kLeftSide = 901;  // text columns of our own making
+constexpr int kRightSide = 902;
 constexpr int kLoneRows = 3;          // rows of one segment that a table may hold in a run
 
 struct SegmentOfRow {
@@ -75,6 +80,7 @@ public:
         : m_page(page), m_tables(tables), m_taken(taken), m_font(page.bodySize > 1 ? page.bodySize : 10) {
         collectRules(rules);
         collectRows();
+        partSides();
     }
 
     std::vector<Region> find() {
@@ -177,6 +183,13 @@ private:
         }
     }
 
+    // A heading among the rows of a table looks like them; one that ends it does not.
+    [[nodiscard]] static bool standsOut(Subset const& start, Subset const& row) {
+        auto const& a = start.segments[0]->piece;
+        auto const& b = row.segments[0]->piece;
+        return b.size > 1.08F * a.size || (b.bold && !a.bold);
+    }
+
     // Segments not yet in a table.
     [[nodiscard]] static Subset subsetOf(PrintedRow const& row, int column) {
         Subset subset;
@@ -197,6 +210,62 @@ private:
 
     [[nodiscard]] static bool isValueRow(PrintedRow const& row, Subset const& own) {
         return own.segments.size() >= 2 && own.values >= 1 && own.segments[0]->shape == Shape::Words && !row.heading;
+    }
+
+    // A strip around the middle of the page that stays white, with words of their own
+    // on both sides, parts the page into two text columns that layout may not know of
+    // (two tables side by side).
+    void partSides() {
+        Points const from = kMiddleFrom * m_page.width;
+        Points const to = kMiddleTo * m_page.width;
+        auto const slots = static_cast<std::size_t>(std::max(1.0F, to - from)) + 1;
+        std::vector<int> cover(slots, 0);
+        std::vector<std::size_t> both;
+        for (std::size_t i = 0; i < m_rows.size(); ++i) {
+            auto const& segments = m_rows[i].segments;
+            if (segments.front().piece.box.x1 < to && segments.back().piece.box.x0 > from && segments.size() >= 2) both.push_back(i);
+        }
+        if (both.size() < kLeastSideRows) return;
+        for (auto const i : both) {
+            for (auto const& s : m_rows[i].segments) {
+                for (std::size_t x = 0; x < slots; ++x) {
+                    Points const at = from + static_cast<Points>(x);
+                    if (s.piece.box.x0 <= at && s.piece.box.x1 >= at) ++cover[x];
+                }
+            }
+        }
+        std::size_t bestBegin = 0;
+        std::size_t bestEnd = 0;
+        for (std::size_t x = 0; x < slots;) {
+            std::size_t end = x;
+            while (end < slots && cover[end] * 12 <= static_cast<int>(both.size())) ++end;
+            if (end - x > bestEnd - bestBegin) {
+                bestBegin = x;
+                bestEnd = end;
+            }
+            x = end + 1;
+        }
+        if (static_cast<Points>(bestEnd - bestBegin) < 0.7F * m_font) return;
+        Points const middle = from + static_cast<Points>(bestBegin + bestEnd) / 2;
+        std::size_t named[2] = {0, 0};
+        std::size_t rows = 0;
+        for (auto const i : both) {
+            bool seen[2] = {false, false};
+            for (auto const& s : m_rows[i].segments) {
+                std::size_t const side = s.piece.box.centre().x < middle ? 0 : 1;
+                if (!seen[side] && s.shape == Shape::Words && s.piece.count >= 2) ++named[side];
+                seen[side] = true;
+            }
+            rows += seen[0] && seen[1] ? 1 : 0;
+        }
+        if (rows < kLeastSideRows || named[0] * 2 < rows || named[1] * 2 < rows) return;
+        for (auto& row : m_rows) {
+            for (auto& s : row.segments) {
+                if (s.column == 0 && (s.piece.box.x1 <= middle + m_font || s.piece.box.x0 >= middle - m_font)) {
+                    s.column = s.piece.box.centre().x < middle ? kLeftSide : kRightSide;
+                }
+            }
+        }
     }
 
     [[nodiscard]] bool ruledTableBetween(Points y0, Points y1, Points x0, Points x1) const {
@@ -258,7 +327,7 @@ private:
             before = i;
             auto const text = textOf(m_page, own.segments[0]->piece);
             bool const single = own.segments.size() == 1;
-            if (!ruled && (isNoteStart(text) || (single && row.heading))) break;
+            if (!ruled && (isNoteStart(text) || (single && row.heading && standsOut(start, own)))) break;
             if (single) {
                 bool const prose = own.box.width() > kProse * std::max(box.width(), 10 * font) && static_cast<int>(own.segments[0]->piece.count) >= kProseWords;
                 if (prose && !ruled) break;
@@ -363,6 +432,10 @@ private:
         }
         if (rows < 3 || valueRows * 10 < rows * 7 || aligned * 10 < (valueRows - 1) * 7) return false;
         // Labels of a diagram stand among curves.
+        auto const upright = std::count_if(m_page.rules.begin(), m_page.rules.end(), [&](auto const& r) {
+            return r.axis == model::Rule::Axis::Vertical && r.box.height() > 0.5F * m_font && box.contains(r.box.centre());
+        });
+        if (upright >= 3) return false;
         auto const drawn = std::count_if(m_page.drawings.begin(), m_page.drawings.end(), [&](auto const& d) { return d.box.intersects(box); });
         return drawn <= 2;
     }

@@ -29,6 +29,10 @@ bool startsLower(std::string const& text) {
     return !text.empty() && ((text[0] >= 'a' && text[0] <= 'z') || text[0] == '(');
 }
 
+bool opensBracket(std::string const& text) {
+    return std::count(text.begin(), text.end(), '(') > std::count(text.begin(), text.end(), ')');
+}
+
 std::vector<Points> clustered(std::vector<Points> ys, Points tolerance) {
     std::sort(ys.begin(), ys.end());
     std::vector<Points> out;
@@ -280,6 +284,22 @@ int ColumnModel::firstValueColumn() const {
 
 std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns,
                                    Points fontHeight) {
+    // A value that only goes on from words above it ("(7 to" / "20 V)") is none of its own.
+    for (auto* p : pieces) {
+        if (!isValueLike(shapeOf(textOf(page, p->piece)))) continue;
+        for (auto* q : pieces) {
+            Points const pitch = p->piece.baseline - q->piece.baseline;
+            if (q->area != p->area || pitch < kSameLine * fontHeight || pitch > kWrapPitch * fontHeight || q->wrapOf || q->column0 > p->column0 ||
+                q->column1 < p->column0 || q->column0 == q->column1) {
+                continue;
+            }
+            auto const above = textOf(page, q->piece);
+            if (isValueLike(shapeOf(above)) || !(endsOpen(above) || opensBracket(above))) continue;
+            p->column0 = q->column0;
+            p->column1 = q->column1;
+            p->wrapOf = true;
+        }
+    }
     // The column with most value lines leads; a lone value between two of its lines is centred on both.
     std::vector<std::vector<Points>> ofColumn(static_cast<std::size_t>(std::max(columns.count(), 0)));
     for (int column = 0; column < columns.count(); ++column) {
@@ -297,7 +317,7 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
             bool const goesOn = near && (endsOpen(before) || startsOpen(text) ||
                                          (shapeOf(before) == Shape::Words && shapeOf(text) == Shape::Number && !text.empty() &&
                                           !(text[0] >= '0' && text[0] <= '9')));
-            if (!goesOn && isValueLike(shapeOf(text))) {
+            if (!goesOn && !p->wrapOf && isValueLike(shapeOf(text))) {
                 ofColumn[static_cast<std::size_t>(column)].push_back(p->piece.baseline);
             }
             before = std::move(text);
@@ -330,7 +350,7 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
     std::sort(sorted.begin(), sorted.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
     for (auto* p : sorted) {
         if (p->column0 == p->column1 || columns.holdsValues[static_cast<std::size_t>(p->column0)] == 0 || all.empty()) continue;
-        if (isValueLike(shapeOf(textOf(page, p->piece)))) continue;
+        if (p->wrapOf || isValueLike(shapeOf(textOf(page, p->piece)))) continue;
         Points const y = p->piece.baseline;
         bool const overValue = std::any_of(pieces.begin(), pieces.end(), [&](PlacedPiece* q) {
             return q->area == p->area && q->piece.baseline < y - tolerance && isValueLike(shapeOf(textOf(page, q->piece)));

@@ -20,6 +20,7 @@ struct PlacedPiece {
     int column1 = 0;
     bool wholeArea = false;  // fills its ruled area from side to side
     bool weaklyPlaced = false;  // put into the column it stands in although no rule parts it there
+    bool wrapOf = false;        // goes on from words above it, found by valueBaselines
     int row0 = -1;     // rows of the band, set by splitBand
     int row1 = -1;
 };
@@ -47,6 +48,7 @@ BandRows splitBand(model::PageLayout const& page, std::vector<PlacedPiece*> cons
                    model::Points fontHeight);
 
 // Baselines of the lines that are values of their own (for choosing BandKind).
+// Marks pieces that only wrap words above them.
 [[nodiscard]] std::vector<model::Points> valueBaselines(model::PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
                                                         ColumnModel const& columns, model::Points fontHeight);
 

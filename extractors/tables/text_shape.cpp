@@ -32,6 +32,8 @@ bool isLatin(char32_t c) { return (c >= U'a' && c <= U'z') || (c >= U'A' && c <=
 bool isDigit(char32_t c) { return (c >= U'0' && c <= U'9') || (c >= U'\uFF10' && c <= U'\uFF19'); }
 
 constexpr std::size_t kLongestValue = 34;   // characters
+constexpr std::size_t kLongestExpression = 22;
+constexpr std::size_t kLongestQuotient = 8;
 constexpr std::size_t kLongestLabel = 14;   // bytes
 constexpr int kLongestUnitWord = 5;         // lower-case letters in a run: "ohms", "cycle"
 
@@ -47,7 +49,7 @@ bool isValueWord(std::string_view text) {
 }  // namespace
 
 Shape shapeOf(std::string_view text) {
-    int digits = 0, letters = 0, dashes = 0, marks = 0, wide = 0, lowerRun = 0, longestRun = 0, operators = 0, comparisons = 0;
+    int digits = 0, letters = 0, dashes = 0, marks = 0, wide = 0, lowerRun = 0, longestRun = 0, operators = 0, slashes = 0, comparisons = 0;
     bool equals = false;
     bool startsNumeric = false;
     bool any = false;
@@ -71,6 +73,7 @@ Shape shapeOf(std::string_view text) {
         if (isDash(c)) ++dashes;
         if (c == U'*' || c == U'/' || c == U'.' || c == U'\u2026') ++marks;
         if (isOperator(c)) ++operators;
+        if (c == U'/') ++slashes;
         if (isComparison(c)) ++comparisons;
         if (c == U'=' || c == U'\uFF1D' || c == U':' || c == U'\uFF1A') equals = true;
         if (c > 0x2E80 && !isDash(c) && c != U'\u2103' && c < 0xFF00) ++wide;
@@ -92,7 +95,9 @@ Shape shapeOf(std::string_view text) {
     if (bracket) return letters == 0 && digits > 1 ? Shape::Number : Shape::Words;
     if (startsNumeric) return letters <= 14 ? Shape::Number : Shape::Words;
     if (comparisons > 0) return Shape::Words;
-    if (operators > 0 && longestRun <= 3 && count <= 22) return Shape::Expression;
+    // A slash alone parts names as often as it divides: "VDD/2", but "AB12/AB13".
+    bool const slashed = operators == slashes;
+    if (operators > 0 && longestRun <= 3 && count <= (slashed ? kLongestQuotient : kLongestExpression)) return Shape::Expression;
     return Shape::Words;
 }
 
@@ -102,7 +107,7 @@ bool endsOpen(std::string_view text) {
     std::size_t at = text.size();
     char32_t const last = text::decodePrevious(text, at);
     if (isOperator(last) && text.size() > 1) return text::trimmed(text.substr(0, at)).size() > 0 && shapeOf(text) != Shape::Dash;
-    if (isRangeMark(last) || last == U'(' || last == U',' || last == U'=') return true;
+    if (isRangeMark(last) || isComparison(last) || last == U'(' || last == U',' || last == U'=') return true;
     static constexpr std::array<std::string_view, 4> kWords{" to", " and", " or", " bis"};
     for (auto word : kWords) {
         if (text.size() > word.size() && text.substr(text.size() - word.size()) == word) return true;
