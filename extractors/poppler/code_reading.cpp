@@ -20,6 +20,7 @@ namespace {
 
 constexpr double kGoodFit = 0.085;
 constexpr double kFitOfFew = 0.075;       // a few glyphs must fit better
+constexpr double kUnexplained = 0.5;      // of the variation of the usual widths
 constexpr double kClearlyWorse = 1.5;     // times the misfit of the best
 constexpr double kClearlyWorseBy = 0.03;
 constexpr double kUsualSize = 0.12;       // few glyphs: overall width within this of the usual
@@ -100,8 +101,22 @@ std::uint32_t judgedByte(CodeReading reading, std::uint32_t code) {
     return byte > 0x20 && byte < 0x7F ? byte : 0;
 }
 
+double medianOf(std::vector<double> values) {
+    auto const middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+    std::nth_element(values.begin(), middle, values.end());
+    return *middle;
+}
+
+// Mean relative deviation from `centre`.
+double deviation(std::vector<double> const& values, double centre) {
+    double sum = 0;
+    for (double value : values) sum += std::abs(value / centre - 1);
+    return sum / static_cast<double>(values.size());
+}
+
 double misfitOfFace(CodeReading reading, std::span<CodeWidth const> widths, Proportions proportions, Widths const& face) {
     std::vector<double> ratios;
+    std::vector<double> usuals;
     std::vector<std::uint16_t> different;
     for (CodeWidth const& entry : widths.subspan(0, std::min(widths.size(), kMostCodes))) {
         std::uint32_t const byte = judgedByte(reading, entry.code);
@@ -109,19 +124,18 @@ double misfitOfFace(CodeReading reading, std::span<CodeWidth const> widths, Prop
         std::uint16_t const usual = face[byte - 0x20];
         if (usual == 0) continue;
         ratios.push_back(entry.width * 1000 / usual);
+        usuals.push_back(usual);
         if (std::find(different.begin(), different.end(), usual) == different.end()) different.push_back(usual);
     }
     bool const many = ratios.size() >= kMany;
     if (ratios.size() < kFewest || different.size() < (many ? kDifferentOfMany : kDifferentOfFew)) return 1;
     if (!many && proportions == Proportions::Relative) return 1;
-    std::vector<double> sorted = ratios;
-    std::nth_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2), sorted.end());
-    double const median = sorted[sorted.size() / 2];
-    if (!(median > 0)) return 1;
+    double const median = medianOf(ratios);
+    if (!(median > 0) || !std::isfinite(median)) return 1;
     if (!many && std::abs(median - 1) > kUsualSize) return 1;
-    double sum = 0;
-    for (double ratio : ratios) sum += std::abs(ratio / median - 1);
-    double const mean = sum / static_cast<double>(ratios.size());
+    double const mean = deviation(ratios, median);
+    // Widths that hardly vary fit anything: the reading must explain how they do.
+    if (mean > kUnexplained * deviation(usuals, medianOf(usuals))) return 1;
     return many || mean <= kFitOfFew ? mean : std::max(mean, 2 * kGoodFit);
 }
 

@@ -5,7 +5,6 @@
 
 #include <array>
 #include <cstdint>
-#include <string_view>
 #include <unordered_map>
 #include <vector>
 
@@ -19,9 +18,6 @@ namespace standin::poppler {
 // Which of the 256 codes of an 8-bit font its ToUnicode map has. Poppler merges
 // the map with its own guesses, so that the font no longer tells.
 [[nodiscard]] std::array<bool, 256> codesOfToUnicode(GfxFont const& font, XRef* xref);
-
-// The same out of the text of a map (bfchar and bfrange sections).
-[[nodiscard]] std::array<bool, 256> codesOfMap(std::string_view map);
 
 // Code -> character by the character table of an embedded TrueType program
 // (Unicode, or the private one of symbol fonts); empty if it has none.

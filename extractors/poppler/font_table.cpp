@@ -5,7 +5,7 @@
 // map of its character collection; the font program. Otherwise the character is
 // unknown.
 //
-// Tested by tests/extractors/poppler/font_table_test.cpp.
+// Tested by tests/extractors/poppler/page_text_test.cpp.
 #include "extractors/poppler/font_table.h"
 
 #include <algorithm>
