@@ -31,6 +31,7 @@ constexpr Points kSameSizeLowered = 0.12F;  // subscripts of the same size (font
 constexpr Points kSameSizeLoweredTo = 0.4F;
 constexpr Points kTight = 0.12F;            // such a script touches its host
 constexpr Points kNothingBefore = 3.0F;     // and has no text before it on its own line
+constexpr Points kFarLine = 3.0F;            // no host lies further away
 constexpr int kLinesAround = 24;            // how many lines up and down are searched for a host
 constexpr std::size_t kDoublesBack = 6;
 
@@ -160,6 +161,9 @@ private:
         m_places.assign(m_found.runs.size(), {});
         for (std::uint32_t l = 0; l < m_lines.size(); ++l)
             for (std::uint32_t index : m_lines[l].runs) m_places[index].line = l;
+        m_biggest.assign(m_lines.size(), 0);
+        for (std::uint32_t l = 0; l < m_lines.size(); ++l)
+            for (std::uint32_t index : m_lines[l].runs) m_biggest[l] = std::max(m_biggest[l], run(index).size);
         // Twice: a superscript may touch a subscript that is placed later.
         bool moved = attachOnce();
         if (moved) attachOnce();
@@ -178,8 +182,10 @@ private:
         bool moved = false;
         for (std::uint32_t l = 0; l < m_lines.size(); ++l) {
             auto const& runs = m_lines[l].runs;
+            bool const crowded = hasLineNear(l);
             for (std::size_t i = 0; i < runs.size(); ++i) {
                 GlyphRun& small = run(runs[i]);
+                if (!crowded && small.size >= kScriptSize * m_biggest[l]) continue;
                 if (small.script != model::Script::Normal) continue;
                 // The second word of a script: "V" with small "CC (max)".
                 if (i > 0) {
@@ -197,6 +203,21 @@ private:
             }
         }
         return moved;
+    }
+
+    // Another line so near that one could hold scripts of the other.
+    bool hasLineNear(std::uint32_t l) const {
+        for (int sign : {-1, 1}) {
+            for (int d = 1; d <= kLinesAround; ++d) {
+                int const other = static_cast<int>(l) + sign * d;
+                if (other < 0 || other >= static_cast<int>(m_lines.size())) break;
+                auto const o = static_cast<std::size_t>(other);
+                Points const distance = std::abs(m_lines[o].baseline - m_lines[l].baseline);
+                if (distance <= kRaisedTo * std::max(m_biggest[o], m_biggest[l])) return true;
+                if (distance > kFarLine * m_biggest[l]) break;
+            }
+        }
+        return false;
     }
 
     bool findHost(std::uint32_t l, std::size_t i, Place& place) {
@@ -265,6 +286,7 @@ private:
     Layer m_layer;
     std::vector<RunLine> m_lines;
     std::vector<Place> m_places;
+    std::vector<Points> m_biggest;  // size, by line
 };
 
 }  // namespace

@@ -190,7 +190,9 @@ TEST(RunningText, NothingIsLostAndNothingIsTakenFromOthers) {
     EXPECT_EQ(sortedLetters(read), sortedLetters(free));
     for (PageLayout const& page : pages)
         for (model::Word const& word : page.words)
-            if (word.owner != Owner::Furniture) EXPECT_EQ(word.owner, word.text == "0.3" ? Owner::Parameter : Owner::Text) << word.text;
+            if (word.owner != Owner::Furniture) {
+                EXPECT_EQ(word.owner, word.text == "0.3" ? Owner::Parameter : Owner::Text) << word.text;
+            }
     EXPECT_THAT(readText(pages, {}), IsEmpty()) << "read once only";
 }
 
