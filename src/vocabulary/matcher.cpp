@@ -25,6 +25,8 @@ constexpr float kUnknownWord = 1.5F;      // weight of a word that no entry uses
 constexpr double kOtherFamily = 0.75;
 constexpr double kGeneric = 0.97;
 constexpr double kRivalDistance = 0.05;   // a rival this near makes the match doubtful
+constexpr double kPlainName = 0.9;
+constexpr double kUnusualValue = 0.85;
 constexpr std::size_t kMostAliases = 4096;
 
 std::uint32_t groupsOf(Lexicon const& lexicon, std::vector<ConceptId> const& ids, std::vector<ConceptId> const& without) {
@@ -46,9 +48,13 @@ struct Candidate {
     double score = 0;
 };
 
-// Dimensions as coherent units; a temperature and a temperature difference go together.
+// Dimensions as coherent units; a temperature and a temperature difference go
+// together, and peak values with plain ones.
 bool dimensionsAgree(std::string_view a, std::string_view b) {
-    auto const plain = [](std::string_view unit) { return unit == "K" ? std::string_view("degC") : unit; };
+    auto const plain = [](std::string_view unit) {
+        unit = unit.substr(0, unit.find(' '));  // "V rms", "V p-p"
+        return unit == "K" ? std::string_view("degC") : unit;
+    };
     return plain(a) == plain(b);
 }
 
@@ -278,7 +284,9 @@ private:
                 score *= 0.62;
             }
         }
-        score *= kindFactor(entry, m_query.kind) * rangeFactor(entry, m_query.magnitude);
+        // A name that says it outright stands against an unusual value.
+        double const plausible = rangeFactor(entry, m_query.magnitude);
+        score *= kindFactor(entry, m_query.kind) * (candidate.name > kPlainName ? std::max(plausible, kUnusualValue) : plausible);
         switch (familyRank(entry)) {
             case 0: return candidate.name > 0 ? score * kOtherFamily : 0;  // a symbol of another family says nothing here
             case 1: return m_query.family.empty() ? score : score * kGeneric;
