@@ -25,11 +25,7 @@ namespace {
 using model::ConditionRelation;
 using quantity::Decimal;
 
-struct Part {
-    std::string symbol;  // empty: words
-    model::Interval interval;
-    std::string words;  // key of the text
-};
+using Part = StatedPart;
 
 constexpr std::size_t kLongestCondition = 2000;
 
@@ -82,13 +78,6 @@ void addParts(std::string_view text, Scope scope, std::vector<Part>& parts) {
     }
 }
 
-std::vector<Part> partsOf(ConditionTexts const& texts) {
-    std::vector<Part> parts;
-    addParts(texts.own, Scope::Own, parts);
-    addParts(texts.table, Scope::Table, parts);
-    return parts;
-}
-
 std::optional<Decimal> decimal(std::optional<std::string> const& text) { return text ? Decimal::parse(*text) : std::nullopt; }
 
 // A point is a range of one value; a side without a bound is unlimited.
@@ -133,10 +122,22 @@ bool isRoomTemperature(Part const& part) {
 
 }  // namespace
 
+StatedConditions stateConditions(ConditionTexts texts) {
+    StatedConditions stated{std::string(texts.own), std::string(texts.table), {}};
+    addParts(texts.own, Scope::Own, stated.parts);
+    addParts(texts.table, Scope::Table, stated.parts);
+    return stated;
+}
+
 ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate) {
     if (reference.own == candidate.own && reference.table == candidate.table) return ConditionRelation::Same;
-    std::vector<Part> const r = partsOf(reference);
-    std::vector<Part> const c = partsOf(candidate);
+    return relateConditions(stateConditions(reference), stateConditions(candidate));
+}
+
+ConditionRelation relateConditions(StatedConditions const& reference, StatedConditions const& candidate) {
+    if (reference.own == candidate.own && reference.table == candidate.table) return ConditionRelation::Same;
+    std::vector<Part> const& r = reference.parts;
+    std::vector<Part> const& c = candidate.parts;
     std::vector<char> met(c.size(), 0);
     bool harsher = false;
     bool milder = false;

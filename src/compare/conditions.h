@@ -4,7 +4,9 @@
 //     relateConditions({"Ta=25°C", ""}, {"Ta=-20 to 60°C", ""})                    ->  Harsher
 #pragma once
 
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "model/comparison.h"
 
@@ -15,6 +17,20 @@ struct ConditionTexts {
     std::string_view table;  // of the table or group; empty: none
 };
 
+// One part of a condition: a quantity with its interval, or words.
+struct StatedPart {
+    std::string symbol;  // in one spelling; empty: words
+    model::Interval interval;
+    std::string words;  // key of the text
+};
+
+// Both texts taken apart, for relating one condition with many others.
+struct StatedConditions {
+    std::string own, table;  // as given
+    std::vector<StatedPart> parts;
+};
+[[nodiscard]] StatedConditions stateConditions(ConditionTexts texts);
+
 // Part by part, by quantity: the line's own part precedes the table's. A part
 // that holds over more (the candidate's range encloses the reference's) is
 // harsher, over less milder, any other difference unordered; parts stated in one
@@ -22,6 +38,7 @@ struct ConditionTexts {
 // Words that cannot be read as quantities are compared as text. Exchange turns
 // Harsher into Milder and leaves the rest.
 [[nodiscard]] model::ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate);
+[[nodiscard]] model::ConditionRelation relateConditions(StatedConditions const& reference, StatedConditions const& candidate);
 
 // 1: the same; 0.75: one unstated; 0.5: ordered; 0: unordered. For weighing pairings.
 [[nodiscard]] double conditionLikeness(model::ConditionRelation relation);

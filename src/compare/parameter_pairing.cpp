@@ -37,6 +37,7 @@ struct Profile {
     std::vector<Key> nameTokens;
     std::string variant;
     std::string dimension;
+    StatedConditions conditions;  // taken apart once, related with many
     int row = -1;
     int placeInRow = 0;
 };
@@ -64,6 +65,7 @@ Profile profileOf(Parameter const& p, PrintedRows const& rows, int index) {
     profile.nameTokens = tokensOf(p.name);
     profile.variant = text::foldKey(p.variant);
     if (p.interval) profile.dimension = p.interval->unit;
+    profile.conditions = stateConditions({p.condition, p.tableCondition});
     profile.row = rows.ofParameter(index);
     if (profile.row >= 0) {
         auto const& inRow = rows[profile.row].parameters;
@@ -171,7 +173,7 @@ private:
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
         if (dimensionsDiffer && !twins && !(sameSymbol && sameName)) total -= 0.35;
         if (a.kind != b.kind && !twins) total -= 0.02;
-        total += 0.2 * conditionLikeness(relateConditions({a.condition, a.tableCondition}, {b.condition, b.tableCondition}));
+        total += 0.2 * conditionLikeness(relateConditions(pa.conditions, pb.conditions));
         if (pa.variant == pb.variant) {
             total += 0.05;
         } else if (!pa.variant.empty() && !pb.variant.empty()) {
