@@ -20,6 +20,8 @@ using enum ColumnRole;
 // Share of a column's cells that must look alike before content decides.
 constexpr double kMostly = 0.6;
 constexpr int kMostHeadRows = 5;
+constexpr std::size_t kLongestTitle = 60;
+constexpr int kMostJudged = 40;  // filled cells of a column that are looked at
 
 struct Content {
     int filled = 0;
@@ -44,7 +46,7 @@ bool looksLikeValue(std::string const& text) {
 Content contentOf(model::Table const& table, TableText const& text, Segment const& segment, int column) {
     Content content;
     int last = -1;
-    for (int row = segment.bodyFirst; row < segment.bodyEnd; ++row) {
+    for (int row = segment.bodyFirst; row < segment.bodyEnd && content.filled < kMostJudged; ++row) {
         int const index = text.at(row, column);
         if (index < 0 || index == last) continue;
         last = index;
@@ -94,7 +96,9 @@ int knownTitles(TableText const& text, int row) {
         last = index;
         std::string const& words = text.cells[static_cast<std::size_t>(index)].text;
         if (words.empty()) continue;
-        if (looksLikeValue(words)) return -1;
+        bool const number = (words[0] >= '0' && words[0] <= '9') || ((words[0] == '-' || words[0] == '+') && hasDigit(words));
+        if (number || words.starts_with("±")) return -1;
+        if (words.size() > kLongestTitle) continue;
         ColumnRole const role = columnRoleOf(words);
         bool const strong = role == Min || role == Typ || role == Max || role == Unit || role == Symbol || role == Condition || role == Value;
         if (strong) ++known;

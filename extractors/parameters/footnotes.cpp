@@ -29,6 +29,17 @@ std::string lineText(model::PageLayout const& page, model::TextLine const& line)
     return tidied(out);
 }
 
+// A cheap look at the first word: could the line open with a mark?
+bool mayLead(model::PageLayout const& page, model::TextLine const& line) {
+    if (line.firstWord >= page.words.size()) return false;
+    std::string const& word = page.words[line.firstWord].text;
+    if (word.empty()) return false;
+    auto const first = static_cast<unsigned char>(word[0]);
+    if (first >= 0x80 || (first >= '0' && first <= '9') || first == '(' || first == '[' || first == '*') return true;
+    if (first >= 'A' && first <= 'H' && word.size() <= 2) return true;
+    return first == 'N' || first == 'n' || first == 'R' || first == 'H' || first == 'A';
+}
+
 }  // namespace
 
 FootnoteLead footnoteLead(std::string_view raw) {
@@ -99,8 +110,10 @@ void Footnotes::collect() {
         model::Points lastX = 0;
         for (model::TextLine const& line : page.lines) {
             if (line.wordCount == 0 || line.direction != model::Direction::Right) continue;
+            bool const may = mayLead(page, line);
+            if (!may && running < 0) continue;
             std::string const text = lineText(page, line);
-            FootnoteLead lead = footnoteLead(text);
+            FootnoteLead lead = may ? footnoteLead(text) : FootnoteLead{};
             if (!lead.key.empty()) {
                 m_entries.push_back({page.page, line.box.y0, lead.worded, lead.bracketed, std::move(lead.key), std::move(lead.text)});
                 running = static_cast<std::ptrdiff_t>(m_entries.size()) - 1;

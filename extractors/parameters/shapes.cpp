@@ -32,11 +32,16 @@ constexpr std::array kBases = {
 
 constexpr std::array kPrefixes = {"", "m", "u", "μ", "µ", "n", "p", "f", "k", "g", "c", "d", "м", "мк", "н", "п", "к", "毫", "微", "千", "meg"};
 
+constexpr auto kSortedBases = [] {
+    std::array<std::string_view, kBases.size()> sorted{};
+    std::ranges::copy(kBases, sorted.begin());
+    std::ranges::sort(sorted);
+    return sorted;
+}();
+
 bool isBase(std::string_view factor) {
     return std::ranges::any_of(kPrefixes, [&](std::string_view prefix) {
-        if (!factor.starts_with(prefix)) return false;
-        std::string_view const rest = factor.substr(prefix.size());
-        return std::ranges::any_of(kBases, [&](std::string_view base) { return base == rest; });
+        return factor.starts_with(prefix) && std::ranges::binary_search(kSortedBases, factor.substr(prefix.size()));
     });
 }
 
@@ -128,6 +133,7 @@ bool isSymbolLike(std::string_view raw) {
 }
 
 bool isUnitLike(std::string_view raw) {
+    if (raw.empty() || raw.size() > 32) return false;
     std::string text = withoutSpaces(folded(raw));
     if (text.empty() || text.size() > 24) return false;
     if (text.front() == '(' && text.back() == ')') text = text.substr(1, text.size() - 2);
@@ -165,6 +171,7 @@ bool hasRelation(std::string_view text) {
 
 bool isConditionLike(std::string_view raw) {
     if (hasRelation(raw)) return true;
+    if (raw.size() < 3) return false;
     std::string const text = folded(raw);
     if (text.starts_with("@")) return true;
     // test models of electrostatic discharge, and set states
@@ -193,6 +200,7 @@ bool isPackageLike(std::string_view raw) {
 }
 
 bool isPartLike(std::string_view raw) {
+    if (raw.size() < 2 || raw.size() > 120) return false;
     std::string const text = trimmed(tidied(raw));
     if (text.size() < 2 || text.size() > 90) return false;
     std::string const low = folded(text);

@@ -3,11 +3,13 @@
 // One pass over code points for each form; no tables beyond a few switches.
 // Tested by tests/extractors/parameters/text_forms_test.cpp.
 
+#include <algorithm>
+
+#include "text/utf8.h"
+
 namespace standin::parameters {
 
 namespace {
-
-constexpr char32_t kBroken = U'\uFFFD';
 
 bool isSpace(char32_t c) {
     return c == U' ' || c == U'\t' || c == U'\n' || c == U'\r' || c == U'\u00A0' || c == U'\u3000' ||
@@ -44,55 +46,9 @@ char32_t superscriptPlain(char32_t c) {
 
 }  // namespace
 
-std::u32string decoded(std::string_view utf8) {
-    std::u32string out;
-    out.reserve(utf8.size());
-    std::size_t i = 0;
-    while (i < utf8.size()) {
-        auto const lead = static_cast<unsigned char>(utf8[i]);
-        int const length = lead < 0x80 ? 1 : lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : lead >= 0xC0 ? 2 : 0;
-        if (length == 0 || i + static_cast<std::size_t>(length) > utf8.size()) {
-            out.push_back(kBroken);
-            ++i;
-            continue;
-        }
-        char32_t code = length == 1 ? lead : lead & (0xFF >> (length + 1));
-        bool good = true;
-        for (int k = 1; k < length; ++k) {
-            auto const next = static_cast<unsigned char>(utf8[i + static_cast<std::size_t>(k)]);
-            good = good && (next & 0xC0) == 0x80;
-            code = (code << 6) | (next & 0x3F);
-        }
-        out.push_back(good ? code : kBroken);
-        i += good ? static_cast<std::size_t>(length) : 1;
-    }
-    return out;
-}
-
-void append(std::string& utf8, char32_t code) {
-    if (code < 0x80) {
-        utf8.push_back(static_cast<char>(code));
-    } else if (code < 0x800) {
-        utf8.push_back(static_cast<char>(0xC0 | (code >> 6)));
-        utf8.push_back(static_cast<char>(0x80 | (code & 0x3F)));
-    } else if (code < 0x10000) {
-        utf8.push_back(static_cast<char>(0xE0 | (code >> 12)));
-        utf8.push_back(static_cast<char>(0x80 | ((code >> 6) & 0x3F)));
-        utf8.push_back(static_cast<char>(0x80 | (code & 0x3F)));
-    } else {
-        utf8.push_back(static_cast<char>(0xF0 | (code >> 18)));
-        utf8.push_back(static_cast<char>(0x80 | ((code >> 12) & 0x3F)));
-        utf8.push_back(static_cast<char>(0x80 | ((code >> 6) & 0x3F)));
-        utf8.push_back(static_cast<char>(0x80 | (code & 0x3F)));
-    }
-}
-
-std::string encoded(std::u32string_view text) {
-    std::string out;
-    out.reserve(text.size());
-    for (char32_t c : text) append(out, c);
-    return out;
-}
+std::u32string decoded(std::string_view utf8) { return standin::text::toUtf32(utf8); }
+std::string encoded(std::u32string_view codes) { return standin::text::toUtf8(codes); }
+void append(std::string& utf8, char32_t code) { standin::text::append(utf8, code); }
 
 bool isCjk(char32_t c) {
     return (c >= 0x3000 && c <= 0x30FF) || (c >= 0x3400 && c <= 0x9FFF) || (c >= 0xF900 && c <= 0xFAFF) ||
@@ -104,6 +60,11 @@ bool isLatinLetter(char32_t c) { return (c >= U'A' && c <= U'Z') || (c >= U'a' &
 bool isGreek(char32_t c) { return (c >= 0x0370 && c <= 0x03FF) || c == U'\u2206' || c == U'\u2126' || c == U'\u00B5'; }
 
 std::string trimmed(std::string_view text) {
+    auto plainSpace = [](char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; };
+    while (!text.empty() && plainSpace(text.front())) text.remove_prefix(1);
+    while (!text.empty() && plainSpace(text.back())) text.remove_suffix(1);
+    bool const ascii = text.empty() || (static_cast<unsigned char>(text.front()) < 0x80 && static_cast<unsigned char>(text.back()) < 0x80);
+    if (ascii) return std::string(text);
     std::u32string const codes = decoded(text);
     std::size_t first = 0;
     std::size_t last = codes.size();
@@ -113,6 +74,21 @@ std::string trimmed(std::string_view text) {
 }
 
 std::string tidied(std::string_view text) {
+    if (standin::text::isAscii(text)) {
+        std::string out;
+        out.reserve(text.size());
+        bool space = false;
+        for (char c : text) {
+            if (c == ' ' || c == '\t' || c == '\n' || c == '\r') {
+                space = !out.empty();
+                continue;
+            }
+            if (space) out.push_back(' ');
+            space = false;
+            out.push_back(c);
+        }
+        return out;
+    }
     std::u32string const codes = decoded(text);
     std::string out;
     out.reserve(text.size());
@@ -152,7 +128,9 @@ std::string tidied(std::string_view text) {
 }
 
 std::string folded(std::string_view text) {
-    std::u32string const codes = decoded(tidied(text));
+    std::string const tidy = tidied(text);
+    if (standin::text::isAscii(tidy)) return standin::text::asciiLower(tidy);
+    std::u32string const codes = decoded(tidy);
     std::string out;
     out.reserve(text.size());
     for (char32_t c : codes) {
@@ -212,6 +190,7 @@ std::string closedNumbers(std::string_view text) {
 }
 
 std::string plainExponents(std::string_view text) {
+    if (standin::text::isAscii(text)) return std::string(text);
     std::u32string const codes = decoded(text);
     std::string out;
     out.reserve(text.size());
@@ -226,6 +205,9 @@ std::string plainExponents(std::string_view text) {
 }
 
 bool saysNothing(std::string_view text) {
+    for (char c : text) {
+        if (standin::text::isAsciiLetter(c) || standin::text::isAsciiDigit(c)) return false;
+    }
     for (char32_t c : decoded(text)) {
         if (isSpace(c) || isInvisible(c) || isDash(c)) continue;
         if (c == U'.' || c == U'\u2026' || c == U'\u2025' || c == U'/' || c == U'_' || c == U'\u30FC' || c == U'\u4E00' || c == U'*') continue;

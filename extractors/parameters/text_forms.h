@@ -18,7 +18,7 @@ namespace standin::parameters {
 
 // Code points of UTF-8 text; a broken byte becomes U+FFFD.
 [[nodiscard]] std::u32string decoded(std::string_view utf8);
-[[nodiscard]] std::string encoded(std::u32string_view text);
+[[nodiscard]] std::string encoded(std::u32string_view codes);
 void append(std::string& utf8, char32_t code);
 
 [[nodiscard]] bool isCjk(char32_t code);

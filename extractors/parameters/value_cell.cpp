@@ -16,7 +16,24 @@ namespace standin::parameters {
 
 namespace {
 
+constexpr std::size_t kLongestValue = 120;  // bytes
+
 bool isDigitChar(char c) { return c >= '0' && c <= '9'; }
+
+// "4.25", "-0.3", "+85": the usual cell.
+bool isPlainNumber(std::string_view text) {
+    if (!text.empty() && (text.front() == '-' || text.front() == '+')) text.remove_prefix(1);
+    if (text.empty() || !isDigitChar(text.front()) || !isDigitChar(text.back())) return false;
+    int points = 0;
+    for (char c : text) {
+        if (c == '.') {
+            ++points;
+        } else if (!isDigitChar(c)) {
+            return false;
+        }
+    }
+    return points <= 1;
+}
 
 struct Halves {
     std::string left;
@@ -178,6 +195,17 @@ std::string takeUnitTail(std::string& text) {
 
 ValueCell readValueCell(std::string_view raw, Slot slot, std::string_view columnUnit) {
     ValueCell cell;
+    if (raw.size() > kLongestValue) {
+        // prose, whatever column it stands in
+        cell.form = ValueForm::Words;
+        put(cell, slot, tidied(raw));
+        return cell;
+    }
+    if (isPlainNumber(raw)) {
+        cell.form = ValueForm::Number;
+        put(cell, slot, std::string(raw));
+        return cell;
+    }
     std::string text = closedNumbers(plainExponents(tidied(raw)));
     while (!text.empty() && (text.back() == ',' || text.back() == ';')) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
     if (saysNothing(text)) return cell;
