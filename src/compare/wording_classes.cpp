@@ -165,7 +165,8 @@ private:
 
     // "VDD below 1.5 V": a pin's name in a sentence about its voltage.
     [[nodiscard]] bool pinNamesAreSymbols() const {
-        return says(Meaning::Above) || says(Meaning::Below) || says(Meaning::AtLeast) || says(Meaning::AtMost) || !keysOfKind(m_reference, Kind::Number).empty();
+        return says(Meaning::Above) || says(Meaning::Below) || says(Meaning::AtLeast) || says(Meaning::AtMost) || !keysOfKind(m_reference, Kind::Number).empty() ||
+               !keysOfKind(m_candidate, Kind::Number).empty();
     }
 
     [[nodiscard]] bool changed(Kind kind) const {

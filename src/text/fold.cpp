@@ -198,9 +198,8 @@ public:
                 continue;
             }
             if (code < 0x20 || code == 0x7F) continue;
-            if (code >= 0xFF61 && code <= 0xFF9F) {
-                m_halfWidthKana = true;
-            }
+            if (code >= 0xFF61 && code <= 0xFF9F) m_halfWidthKana = true;
+            if (code >= 0x300 && code <= 0x36F) m_combining = true;
             if (auto const by = replacement(code)) {
                 if (by->empty()) continue;
                 put(*by, code);
@@ -215,6 +214,7 @@ public:
         }
         if (m_cyrillic) m_result = withoutLookAlikes(m_result);
         if (m_halfWidthKana) m_result = normalised(m_result, nfkc());
+        if (m_combining) m_result = normalised(m_result, nfc());  // a dropped character may have kept a mark from its letter
         return std::move(m_result);
     }
 
@@ -257,6 +257,7 @@ private:
     bool m_lastCjk = false;
     bool m_cyrillic = false;
     bool m_halfWidthKana = false;
+    bool m_combining = false;
 };
 
 }  // namespace
