@@ -68,10 +68,10 @@ BoundPrecision precisionFor(SheetPair const& sheets, Parameter const& p) {
     return {};
 }
 
-Relation decided(Relation values, ConditionRelation conditions) {
+Relation decided(Relation values, bool equal, ConditionRelation conditions) {
     if (values == Relation::UnitConflict || values == Relation::NotComparable) return values;
     if (conditions == ConditionRelation::Same) return values;
-    if (conditions == ConditionRelation::OneUnstated) return isEqual(values) ? Relation::ConditionsDiffer : values;
+    if (conditions == ConditionRelation::OneUnstated) return equal ? Relation::ConditionsDiffer : values;
     return Relation::ConditionsDiffer;
 }
 
@@ -92,10 +92,11 @@ private:
         Parameter const& c = m_sheets.candidate.parameters[static_cast<std::size_t>(pair.candidate)];
         Relation const values = relateValues(r, c, precisionFor(m_sheets, r));
         ConditionRelation const conditions = relateConditions({r.condition, r.tableCondition}, {c.condition, c.tableCondition});
-        Relation const relation = decided(values, conditions);
+        bool const equal = isEqual(values, r, c);
+        Relation const relation = decided(values, equal, conditions);
         int const pairIndex = static_cast<int>(m_result.pairs.size());
         m_result.pairs.push_back({r.canonical.empty() ? c.canonical : r.canonical, r.id, c.id, relation, model::Judgement::Open, pair.confidence});
-        if (isEqual(relation)) {
+        if (isEqual(relation, r, c)) {
             compareNames(pair, r, c);
             return;
         }
@@ -109,7 +110,7 @@ private:
         finding.pair = pairIndex;
         addRowPlace(draft.referencePlaces, m_sheets.referenceRows, pair.reference);
         addRowPlace(draft.candidatePlaces, m_sheets.candidateRows, pair.candidate);
-        if (relation == Relation::ConditionsDiffer && isEqual(values)) groupByCondition(draft, r, c);
+        if (relation == Relation::ConditionsDiffer && equal) groupByCondition(draft, r, c);
         m_result.drafts.push_back(std::move(draft));
     }
 
@@ -181,7 +182,8 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
         auto const r = referenceOf.find(draft.finding.affects[0]);
         auto const c = candidateOf.find(draft.finding.affects[1]);
         if (r == referenceOf.end() || c == candidateOf.end()) continue;
-        if (!isEqual(relateValues(*r->second, *c->second, precisionFor(sheets, *r->second)))) continue;
+        Relation const values = relateValues(*r->second, *c->second, precisionFor(sheets, *r->second));
+        if (!isEqual(values, *r->second, *c->second)) continue;
         if (relateConditions({r->second->condition, {}}, {c->second->condition, {}}) != ConditionRelation::Same) continue;
         auto key = std::make_pair(r->second->tableCondition, c->second->tableCondition);
         auto found = known.find(key);

@@ -136,7 +136,14 @@ bool sameNumber(std::optional<model::Value> const& r, std::optional<model::Value
     return a && b && (*a == *b || quantity::equalAsPrinted(*a, *b));
 }
 
+bool hasLimits(model::Parameter const& parameter) { return parameter.interval && (parameter.interval->lo || parameter.interval->hi); }
+
 }  // namespace
+
+bool isEqual(Relation relation, model::Parameter const& reference, model::Parameter const& candidate) {
+    if (relation == Relation::TypEqual) return !hasLimits(reference) && !hasLimits(candidate);
+    return relation == Relation::Same;
+}
 
 Relation relateIntervals(Interval const& reference, Interval const& candidate, BoundPrecision precision) {
     if (reference.unit != candidate.unit) return Relation::UnitConflict;
@@ -172,7 +179,7 @@ Relation relateValues(model::Parameter const& reference, model::Parameter const&
         return sameTexts && sameUnit ? Relation::Same : Relation::NotComparable;
     }
     Relation const relation = relateIntervals(*reference.interval, *candidate.interval, precision);
-    if (!isEqual(relation)) return relation;
+    if (!isEqual(relation, reference, candidate)) return relation;
     // The intervals agree; do they hold all that is printed?
     using Member = std::optional<model::Value> model::Parameter::*;
     for (Member const member : std::array<Member, 3>{&model::Parameter::min, &model::Parameter::typ, &model::Parameter::max}) {

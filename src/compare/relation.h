@@ -35,9 +35,8 @@ struct BoundPrecision {
 // apart. Different texts are never Same unless their values are equal.
 [[nodiscard]] model::Relation relateValues(model::Parameter const& reference, model::Parameter const& candidate, BoundPrecision precision = {});
 
-// A relation that says that no difference was found.
-[[nodiscard]] constexpr bool isEqual(model::Relation relation) {
-    return relation == model::Relation::Same || relation == model::Relation::TypEqual || relation == model::Relation::ModeSame;
-}
+// No difference was found: Same, or TypEqual where neither sheet gives limits. Equal
+// typical values with limits in one sheet only leave the other sheet's limits open.
+[[nodiscard]] bool isEqual(model::Relation relation, model::Parameter const& reference, model::Parameter const& candidate);
 
 }  // namespace standin::compare

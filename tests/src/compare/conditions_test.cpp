@@ -1,0 +1,64 @@
+#include "compare/conditions.h"
+
+#include <gtest/gtest.h>
+
+namespace standin::compare {
+namespace {
+
+using model::ConditionRelation;
+
+struct Case {
+    ConditionTexts reference;
+    ConditionTexts candidate;
+    ConditionRelation relation;
+};
+
+Case const kCases[] = {
+    {{"", ""}, {"", ""}, ConditionRelation::Same},
+    {{"VDD=3.5V", "Ta=25°C"}, {"VDD = 3.5 V, TA = 25 °C", ""}, ConditionRelation::Same},
+    {{"VDD=3.5V", ""}, {"VCC=3500mV", ""}, ConditionRelation::Same},
+    {{"VDD=3.5V", ""}, {"VDD=3.9V", ""}, ConditionRelation::Unordered},
+    {{"VDD=3.5V to 4.5V", ""}, {"VDD=4.0V", ""}, ConditionRelation::Milder},
+    {{"VDD=4.0V", ""}, {"VDD=3.5V to 4.5V", ""}, ConditionRelation::Harsher},
+    {{"", "Ta=25°C"}, {"", "Ta=-20 to 60°C"}, ConditionRelation::Harsher},
+    {{"", ""}, {"", "Ta=25°C"}, ConditionRelation::Same},
+    {{"", ""}, {"VDD=3.5V", ""}, ConditionRelation::OneUnstated},
+    {{"", "Ta=25°C unless otherwise specified"}, {"", "(Ta=25°C, unless otherwise noted)"}, ConditionRelation::Same},
+    {{"", "Ta=25°C unless otherwise specified"}, {"", "Ta=85°C unless otherwise specified"}, ConditionRelation::Unordered},
+    {{"VDD=3V", "VDD=4V"}, {"VDD=3V", "VDD=5V"}, ConditionRelation::Same},
+    {{"no load", ""}, {"with load", ""}, ConditionRelation::Unordered},
+    {{"no load", ""}, {"No load", ""}, ConditionRelation::Same},
+};
+
+TEST(Conditions, AreToldSameHarsherMilderOrUnordered) {
+    for (auto const& c : kCases) {
+        EXPECT_EQ(relateConditions(c.reference, c.candidate), c.relation)
+            << c.reference.own << " / " << c.reference.table << " : " << c.candidate.own << " / " << c.candidate.table;
+    }
+}
+
+TEST(Conditions, MirrorWhenExchanged) {
+    for (auto const& c : kCases) {
+        ConditionRelation const back = relateConditions(c.candidate, c.reference);
+        ConditionRelation expected = c.relation;
+        if (c.relation == ConditionRelation::Harsher) expected = ConditionRelation::Milder;
+        if (c.relation == ConditionRelation::Milder) expected = ConditionRelation::Harsher;
+        EXPECT_EQ(back, expected) << c.reference.own << " : " << c.candidate.own;
+    }
+}
+
+TEST(Conditions, EveryChangedDigitIsSeen) {
+    for (std::string const form : {"VDD=#V", "ID=#mA, VGS=4V", "f=#kHz", "Ta=#5°C", "RL=#kΩ", "pulse of #0 µs", "# cells", "VIN=VOUT+#V", "t<#ms"}) {
+        auto filled = [&](char digit) {
+            std::string text = form;
+            text[text.find('#')] = digit;
+            return text;
+        };
+        std::string const before = filled('3');
+        std::string const after = filled('7');
+        EXPECT_NE(relateConditions({before, ""}, {after, ""}), ConditionRelation::Same) << form;
+    }
+}
+
+}  // namespace
+}  // namespace standin::compare

@@ -1,0 +1,34 @@
+#include "compare/node_names.h"
+
+#include <gtest/gtest.h>
+
+namespace standin::compare {
+namespace {
+
+TEST(NodeNames, KnowSynonymsOfOneFunction) {
+    EXPECT_EQ(nodeKey("VDD"), nodeKey("Vcc"));
+    EXPECT_EQ(nodeKey("V_DD"), nodeKey("VDD"));
+    EXPECT_EQ(nodeKey("VSS"), nodeKey("GND"));
+    EXPECT_EQ(nodeKey("DO"), nodeKey("DOUT"));
+    EXPECT_EQ(nodeKey("N.C."), nodeKey("NC"));
+}
+
+TEST(NodeNames, KeepApartWhatIsNeverTheSame) {
+    EXPECT_NE(nodeKey("VSS"), nodeKey("VM"));
+    EXPECT_NE(nodeKey("GND"), nodeKey("VM"));
+    EXPECT_NE(nodeKey("DO"), nodeKey("CO"));
+    EXPECT_NE(nodeKey("NC"), nodeKey("DNC"));
+    EXPECT_NE(nodeKey("VIN"), nodeKey("VINI"));
+    EXPECT_NE(nodeKey("TEST"), nodeKey("CDLY"));
+    EXPECT_EQ(nodeKey("Q7"), nodeKey("q7"));
+}
+
+TEST(NodeNames, SpellConditionSymbolsAlike) {
+    EXPECT_EQ(conditionSymbolKey("Ta"), conditionSymbolKey("T_A"));
+    EXPECT_EQ(conditionSymbolKey("VDD"), conditionSymbolKey("VCC"));
+    EXPECT_NE(conditionSymbolKey("Ta"), conditionSymbolKey("Tj"));
+    EXPECT_NE(conditionSymbolKey("VGS"), conditionSymbolKey("VDS"));
+}
+
+}  // namespace
+}  // namespace standin::compare

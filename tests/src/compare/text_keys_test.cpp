@@ -1,0 +1,47 @@
+#include "compare/text_keys.h"
+
+#include <gtest/gtest.h>
+
+namespace standin::compare {
+namespace {
+
+TEST(TextKeys, AreEqualForWhatReadsTheSame) {
+    EXPECT_EQ(keyOf("4.28\u00A0V"), keyOf("4.28 V"));
+    EXPECT_EQ(keyOf("-40 \u2013 85"), keyOf("-40 - 85"));
+    EXPECT_NE(keyOf("mΩ"), keyOf("MΩ"));
+    EXPECT_NE(keyOf("4.28 V"), keyOf("4.29 V"));
+}
+
+TEST(TextKeys, MeasureLikenessByWords) {
+    auto const a = tokensOf("Delay time 10 ms");
+    EXPECT_EQ(similarity(a, tokensOf("delay time 10 ms")), 1.0);
+    EXPECT_EQ(similarity(a, tokensOf("Delay time 12 ms")), 0.75);
+    EXPECT_EQ(similarity(a, tokensOf("Other words")), 0.0);
+    EXPECT_EQ(similarity({}, {}), 1.0);
+    EXPECT_GT(letterSimilarity("4.255", "4.256"), 0.7);
+    EXPECT_EQ(letterSimilarity("a", "b"), 0.0);
+}
+
+TEST(TextKeys, CutTextsSoThatTheDifferenceStaysInView) {
+    std::string const before = std::string(900, 'a') + " 4.25 " + std::string(900, 'b');
+    std::string const after = std::string(900, 'a') + " 4.35 " + std::string(900, 'b');
+    auto const shown = excerpts(before, after, 300);
+    EXPECT_LE(shown.reference.size(), 300U);
+    EXPECT_LE(shown.candidate.size(), 300U);
+    EXPECT_NE(shown.reference.find("4.25"), std::string::npos);
+    EXPECT_NE(shown.candidate.find("4.35"), std::string::npos);
+    EXPECT_EQ(excerpts("short", "text", 300).reference, "short");
+}
+
+TEST(TextKeys, NeverCutInsideACharacter) {
+    std::string text;
+    for (int i = 0; i < 50; ++i) text += "电";
+    for (std::size_t limit = 4; limit < 20; ++limit) {
+        std::string const cut = clipped(text, limit);
+        EXPECT_LE(cut.size(), limit);
+        EXPECT_EQ(cut.size() % 3, 0U);
+    }
+}
+
+}  // namespace
+}  // namespace standin::compare
