@@ -159,6 +159,19 @@ struct OpenLine {
 
 enum class Join : std::uint8_t { Up, Down, Own };
 
+// The line is the beginning of one indented row, and what follows is not indented any more.
+bool hasOneChild(std::vector<OpenLine> const& lines, std::size_t i, std::size_t child, Points fontHeight) {
+    Points const indent = kIndent * fontHeight;
+    if (!lines[child].key || lines[child].keyX <= lines[i].keyX + indent) return false;
+    for (std::size_t k = i + 1; k < child; ++k) {
+        if (lines[k].key && lines[k].keyX <= lines[i].keyX + indent) return false;
+    }
+    for (std::size_t k = child + 1; k < lines.size(); ++k) {
+        if (lines[k].key) return lines[k].keyX <= lines[i].keyX + indent / 2;
+    }
+    return true;
+}
+
 Join joinOf(PageLayout const& page, std::vector<OpenLine> const& lines, std::size_t i, ColumnModel const& columns, Points fontHeight) {
     auto const& line = lines[i];
     constexpr Points kFar = 1e6F;
@@ -182,6 +195,7 @@ Join joinOf(PageLayout const& page, std::vector<OpenLine> const& lines, std::siz
     if (hasBelow && !lines[below].key && below == i + 1) return Join::Down;
     auto const text = textOf(page, line.pieces[0]->piece);
     bool const boldOnly = line.bold && hasBelow && lines[below].key && !lines[below].bold;
+    if (alone && !boldOnly && hasBelow && hasOneChild(lines, i, below, fontHeight)) return Join::Down;
     if (alone && (boldOnly || (wide && !startsLower(text)))) return Join::Own;
     if (hasAbove && gapUp <= kWrapPitch * fontHeight && startsLower(text)) return Join::Up;
     if (gapUp + equal < gapDown && hasAbove && gapUp <= kWrapPitch * fontHeight) {
@@ -237,6 +251,10 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
     std::vector<Join> joins(lines.size(), Join::Own);
     for (std::size_t i = 0; i < lines.size(); ++i) {
         if (!lines[i].anchor) joins[i] = joinOf(page, lines, i, columns, fontHeight);
+    }
+    for (std::size_t i = 1; i < lines.size(); ++i) {
+        bool const afterDown = !lines[i].anchor && joins[i] == Join::Up && !lines[i - 1].anchor && joins[i - 1] == Join::Down;
+        if (afterDown) joins[i] = Join::Down;
     }
     for (std::size_t i = 0; i < lines.size(); ++i) {
         bool const startsRow = lines[i].anchor ? i == 0 || lines[i - 1].anchor || joins[i - 1] != Join::Down

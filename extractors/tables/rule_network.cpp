@@ -18,7 +18,7 @@ namespace {
 
 constexpr Points kSameLine = 0.9F;    // points: pieces this near are drawn as one line
 constexpr Points kPieceGap = 2.5F;    // points: a gap that a reader does not see as the end of a line
-constexpr Points kTouch = 2.2F;       // points: how near a rule's end counts as touching another rule
+constexpr Points kTouch = 2.6F;       // points: how near a rule's end counts as touching another rule
 constexpr Points kShortest = 3.0F;    // points: anything shorter is a tick or a dot
 
 void joinPieces(std::vector<Segment>& segments) {
@@ -129,6 +129,9 @@ RuleNetworks findRuleNetworks(model::PageLayout const& page) {
         }
     }
     for (std::uint32_t j = 0; j < v; ++j) put(h + j, vertical[j], false);
+    for (auto const& network : found.networks) {
+        if (network.horizontal.empty()) found.looseVertical.insert(found.looseVertical.end(), network.vertical.begin(), network.vertical.end());
+    }
     auto const open = [](Network const& n) { return n.horizontal.empty() || n.vertical.empty(); };
     found.networks.erase(std::remove_if(found.networks.begin(), found.networks.end(), open), found.networks.end());
     std::stable_sort(found.networks.begin(), found.networks.end(),

@@ -28,6 +28,7 @@ struct Network {
 struct RuleNetworks {
     std::vector<Network> networks;         // with rules of both directions, small boxes first
     std::vector<Segment> looseHorizontal;  // touched by no vertical rule, by `at`
+    std::vector<Segment> looseVertical;    // touched by no horizontal rule, by `at`
 };
 
 // Never more than kMostRules rules are looked at (the longest ones).

@@ -6,6 +6,7 @@
 #include "extractors/tables/ruled_regions.h"
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 
 #include "extractors/tables/head_words.h"
@@ -22,9 +23,12 @@ namespace {
 // In font heights.
 constexpr float kDoubleRule = 0.3F;
 constexpr float kTextBand = 4.6F;     // a full-width band at least this high holds running text, not a heading
+constexpr float kHeadingGap = 2.6F;   // between two parts of one table
+constexpr float kLeastLoose = 2.5F;   // a shorter loose rule is an underline
 constexpr float kLeastBand = 0.4F;
 
 constexpr int kTextLines = 3;         // as many lines in a full-width band are running text
+constexpr std::size_t kMostNetworks = 200;  // more is a drawing
 constexpr int kMostGroupRows = 3;
 constexpr float kLeastFilled = 0.3F;  // share of areas with text
 constexpr std::size_t kShortText = 3;  // bytes in an area, on average: no words
@@ -234,12 +238,64 @@ private:
     }
 };
 
+// Rules that lie inside a network without touching it (drawn with gaps at the corners) belong to it.
+void takeLoose(Network& network, RuleNetworks const& rules, Points font) {
+    Rect const inside = network.box.grown(1);
+    for (auto const& s : rules.looseHorizontal) {
+        if (s.length() >= kLeastLoose * font && s.at > inside.y0 && s.at < inside.y1 && s.from >= inside.x0 && s.to <= inside.x1) network.horizontal.push_back(s);
+    }
+    for (auto const& s : rules.looseVertical) {
+        if (s.length() >= font && s.at > inside.x0 && s.at < inside.x1 && s.from >= inside.y0 && s.to <= inside.y1) network.vertical.push_back(s);
+    }
+}
+
+bool sameColumns(Network const& above, Network const& below) {
+    auto const shared = std::count_if(below.vertical.begin(), below.vertical.end(), [&](Segment const& s) {
+        return std::any_of(above.vertical.begin(), above.vertical.end(), [&](Segment const& o) { return std::abs(o.at - s.at) < 1.5F; });
+    });
+    return shared * 10 >= static_cast<std::ptrdiff_t>(below.vertical.size()) * 8;
+}
+
+// Networks that stand right below each other with the same sides are one table
+// whose heading lines have no side rules; the sides are closed.
+std::vector<Network> stacked(PageLayout const& page, RuleNetworks const& rules, Points font) {
+    std::vector<Network> all = rules.networks;
+    if (all.size() > kMostNetworks) all.resize(kMostNetworks);
+    for (auto& network : all) takeLoose(network, rules, font);
+    std::sort(all.begin(), all.end(), [](Network const& a, Network const& b) { return a.box.y0 < b.box.y0; });
+    std::vector<Network> out;
+    for (auto& network : all) {
+        Network* above = nullptr;
+        for (auto& candidate : out) {
+            Points const gap = network.box.y0 - candidate.box.y1;
+            bool const sides = std::abs(candidate.box.x0 - network.box.x0) < 1.5F && std::abs(candidate.box.x1 - network.box.x1) < 1.5F;
+            if (sides && gap > 0 && gap < kHeadingGap * font && candidate.vertical.size() > 2 && network.vertical.size() > 2) above = &candidate;
+        }
+        if (above != nullptr) {
+            int texts = 0;
+            Rect const between{network.box.x0, above->box.y1, network.box.x1, network.box.y0};
+            for (auto const& line : page.lines) texts += line.wordCount > 0 && between.contains(line.box.centre()) ? 1 : 0;
+            if (texts != 1 || !sameColumns(*above, network)) above = nullptr;
+        }
+        if (above == nullptr) {
+            out.push_back(std::move(network));
+            continue;
+        }
+        for (Points const x : {network.box.x0, network.box.x1}) above->vertical.push_back({x, above->box.y1, network.box.y0});
+        above->horizontal.insert(above->horizontal.end(), network.horizontal.begin(), network.horizontal.end());
+        above->vertical.insert(above->vertical.end(), network.vertical.begin(), network.vertical.end());
+        above->box = united(above->box, network.box);
+    }
+    std::stable_sort(out.begin(), out.end(), [](Network const& a, Network const& b) { return a.box.area() < b.box.area(); });
+    return out;
+}
+
 }  // namespace
 
 std::vector<Region> findRuledRegions(PageLayout const& page, RuleNetworks const& rules) {
     std::vector<Region> regions;
     Points const font = page.bodySize > 1 ? page.bodySize : 10;
-    for (auto const& network : rules.networks) {
+    for (auto const& network : stacked(page, rules, font)) {
         if (network.box.width() < 4 * font || network.box.height() < 1.2F * font) continue;
         if (network.horizontal.size() < 2 || network.vertical.empty()) continue;
         std::vector<std::uint32_t> lines;

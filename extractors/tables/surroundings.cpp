@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <string>
 #include <string_view>
 
@@ -125,6 +126,11 @@ void readSurroundings(PageLayout const& page, std::vector<Table>& tables, std::v
             if (open || lead.empty()) lead = bracket == std::string::npos ? table.caption : table.caption.substr(bracket);
         }
         table.lead = std::move(lead);
+        // The second part of one table, right below a head of its own.
+        auto const upper = std::find_if(tables.begin(), tables.end(), [&](Table const& other) {
+            return &other != &table && std::abs(other.box.y1 - table.box.y0) < 1.5F && std::abs(other.box.x0 - left) < 1.5F && std::abs(other.box.x1 - right) < 1.5F;
+        });
+        if (table.lead.empty() && upper != tables.end()) table.lead = upper->lead;
     }
 }
 
