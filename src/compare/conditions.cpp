@@ -131,10 +131,10 @@ StatedConditions stateConditions(ConditionTexts texts) {
 
 ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate) {
     if (reference.own == candidate.own && reference.table == candidate.table) return ConditionRelation::Same;
-    return relateConditions(stateConditions(reference), stateConditions(candidate));
+    return relateStated(stateConditions(reference), stateConditions(candidate));
 }
 
-ConditionRelation relateConditions(StatedConditions const& reference, StatedConditions const& candidate) {
+ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate) {
     if (reference.own == candidate.own && reference.table == candidate.table) return ConditionRelation::Same;
     std::vector<Part> const& r = reference.parts;
     std::vector<Part> const& c = candidate.parts;

@@ -38,7 +38,7 @@ struct StatedConditions {
 // Words that cannot be read as quantities are compared as text. Exchange turns
 // Harsher into Milder and leaves the rest.
 [[nodiscard]] model::ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate);
-[[nodiscard]] model::ConditionRelation relateConditions(StatedConditions const& reference, StatedConditions const& candidate);
+[[nodiscard]] model::ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate);
 
 // 1: the same; 0.75: one unstated; 0.5: ordered; 0: unordered. For weighing pairings.
 [[nodiscard]] double conditionLikeness(model::ConditionRelation relation);

@@ -173,7 +173,7 @@ private:
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
         if (dimensionsDiffer && !twins && !(sameSymbol && sameName)) total -= 0.35;
         if (a.kind != b.kind && !twins) total -= 0.02;
-        total += 0.2 * conditionLikeness(relateConditions(pa.conditions, pb.conditions));
+        total += 0.2 * conditionLikeness(relateStated(pa.conditions, pb.conditions));
         if (pa.variant == pb.variant) {
             total += 0.05;
         } else if (!pa.variant.empty() && !pb.variant.empty()) {
