@@ -1,0 +1,402 @@
+#include "risk/assess.h"
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+#include <gtest/gtest.h>
+
+namespace standin::risk {
+namespace {
+
+using model::Comparison;
+using model::Finding;
+using model::FindingKind;
+using model::Relation;
+using model::Severity;
+using model::VerdictLevel;
+using model::WordingClass;
+
+vocabulary::Vocabulary const& builtIn() {
+    static vocabulary::Vocabulary const vocabulary = std::move(*vocabulary::Vocabulary::builtIn());
+    return vocabulary;
+}
+
+struct Row {
+    char const* name;
+    char const* symbol;
+    char const* canonical;
+    char const* lo;
+    char const* hi;
+    char const* unit;
+};
+
+model::Parameter parameterOf(Row const& row, std::string id) {
+    auto const text = [](char const* value) { return *value == '\0' ? std::nullopt : std::optional<std::string>(value); };
+    model::Parameter made;
+    made.id = std::move(id);
+    made.kind = model::ParameterKind::Characteristic;
+    made.name = row.name;
+    made.symbol = row.symbol;
+    made.canonical = row.canonical;
+    made.interval = model::Interval{.lo = text(row.lo), .typ = std::nullopt, .hi = text(row.hi), .loOpen = false, .hiOpen = false, .unit = row.unit, .relativeTo = {}, .factor = {}};
+    return made;
+}
+
+// The essential rows that a protector has, so that nothing is missing.
+std::vector<Row> essentials() {
+    return {{"Overcharge detection voltage", "VCU", "overcharge-detect-voltage", "4.255", "4.305", "V"},
+            {"Overdischarge detection voltage", "VDL", "overdischarge-detect-voltage", "2.35", "2.45", "V"},
+            {"Discharge overcurrent detection voltage", "VDIOV", "discharge-overcurrent-1-voltage", "0.135", "0.165", "V"},
+            {"Load short-circuit detection voltage", "VSHORT", "load-short-detect-voltage", "0.4", "0.6", "V"},
+            {"VM pin input voltage", "VVM", "amr-vm", "-28", "0.3", "V"}};
+}
+
+struct Pair {
+    model::Datasheet reference, candidate;
+    Comparison compared;
+};
+
+Pair samePair() {
+    Pair made;
+    int number = 0;
+    for (auto const& row : essentials()) {
+        std::string const id = "p" + std::to_string(number++);
+        made.reference.parameters.push_back(parameterOf(row, id));
+        made.candidate.parameters.push_back(parameterOf(row, id));
+        made.compared.pairs.push_back({row.canonical, id, id, Relation::Same, model::Judgement::Open, 1.0});
+    }
+    return made;
+}
+
+model::Side side(std::string text, int page = 1) {
+    model::Side made;
+    made.page = page;
+    made.text = std::move(text);
+    return made;
+}
+
+// Changes row `index` of the candidate and adds the finding.
+void change(Pair& pair, std::size_t index, Relation relation, char const* lo, char const* hi) {
+    pair.candidate.parameters[index].interval->lo = *lo == '\0' ? std::nullopt : std::optional<std::string>(lo);
+    pair.candidate.parameters[index].interval->hi = *hi == '\0' ? std::nullopt : std::optional<std::string>(hi);
+    Finding finding;
+    finding.id = "f" + std::to_string(index);
+    finding.kind = FindingKind::Parameter;
+    finding.relation = relation;
+    finding.canonical = pair.compared.pairs[index].canonical;
+    finding.pair = static_cast<int>(index);
+    finding.reference = side("reference row");
+    finding.reference->max = *pair.reference.parameters[index].interval->hi;
+    finding.reference->unit = "V";
+    finding.candidate = side("candidate row");
+    finding.candidate->max = hi;
+    finding.candidate->unit = "V";
+    pair.compared.pairs[index].relation = relation;
+    pair.compared.findings.push_back(finding);
+}
+
+Finding wording(WordingClass wordingClass, Relation relation, char const* reference, char const* candidate) {
+    Finding finding;
+    finding.id = "w";
+    finding.kind = FindingKind::Wording;
+    finding.relation = relation;
+    finding.classes = {wordingClass};
+    if (*reference != '\0') finding.reference = side(reference);
+    if (*candidate != '\0') finding.candidate = side(candidate);
+    return finding;
+}
+
+Comparison assessed(Pair const& pair) {
+    return assess(pair.compared, pair.reference, pair.candidate, builtIn());
+}
+
+TEST(Assess, EqualSheetsHaveNoDifference) {
+    auto const result = assessed(samePair());
+    EXPECT_EQ(result.verdict.level, VerdictLevel::NoDifference);
+    EXPECT_FALSE(result.verdict.incomplete);
+    EXPECT_EQ(result.verdict.sentence, "No difference found in the compared parameters (5 of 5 compared).");
+    EXPECT_EQ(result.statements.size(), 9U);
+    for (auto const& pair : result.pairs) EXPECT_EQ(pair.judgement, model::Judgement::Complies);
+}
+
+TEST(Assess, AHigherOverchargeDetectionIsAHazard) {
+    auto pair = samePair();
+    change(pair, 0, Relation::ReachesHigher, "4.255", "4.340");
+    auto const result = assessed(pair);
+    ASSERT_EQ(result.findings.size(), 1U);
+    auto const& finding = result.findings.front();
+    EXPECT_EQ(finding.severity, Severity::Hazard);
+    EXPECT_EQ(finding.level, 3);
+    EXPECT_EQ(finding.judgement, model::Judgement::HazardSide);
+    EXPECT_EQ(finding.hazardSide, model::HazardSide::Higher);
+    EXPECT_EQ(finding.title, "Overcharge detection voltage reaches higher by 35 mV");
+    EXPECT_EQ(finding.caution, "C-OC");
+    EXPECT_NE(finding.explanation.find("max 4.340 V where the reference states max 4.305 V"), std::string::npos) << finding.explanation;
+    EXPECT_NE(finding.explanation.find("Check its highest value over temperature"), std::string::npos) << finding.explanation;
+    EXPECT_EQ(result.verdict.level, VerdictLevel::BenchTest);
+    EXPECT_EQ(result.verdict.reasons, std::vector<std::string>{"f0"});
+    ASSERT_EQ(result.cautions.size(), 1U);
+    EXPECT_EQ(result.cautions[0].text, builtIn().cautionText("C-OC"));
+    EXPECT_EQ(result.pairs[0].judgement, model::Judgement::HazardSide);
+}
+
+TEST(Assess, ALowerOverchargeDetectionCarriesNoCautionOfOvercharge) {
+    auto pair = samePair();
+    change(pair, 0, Relation::ReachesLower, "4.200", "4.290");
+    auto const result = assessed(pair);
+    EXPECT_EQ(result.findings[0].severity, Severity::Function);
+    EXPECT_TRUE(result.cautions.empty());
+    EXPECT_EQ(result.verdict.level, VerdictLevel::ConfirmFunction);
+}
+
+TEST(Assess, ANarrowerChargerSideIsNotToBeSubstituted) {
+    auto pair = samePair();
+    change(pair, 4, Relation::Inside, "-12", "0.3");
+    auto const result = assessed(pair);
+    EXPECT_EQ(result.findings[0].severity, Severity::Hazard);
+    EXPECT_EQ(result.findings[0].caution, "C-CHG");
+    EXPECT_EQ(result.findings[0].title, "Rating of the VM pin (charger side) is narrower by 16 V");
+    EXPECT_EQ(result.verdict.level, VerdictLevel::DoNotSubstitute);
+}
+
+TEST(Assess, OneCautionForEachCause) {
+    auto pair = samePair();
+    change(pair, 2, Relation::ReachesHigher, "0.135", "0.185");
+    pair.compared.findings.push_back(wording(WordingClass::Num, Relation::MeaningChanged, "Discharge overcurrent acts at 150 mV.", "Discharge overcurrent acts at 170 mV."));
+    auto const result = assessed(pair);
+    ASSERT_EQ(result.cautions.size(), 1U);
+    EXPECT_EQ(result.cautions[0].id, "C-OI");
+    EXPECT_EQ(result.cautions[0].findings.size(), 2U);
+}
+
+TEST(Assess, AReleaseThatReachesTheDetectionIsAHazard) {
+    Row const release = {"Overcharge release voltage", "VCL", "overcharge-release-voltage", "4.05", "4.15", "V"};
+    for (bool const reaches : {false, true}) {
+        auto pair = samePair();
+        pair.reference.parameters.push_back(parameterOf(release, "p5"));
+        pair.candidate.parameters.push_back(parameterOf(release, "p5"));
+        pair.compared.pairs.push_back({release.canonical, "p5", "p5", Relation::Same, model::Judgement::Open, 1.0});
+        change(pair, 5, Relation::ReachesHigher, "4.05", reaches ? "4.26" : "4.20");
+        EXPECT_EQ(assessed(pair).findings[0].severity, reaches ? Severity::Hazard : Severity::Function);
+    }
+}
+
+TEST(Assess, FeatureChangesByTheirDirection) {
+    struct Case {
+        char const* feature;
+        char const* from;
+        char const* to;
+        Severity severity;
+        VerdictLevel verdict;
+    };
+    Case const cases[] = {
+        {"zero-volt-charging", "inhibited", "allowed", Severity::Hazard, VerdictLevel::DoNotSubstitute},
+        {"zero-volt-charging", "allowed", "inhibited", Severity::Hazard, VerdictLevel::BenchTest},
+        {"load-short-function", "present", "absent", Severity::Hazard, VerdictLevel::DoNotSubstitute},
+        {"overcurrent-release", "latched", "load-removal", Severity::Hazard, VerdictLevel::BenchTest},
+        {"overcurrent-release", "load-removal", "latched", Severity::Function, VerdictLevel::ConfirmFunction},
+        {"overdischarge-release-condition", "charger-or-voltage", "charger-and-voltage", Severity::Function, VerdictLevel::ConfirmFunction},
+        {"balancing", "none", "external", Severity::Margin, VerdictLevel::SmallDifferences},
+    };
+    for (auto const& one : cases) {
+        auto pair = samePair();
+        pair.reference.features.push_back({one.feature, one.from, 1, {}, "reference text"});
+        pair.candidate.features.push_back({one.feature, one.to, 2, {}, "candidate text"});
+        Finding finding;
+        finding.id = "x";
+        finding.kind = FindingKind::Feature;
+        finding.relation = Relation::ModeDiffers;
+        finding.canonical = one.feature;
+        finding.reference = side("reference text", 1);
+        finding.candidate = side("candidate text", 2);
+        pair.compared.findings.push_back(finding);
+        auto const result = assessed(pair);
+        EXPECT_EQ(result.findings[0].severity, one.severity) << one.feature << " " << one.from;
+        EXPECT_EQ(result.verdict.level, one.verdict) << one.feature << " " << one.from;
+        EXPECT_NE(result.findings[0].title.find(one.to), std::string::npos) << result.findings[0].title;
+    }
+}
+
+TEST(Assess, WordingCountsByWhatItIsAbout) {
+    struct Case {
+        WordingClass wordingClass;
+        Relation relation;
+        char const* reference;
+        char const* candidate;
+        Severity severity;
+    };
+    Case const cases[] = {
+        {WordingClass::Neg, Relation::MeaningChanged, "The load short-circuit detection is not disabled in the overcharge state.", "The load short-circuit detection is disabled in the overcharge state.", Severity::Hazard},
+        {WordingClass::Perm, Relation::MeaningChanged, "Charging of a 0 V cell is prohibited.", "Charging of a 0 V cell is permitted.", Severity::Hazard},
+        {WordingClass::Pin, Relation::MeaningChanged, "The NC pin may be left open.", "The NC pin must be left open.", Severity::Function},
+        {WordingClass::Num, Relation::MeaningChanged, "The reel holds 3000 pieces.", "The reel holds 2500 pieces.", Severity::Function},
+        {WordingClass::Edit, Relation::Reworded, "Over-charge detection is shown in Figure 3.", "Overcharge detection is shown in Fig. 5.", Severity::Editorial},
+        {WordingClass::Style, Relation::Reworded, "Overcharge stops charging.", "Charging ends at overcharge.", Severity::Note},
+        {WordingClass::Style, Relation::OnlyCandidate, "", "A small package suits portable loggers.", Severity::Note},
+        {WordingClass::Num, Relation::OnlyReference, "Overcharge detection acts after 1 s.", "", Severity::Function},
+        {WordingClass::Edit, Relation::Moved, "Overcharge stops charging.", "Overcharge stops charging.", Severity::Editorial},
+    };
+    for (auto const& one : cases) {
+        auto pair = samePair();
+        pair.compared.findings.push_back(wording(one.wordingClass, one.relation, one.reference, one.candidate));
+        auto const result = assessed(pair);
+        EXPECT_EQ(result.findings[0].severity, one.severity) << one.reference << " / " << one.candidate;
+        EXPECT_FALSE(result.findings[0].title.empty());
+        EXPECT_FALSE(result.findings[0].explanation.empty());
+    }
+}
+
+TEST(Assess, RevisionAndLegalSectionsStayNotes) {
+    auto pair = samePair();
+    pair.reference.sections.push_back({"s1", model::SectionKind::Revision, "Revision history", 1, 9, {}});
+    auto finding = wording(WordingClass::Num, Relation::MeaningChanged, "Overcharge detection changed to 4.28 V.", "Overcharge detection changed to 4.30 V.");
+    finding.section = "s1";
+    pair.compared.findings.push_back(finding);
+    EXPECT_EQ(assessed(pair).findings[0].severity, Severity::Note);
+}
+
+TEST(Assess, PinsAndPackages) {
+    auto pair = samePair();
+    Finding pin;
+    pin.id = "pin";
+    pin.kind = FindingKind::Pin;
+    pin.relation = Relation::MeaningChanged;
+    pin.reference = side("2 | VM | charger side");
+    pin.candidate = side("2 | VSS | cell side");
+    pair.compared.findings.push_back(pin);
+    auto result = assessed(pair);
+    EXPECT_EQ(result.findings[0].level, 4);
+    EXPECT_EQ(result.findings[0].severity, Severity::Hazard);
+    EXPECT_EQ(result.findings[0].caution, "C-PIN");
+    EXPECT_EQ(result.findings[0].title, "Pin 2 | VM in the reference, 2 | VSS in the candidate");
+
+    pair.compared.findings[0].kind = FindingKind::Package;
+    pair.compared.findings[0].reference = side("SOT-23-6");
+    pair.compared.findings[0].candidate = side("SOT-23-5");
+    result = assessed(pair);
+    EXPECT_EQ(result.verdict.level, VerdictLevel::DoNotSubstitute);
+}
+
+TEST(Assess, OrderIsSeverityThenDocumentOrder) {
+    auto pair = samePair();
+    pair.compared.findings.push_back(wording(WordingClass::Edit, Relation::Reworded, "The colour.", "The color."));
+    change(pair, 1, Relation::ReachesHigher, "2.40", "2.50");
+    change(pair, 0, Relation::ReachesHigher, "4.255", "4.340");
+    change(pair, 2, Relation::ReachesHigher, "0.135", "0.185");
+    auto const result = assessed(pair);
+    std::vector<std::string> ids;
+    for (auto const& finding : result.findings) ids.push_back(finding.id);
+    EXPECT_EQ(ids, (std::vector<std::string>{"f0", "f2", "f1", "w"}));
+}
+
+TEST(Assess, WhatWasNotReadForbidsNoDifference) {
+    auto pair = samePair();
+    pair.candidate.coverage.pagesWithoutText = {3};
+    auto result = assessed(pair);
+    EXPECT_NE(result.verdict.level, VerdictLevel::NoDifference);
+    EXPECT_TRUE(result.verdict.incomplete);
+    EXPECT_EQ(result.verdict.incompleteReasons[0], "Page 3 of the candidate could not be read: no text is stored there.");
+
+    pair = samePair();
+    pair.reference.coverage.unaccounted.push_back({"17", 2, {}});
+    result = assessed(pair);
+    EXPECT_NE(result.verdict.level, VerdictLevel::NoDifference);
+    EXPECT_TRUE(result.verdict.incomplete);
+
+    pair = samePair();
+    Finding coverage;
+    coverage.id = "c";
+    coverage.kind = FindingKind::Coverage;
+    coverage.relation = Relation::Unread;
+    coverage.title = "tables-unread";
+    coverage.open = true;
+    coverage.candidate = side("table on page 4", 4);
+    pair.compared.findings.push_back(coverage);
+    result = assessed(pair);
+    EXPECT_EQ(result.findings[0].severity, Severity::Note);
+    EXPECT_EQ(result.findings[0].caution, "C-READ");
+    EXPECT_EQ(result.findings[0].title, "Tables that were found and not understood");
+    EXPECT_NE(result.verdict.level, VerdictLevel::NoDifference);
+    EXPECT_TRUE(result.verdict.incomplete);
+}
+
+TEST(Assess, EssentialsThatNeitherStatesMakeItIncomplete) {
+    auto pair = samePair();
+    for (auto* sheet : {&pair.reference, &pair.candidate}) sheet->parameters.erase(sheet->parameters.begin() + 3);
+    pair.compared.pairs.erase(pair.compared.pairs.begin() + 3);
+    auto const result = assessed(pair);
+    EXPECT_TRUE(result.verdict.incomplete);
+    ASSERT_EQ(result.verdict.incompleteReasons.size(), 1U);
+    EXPECT_EQ(result.verdict.incompleteReasons[0], "No value was found in either sheet for: short-circuit detection.");
+}
+
+TEST(Assess, AParameterThatNoVocabularyKnowsCountsByItsWords) {
+    auto pair = samePair();
+    Row const unknown = {"Overcharge watchdog interval", "", "", "1", "2", "s"};
+    pair.reference.parameters.push_back(parameterOf(unknown, "p5"));
+    pair.candidate.parameters.push_back(parameterOf(unknown, "p5"));
+    pair.compared.pairs.push_back({"", "p5", "p5", Relation::Same, model::Judgement::Open, 1.0});
+    change(pair, 5, Relation::ReachesHigher, "1", "3");
+    auto const result = assessed(pair);
+    EXPECT_EQ(result.findings[0].severity, Severity::Hazard);
+    EXPECT_EQ(result.findings[0].hazardSide, model::HazardSide::Unknown);
+    EXPECT_EQ(result.findings[0].title, "Overcharge watchdog interval reaches higher by 1 s");
+}
+
+// Every text that we write is searched for words that vouch for a part.
+TEST(Assess, NoTextVouchesForAPart) {
+    auto pair = samePair();
+    Relation const relations[] = {Relation::Inside, Relation::Wider, Relation::ReachesHigher, Relation::ReachesLower, Relation::ClearAbove, Relation::ClearBelow,
+                                  Relation::OneSided, Relation::TypEqual, Relation::TypDiffers, Relation::ConditionsDiffer, Relation::NotComparable,
+                                  Relation::OnlyReference, Relation::OnlyCandidate, Relation::UnitConflict, Relation::ConflictInDocument, Relation::Unread,
+                                  Relation::Reworded, Relation::MeaningChanged, Relation::ModeDiffers, Relation::ModeUnstated, Relation::Moved};
+    FindingKind const kinds[] = {FindingKind::Parameter, FindingKind::Table, FindingKind::Wording, FindingKind::Pin, FindingKind::Package, FindingKind::Ordering,
+                                 FindingKind::Feature, FindingKind::Figure, FindingKind::Section, FindingKind::Document, FindingKind::Coverage};
+    for (auto const kind : kinds) {
+        for (auto const relation : relations) {
+            for (int wordingClass = 0; wordingClass <= static_cast<int>(WordingClass::Style); ++wordingClass) {
+                Finding finding = wording(static_cast<WordingClass>(wordingClass), relation, "Overcharge one", "Overcharge two");
+                finding.kind = kind;
+                finding.pair = kind == FindingKind::Parameter ? wordingClass % 5 : -1;
+                finding.canonical = kind == FindingKind::Parameter ? pair.compared.pairs[static_cast<std::size_t>(finding.pair)].canonical
+                                    : kind == FindingKind::Feature ? "zero-volt-charging" : "";
+                if (relation == Relation::OnlyReference) finding.candidate.reset();
+                if (relation == Relation::OnlyCandidate) finding.reference.reset();
+                pair.compared.findings.push_back(finding);
+            }
+        }
+    }
+    auto const result = assessed(pair);
+    std::vector<std::string> texts = result.verdict.incompleteReasons;
+    texts.push_back(result.verdict.sentence);
+    for (auto const& finding : result.findings) {
+        texts.push_back(finding.title);
+        texts.push_back(finding.explanation);
+        EXPECT_FALSE(finding.title.empty());
+    }
+    for (auto const* entry : builtIn().parameters()) {
+        texts.push_back(entry->title);
+        texts.push_back(entry->higher);
+        texts.push_back(entry->lower);
+    }
+    for (auto const* feature : builtIn().features()) {
+        texts.push_back(feature->title);
+        texts.push_back(feature->concern);
+        for (auto const& state : feature->states) texts.push_back(state.meaning);
+        for (auto const& concern : feature->concerns) texts.push_back(concern.text);
+    }
+    for (auto text : texts) {
+        std::transform(text.begin(), text.end(), text.begin(), [](unsigned char byte) { return static_cast<char>(byte >= 'A' && byte <= 'Z' ? byte + 32 : byte); });
+        // These name a diagram, a timer or a barrier, not a part.
+        for (char const* trade : {"safe operating area", "safety timer", "safety barrier"}) {
+            for (auto place = text.find(trade); place != std::string::npos; place = text.find(trade)) text.erase(place, 4);
+        }
+        for (char const* word : {"safe", "equivalent", "certified", "guarantee", "approved", "100 %", "100%", "no risk", "bypass", "drop-in", "you can charge", "% match"}) {
+            EXPECT_EQ(text.find(word), std::string::npos) << text;
+        }
+    }
+}
+
+}  // namespace
+}  // namespace standin::risk

@@ -1,0 +1,61 @@
+#include "risk/compare_datasheets.h"
+
+#include <gtest/gtest.h>
+
+namespace standin::risk {
+namespace {
+
+vocabulary::Vocabulary const& builtIn() {
+    static vocabulary::Vocabulary const vocabulary = std::move(*vocabulary::Vocabulary::builtIn());
+    return vocabulary;
+}
+
+model::Datasheet sheet(char const* high) {
+    model::Datasheet made;
+    made.document.file = "fw1.pdf";
+    made.document.languages = {"en"};
+    made.ordering.push_back({"FW-1 AB", {}, {}, 1, {}});
+    made.ordering.push_back({"FW-1 CD", {}, {}, 1, {}});
+    model::Parameter parameter;
+    parameter.id = "p1";
+    parameter.name = "Overcharge detection voltage";
+    parameter.symbol = "VCU";
+    parameter.canonical = "overcharge-detect-voltage";
+    parameter.kind = model::ParameterKind::Characteristic;
+    parameter.page = 3;
+    parameter.unit = "V";
+    parameter.min = model::Value{.text = "4.255", .printed = "4.255", .value = "4.255", .box = {}};
+    parameter.max = model::Value{.text = high, .printed = high, .value = high, .box = {}};
+    parameter.interval = model::Interval{.lo = "4.255", .typ = std::nullopt, .hi = high, .loOpen = false, .hiOpen = false, .unit = "V", .relativeTo = {}, .factor = {}};
+    parameter.printed = std::string("Overcharge detection voltage | VCU | 4.255 | ") + high + " | V";
+    made.parameters.push_back(parameter);
+    return made;
+}
+
+TEST(CompareDatasheets, AlignsAndJudges) {
+    auto const comparison = compareDatasheets(sheet("4.305"), sheet("4.340"), {}, builtIn());
+    ASSERT_TRUE(comparison);
+    ASSERT_FALSE(comparison->findings.empty());
+    EXPECT_EQ(comparison->findings[0].severity, model::Severity::Hazard);
+    EXPECT_EQ(comparison->findings[0].title, "Overcharge detection voltage reaches higher by 35 mV");
+    EXPECT_EQ(comparison->verdict.level, model::VerdictLevel::BenchTest);
+}
+
+TEST(CompareDatasheets, AnUnknownVariantIsAUsageErrorThatListsThoseThatExist) {
+    auto const comparison = compareDatasheets(sheet("4.305"), sheet("4.305"), {.referenceVariant = "FW-9", .candidateVariant = {}}, builtIn());
+    ASSERT_FALSE(comparison);
+    EXPECT_EQ(comparison.error().kind, model::ErrorKind::Usage);
+    EXPECT_EQ(comparison.error().file, "fw1.pdf");
+    EXPECT_EQ(comparison.error().message, "variant \"FW-9\" was not found; the sheet has FW-1 AB, FW-1 CD");
+}
+
+TEST(CompareDatasheets, VariantsAreFoundAsPrintedOrFolded) {
+    std::vector<std::string> const known = {"FW-1 AB", "FW-1 CD"};
+    EXPECT_EQ(findVariant(known, "FW-1 CD"), "FW-1 CD");
+    EXPECT_EQ(findVariant(known, "fw1cd"), "FW-1 CD");
+    EXPECT_FALSE(findVariant(known, "FW-1"));
+    EXPECT_EQ(knownVariants(sheet("4.3")), known);
+}
+
+}  // namespace
+}  // namespace standin::risk

@@ -1,0 +1,47 @@
+#include "risk/texts.h"
+
+#include <gtest/gtest.h>
+
+namespace standin::risk {
+namespace {
+
+TEST(Texts, AmountsTakeTheHandyPrefix) {
+    auto const amount = [](char const* value, char const* unit) { return texts::amount(*quantity::Decimal::parse(value), unit); };
+    EXPECT_EQ(amount("0.035", "V"), "35 mV");
+    EXPECT_EQ(amount("0.00018", "s"), "180 µs");
+    EXPECT_EQ(amount("0.000000002", "A"), "2 nA");
+    EXPECT_EQ(amount("16", "V"), "16 V");
+    EXPECT_EQ(amount("4700", "Ω"), "4.7 kΩ");
+    EXPECT_EQ(amount("5", "degC"), "5 K");
+    EXPECT_EQ(amount("0.5", "1"), "0.5");
+    EXPECT_EQ(amount("0", "V"), "0 V");
+    EXPECT_EQ(amount("12", "K/W"), "12 K/W");
+}
+
+TEST(Texts, ValuesShowTheirColumns) {
+    model::Side side;
+    side.min = "4.255";
+    side.max = "4.305";
+    side.unit = "V";
+    EXPECT_EQ(texts::values(side), "min 4.255, max 4.305 V");
+    model::Side words;
+    words.text = "Output short circuit | continuous";
+    EXPECT_EQ(texts::values(words), "Output short circuit | continuous");
+}
+
+TEST(Texts, ShorteningKeepsCharactersWhole) {
+    EXPECT_EQ(texts::shortened("abc", 3), "abc");
+    EXPECT_EQ(texts::shortened("ab过充", 4), "ab…");
+    EXPECT_EQ(texts::shortened("ab过充", 5), "ab过…");
+}
+
+TEST(Texts, VerdictSentences) {
+    EXPECT_EQ(texts::verdictSentence(model::VerdictLevel::NoDifference, {.compared = 6, .all = 31}, {}, 0, false),
+              "No difference found in the compared parameters (6 of 31 compared).");
+    EXPECT_EQ(texts::verdictSentence(model::VerdictLevel::BenchTest, {.compared = 30, .all = 31}, "Delay reaches higher by 1 ms", 2, true),
+              "Bench test before use: Delay reaches higher by 1 ms, and 2 more findings of this level. 30 of 31 parameters were compared. "
+              "Not enough information to say more: what is open is listed.");
+}
+
+}  // namespace
+}  // namespace standin::risk
