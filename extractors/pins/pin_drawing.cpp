@@ -310,7 +310,7 @@ private:
             ++naming.found;
         }
         // A name between two numbers that a brace joins is both numbers' name.
-        if (naming.found >= 2 && naming.found < chain.numbers.size() && !chain.filled) {
+        if (naming.found >= 1 && naming.found < chain.numbers.size() && !chain.filled) {
             auto const own = naming.names;
             for (std::size_t n = 0; n < chain.numbers.size(); ++n) {
                 if (own[n] != kNone) continue;

@@ -1,0 +1,84 @@
+#include "extractors/pins/read_pins.h"
+
+#include <gtest/gtest.h>
+
+#include "extractors/pins/page_builder.h"
+
+namespace {
+
+namespace model = standin::model;
+using standin::pins::readPins;
+using standin::pins::testing::PageBuilder;
+
+model::Cell cell(int row, int column, char const* text) {
+    model::Cell result;
+    result.row = row;
+    result.column = column;
+    result.text = text;
+    result.box = {static_cast<float>(column * 50), static_cast<float>(row * 12), static_cast<float>(column * 50 + 50), static_cast<float>(row * 12 + 12)};
+    return result;
+}
+
+model::Table pinTable() {
+    model::Table table;
+    table.id = "t1";
+    table.kind = model::TableKind::Pins;
+    table.page = 1;
+    table.headRows = 1;
+    table.rows = 3;
+    table.columns = 2;
+    table.cells = {cell(0, 0, "No."), cell(0, 1, "Name"), cell(1, 0, "1"), cell(1, 1, "IN"), cell(2, 0, "2"), cell(2, 1, "OUT")};
+    return table;
+}
+
+PageBuilder drawing() {
+    PageBuilder page;
+    page.line(60, 100, "3").line(80, 100, "IN").line(60, 120, "2").line(80, 120, "OUT").line(60, 140, "1").line(80, 140, "GND");
+    return page;
+}
+
+TEST(ReadPins, TheTableGoesBeforeTheDrawing) {
+    auto const table = pinTable();
+    auto const page = drawing();
+    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {});
+    ASSERT_EQ(pins.size(), 2U);
+    EXPECT_EQ(pins[0].name, "IN");
+}
+
+TEST(ReadPins, TheDrawingWhereThereIsNoTable) {
+    auto const page = drawing();
+    auto const pins = readPins({}, std::span{&page.page(), 1}, {});
+    ASSERT_EQ(pins.size(), 3U);
+    EXPECT_EQ(pins[0].name, "GND");
+}
+
+TEST(ReadPins, ATableOfNamesGivesItsFunctionsToTheDrawing) {
+    auto table = pinTable();
+    table.cells = {cell(0, 0, "Pin"), cell(0, 1, "Function"), cell(1, 0, "IN"), cell(1, 1, "Input voltage"), cell(2, 0, "OUT"), cell(2, 1, "Output voltage")};
+    auto const page = drawing();
+    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {});
+    ASSERT_EQ(pins.size(), 3U);
+    EXPECT_EQ(pins[1].name, "OUT");
+    EXPECT_EQ(pins[1].function, "Output voltage");
+}
+
+TEST(ReadPins, AContinuationFollowsTheHeadOfTheTableBefore) {
+    std::vector<model::Table> tables{pinTable(), pinTable()};
+    tables[1].id = "t2";
+    tables[1].continues = "t1";
+    tables[1].headRows = 0;
+    tables[1].rows = 1;
+    tables[1].cells = {cell(0, 0, "3"), cell(0, 1, "EN")};
+    auto const pins = readPins(tables, {}, {});
+    ASSERT_EQ(pins.size(), 3U);
+    EXPECT_EQ(pins[2].number, "3");
+    EXPECT_EQ(pins[2].name, "EN");
+}
+
+TEST(ReadPins, OtherTablesGiveNoPins) {
+    auto table = pinTable();
+    table.kind = model::TableKind::Other;
+    EXPECT_TRUE(readPins(std::span{&table, 1}, {}, {}).empty());
+}
+
+}  // namespace
