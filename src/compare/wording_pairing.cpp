@@ -25,7 +25,8 @@ constexpr double kLikelyInGap = 0.5;
 constexpr double kLikelyAlone = 0.25;   // the only one left between two pairs, on both sides
 constexpr double kLikelyAnywhere = 0.6;
 constexpr std::size_t kShortText = 4;   // tokens; shorter texts are weighed letter by letter as well
-constexpr int kMostJoined = 4;          // sentences that one sentence is compared with
+constexpr int kMostJoined = 8;          // sentences that one sentence is compared with
+constexpr double kGain = 0.08;          // by which a wider pair has to be more alike
 constexpr std::size_t kOpening = 10;    // bytes by which the start of a divided sentence is found
 constexpr std::size_t kMostStarts = 8;  // places tried for one opening
 
@@ -48,7 +49,12 @@ public:
     }
     std::string const& plain(int i) {
         auto& spelled = m_plain[at(i)];
-        if (spelled.empty()) spelled = spaceless(text(i));
+        if (spelled.empty()) {
+            spelled = spaceless(text(i));
+            // A list set with bullets and one set without read the same.
+            constexpr std::string_view kBullet = "•";
+            for (std::size_t at = spelled.find(kBullet); at != std::string::npos; at = spelled.find(kBullet, at)) spelled.erase(at, kBullet.size());
+        }
         return spelled;
     }
 
@@ -220,8 +226,41 @@ private:
         std::vector<Key> const left(m_reference.keys().begin() + a0, m_reference.keys().begin() + a1);
         std::vector<Key> const right(m_candidate.keys().begin() + b0, m_candidate.keys().begin() + b1);
         bool const lone = left.size() == 1 && right.size() == 1;
+        if (!lone && (left.size() == 1 || right.size() == 1) && left.size() + right.size() <= static_cast<std::size_t>(kMostJoined) + 1 && pairJoined(a0, a1, b0, b1)) return;
         auto const pairs = alignSequences(left, right, [&](int i, int j) { return likeness(a0 + i, b0 + j); }, {.threshold = lone ? kLikelyAlone : kLikelyInGap});
         for (IndexPair const pair : pairs) add({a0 + pair.reference, b0 + pair.candidate, 1, 1, false});
+    }
+
+    // A list that one sheet's text runs together: the lone sentence of a gap against
+    // the run of the others that is most like it.
+    bool pairJoined(int a0, int a1, int b0, int b1) {
+        bool const loneReference = a1 - a0 == 1;
+        Side& parts = loneReference ? m_candidate : m_reference;
+        int const first = loneReference ? b0 : a0;
+        int const last = loneReference ? b1 : a1;
+        std::vector<Key> const whole = loneReference ? m_reference.tokens(a0) : m_candidate.tokens(b0);
+        double bestSingle = 0;
+        double best = 0;
+        int bestFrom = 0;
+        int bestCount = 0;
+        for (int from = first; from < last; ++from) {
+            std::vector<Key> run;
+            for (int to = from; to < last; ++to) {
+                run = merged(run, parts.tokens(to));
+                double const alike = similarity(whole, run);
+                if (to == from) {
+                    bestSingle = std::max(bestSingle, alike);
+                } else if (alike > best) {
+                    best = alike;
+                    bestFrom = from;
+                    bestCount = to - from + 1;
+                }
+            }
+        }
+        if (best < kLikelyAnywhere || best < bestSingle + kGain) return false;
+        if (loneReference) add({a0, bestFrom, 1, bestCount, false});
+        else add({bestFrom, b0, bestCount, 1, false});
+        return true;
     }
 
     static std::vector<Key> merged(std::vector<Key> const& a, std::vector<Key> const& b) {
@@ -232,7 +271,6 @@ private:
 
     // A sentence that was divided and changed as well.
     void takeInNeighbours() {
-        constexpr double kGain = 0.08;
         for (std::size_t p = 0; p < m_pairs.size(); ++p) {
             if (m_pairs[p].equal || m_pairs[p].referenceCount + m_pairs[p].candidateCount != 2) continue;
             int const i = m_pairs[p].reference;

@@ -77,6 +77,16 @@ TEST(WordingPairing, aDividedAndChangedSentenceTakesItsNeighbourIn) {
     EXPECT_EQ(shown(pairSentences(reference, candidate)), "0-0 1-1(c2)* 2-3");
 }
 
+TEST(WordingPairing, aListThatRunsTogetherIsOnePairWithItsEntries) {
+    std::vector<std::string> const entries{"• Detection level: 4.280 V, accuracy ±25 mV", "• Release level: 3.000 V, accuracy ±70 mV", "• Power down: available", "• Package: six pins"};
+    auto const reference = sheet({kCharge, entries[0], entries[1], entries[2], entries[3], kRelease});
+    auto const equal = sheet({kCharge, "Detection level: 4.280 V, accuracy ±25 mV Release level: 3.000 V, accuracy ±70 mV Power down: available Package: six pins", kRelease});
+    EXPECT_EQ(shown(pairSentences(reference, equal)), "0-0 1-1(r4) 5-2");
+    auto const changed = sheet({kCharge, "Detection level: 4.250 V, accuracy ±25 mV Release level: 3.000 V, accuracy ±70 mV Power down: missing Package: six pins", kRelease});
+    EXPECT_EQ(shown(pairSentences(reference, changed)), "0-0 1-1(r4)* 5-2");
+    EXPECT_EQ(shown(pairSentences(changed, reference)), "0-0 1-1(c4)* 2-5");
+}
+
 TEST(WordingPairing, sentencesOfOneSheetOnlyStayAlone) {
     auto const reference = sheet({kCharge, kRelease});
     auto const candidate = sheet({kCharge, "Vehicles need another grade of this product family.", kRelease});
