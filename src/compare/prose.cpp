@@ -1,7 +1,7 @@
 // Sentences are paired by wording_pairing.h and their differences classed by
 // wording_classes.h; a pair gives one finding, whatever number of words changed.
 //
-// Tested by tests/src/compare/wording_prose_test.cpp.
+// Tested by tests/src/compare/wording_pairing_test.cpp and align_test.cpp.
 #include "compare/prose.h"
 
 #include <algorithm>
