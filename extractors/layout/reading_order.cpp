@@ -23,7 +23,6 @@ using model::Rect;
 constexpr Points kSegmentGap = 0.9F;
 constexpr Points kGutter = 0.7F;
 constexpr Points kSameStart = 0.5F;
-constexpr Points kSameBaseline = 0.2F;
 constexpr Points kCrossing = 1.0F;      // a rule reaches this far over both sides of the gutter
 
 constexpr std::uint32_t kProseLetters = 15;
