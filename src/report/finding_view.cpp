@@ -1,11 +1,12 @@
 // Tested by tests/src/report/finding_view_test.cpp.
 #include "report/finding_view.h"
 
-#include <map>
+#include <algorithm>
 
 #include <fmt/format.h>
 
 #include "model/names.h"
+#include "report/texts.h"
 
 namespace standin::report {
 
@@ -70,6 +71,15 @@ std::string coverageLine(Comparison const& comparison) {
 std::string valuesOf(Side const& side) {
     if (side.min.empty() && side.typ.empty() && side.max.empty()) return side.text;
     return threeValues(side.min, side.typ, side.max, side.unit);
+}
+
+std::string verdictDetail(Verdict const& verdict) {
+    std::string_view rest = verdict.sentence;
+    auto const level = texts::levelText(verdict.level);
+    if (!rest.starts_with(level)) return verdict.sentence;
+    rest.remove_prefix(level.size());
+    rest.remove_prefix(std::min(rest.find_first_not_of(":;,. "), rest.size()));
+    return std::string(rest);
 }
 
 std::string titleOf(DocumentInfo const& document) {

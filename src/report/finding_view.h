@@ -41,6 +41,10 @@ struct SeverityGroup {
 // without values the text as printed.
 [[nodiscard]] std::string valuesOf(model::Side const& side);
 
+// The verdict's sentence without the words of its level in front, which stand
+// right above it.
+[[nodiscard]] std::string verdictDetail(model::Verdict const& verdict);
+
 // "TW4104 rev 1.4, Maker, 6 pages"
 [[nodiscard]] std::string titleOf(model::DocumentInfo const& document);
 

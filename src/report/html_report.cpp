@@ -48,7 +48,7 @@ std::string documentBox(std::string_view who, char const* cssClass, DocumentInfo
 std::string verdictBox(Comparison const& comparison) {
     auto const& verdict = comparison.verdict;
     auto html = fmt::format("<section class=\"verdict\"><p class=\"level\">{}</p>", texts::levelText(verdict.level));
-    if (!verdict.sentence.empty()) html += fmt::format("<p>{}</p>", escaped(verdict.sentence));
+    if (auto const detail = verdictDetail(verdict); !detail.empty()) html += fmt::format("<p>{}</p>", escaped(detail));
     if (verdict.incomplete) {
         html += fmt::format("<p><b>{}.</b> Not everything that could matter was read or could be compared:</p><ul>", texts::kIncomplete);
         for (auto const& reason : verdict.incompleteReasons) html += fmt::format("<li>{}</li>", escaped(reason));

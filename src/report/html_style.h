@@ -37,7 +37,7 @@ h2 small{font-weight:normal;font-size:14px;color:var(--soft)}
 .side .who{font-size:12px;color:var(--soft)}
 .side .values{font-weight:bold;color:var(--ref)}
 .side.c .values{color:var(--cand)}
-.side .text{color:var(--ink);font-weight:normal}
+.side .values.text{color:var(--ink);font-weight:normal}
 .side .cond{font-size:13px;color:var(--soft)}
 .why{margin:6px 0 0}
 .meta{margin:4px 0 0;font-size:12px;color:var(--soft)}

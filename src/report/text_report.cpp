@@ -63,7 +63,7 @@ std::string textReport(Comparison const& comparison, Datasheet const&, Datasheet
     auto const& verdict = comparison.verdict;
     out += '\n';
     appendWrapped(out, "VERDICT    ", texts::levelText(verdict.level));
-    if (!verdict.sentence.empty()) appendWrapped(out, "           ", verdict.sentence);
+    if (auto const detail = verdictDetail(verdict); !detail.empty()) appendWrapped(out, "           ", detail);
     if (verdict.incomplete) {
         appendWrapped(out, "INCOMPLETE ", "Not everything that could matter was read or could be compared:");
         for (auto const& reason : verdict.incompleteReasons) appendWrapped(out, "           - ", reason);
