@@ -149,11 +149,11 @@ Lattice makeLattice(Network const& network, Points merge) {
                 if (whole) ++bottom;
             }
             int const index = static_cast<int>(lattice.areas.size());
-            lattice.areas.push_back({row, bottom, column, last});
+            bool const irregular = (bottom - row + 1) * (last - column + 1) != sizes[static_cast<std::size_t>(id)];
+            lattice.areas.push_back({row, bottom, column, last, irregular});
             for (int r = row; r <= bottom; ++r) {
                 for (int c = column; c <= last; ++c) lattice.areaOf[face(r, c)] = index;
             }
-            if ((bottom - row + 1) * (last - column + 1) != sizes[static_cast<std::size_t>(id)]) ++lattice.irregular;
         }
     }
     return lattice;

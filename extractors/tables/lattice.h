@@ -17,6 +17,7 @@ struct RuledArea {
     int row1 = 0;
     int column0 = 0;
     int column1 = 0;
+    bool irregular = false;  // cut out of an outline that was no rectangle
 };
 
 struct Lattice {
@@ -24,7 +25,6 @@ struct Lattice {
     std::vector<model::Points> ys;  // band lines, top to bottom, at least two
     std::vector<RuledArea> areas;   // cover the lattice, without overlap; by row0, then column0
     std::vector<int> areaOf;        // [row * columns() + column] -> index into areas
-    int irregular = 0;              // areas whose outline was no rectangle before they were cut up
 
     [[nodiscard]] int rows() const { return static_cast<int>(ys.size()) - 1; }
     [[nodiscard]] int columns() const { return static_cast<int>(xs.size()) - 1; }

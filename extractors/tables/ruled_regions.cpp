@@ -37,13 +37,13 @@ constexpr float kMostCrossing = 0.2F; // share of words that cross a rule
 struct AreaText {
     int lines = 0;
     int words = 0;
+    int crossing = 0;  // words whose box reaches over the side of the area
     std::string text;  // cut off when long
 };
 
 struct Filling {
     std::vector<AreaText> areas;
     int words = 0;
-    int crossing = 0;  // words whose box reaches over a drawn column rule
 };
 
 Filling fill(PageLayout const& page, Lattice const& lattice, std::vector<std::uint32_t> const& lines) {
@@ -74,7 +74,7 @@ Filling fill(PageLayout const& page, Lattice const& lattice, std::vector<std::ui
             auto const& a = lattice.areas[static_cast<std::size_t>(area)];
             Rect const box = lattice.box(a);
             Points const slack = 0.25F * word.box.width();
-            if (word.direction == model::Direction::Right && (word.box.x0 < box.x0 - slack || word.box.x1 > box.x1 + slack)) ++filling.crossing;
+            if (word.direction == model::Direction::Right && (word.box.x0 < box.x0 - slack || word.box.x1 > box.x1 + slack)) ++text.crossing;
         }
     }
     return filling;
@@ -94,7 +94,7 @@ Lattice sliced(Lattice const& from, int row0, int row1, int column0, int column1
                 name = static_cast<int>(lattice.areas.size());
                 auto const& a = from.areas[static_cast<std::size_t>(old)];
                 lattice.areas.push_back({std::max(a.row0, row0) - row0, std::min(a.row1, row1) - row0, std::max(a.column0, column0) - column0,
-                                         std::min(a.column1, column1) - column0});
+                                         std::min(a.column1, column1) - column0, a.irregular});
             }
             lattice.areaOf[static_cast<std::size_t>((row - row0) * lattice.columns() + column - column0)] = name;
         }
@@ -202,6 +202,9 @@ private:
         int blankAreas = 0;
         std::size_t letters = 0;
         int titles = 0;
+        int irregular = 0;
+        int words = 0;
+        int crossing = 0;
         std::vector<char> seen(m_lattice.areas.size(), 0);
         int rowsWithText = 0;
         std::vector<char> columnsWithText(static_cast<std::size_t>(m_lattice.columns()), 0);
@@ -214,6 +217,9 @@ private:
                 if (seen[index] != 0) continue;
                 seen[index] = 1;
                 (text ? filled : blankAreas) += 1;
+                irregular += m_lattice.areas[index].irregular ? 1 : 0;
+                words += m_filling.areas[index].words;
+                crossing += m_filling.areas[index].crossing;
                 letters += m_filling.areas[index].text.size();
                 titles += columnTitle(m_filling.areas[index].text) != ColumnTitle::None ? 1 : 0;
                 if (text) columnsWithText[static_cast<std::size_t>(column)] = 1;
@@ -227,8 +233,8 @@ private:
         // Pin numbers around a drawn package.
         if (titles < 2 && letters < kShortText * static_cast<std::size_t>(filled) && filled * 10 < (filled + blankAreas) * 9) return;
         if (static_cast<float>(filled) < kLeastFilled * static_cast<float>(filled + blankAreas)) return;
-        if (m_lattice.irregular > 2 + static_cast<int>(m_lattice.areas.size()) / 4) return;
-        if (static_cast<float>(m_filling.crossing) > kMostCrossing * static_cast<float>(m_filling.words) + 1) return;
+        if (irregular > 2 + (filled + blankAreas) / 4) return;
+        if (static_cast<float>(crossing) > kMostCrossing * static_cast<float>(words) + 1) return;
         Region region;
         region.lattice = sliced(m_lattice, row0, row1, column0, column1);
         region.ruledColumns = true;
