@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "extractors/parameters/text_forms.h"
+#include "text/utf8.h"
 
 namespace standin::parameters {
 
@@ -45,9 +46,8 @@ bool mayLead(model::PageLayout const& page, model::TextLine const& line) {
 FootnoteLead footnoteLead(std::string_view raw) {
     FootnoteLead lead;
     std::string const line = trimmed(raw);
-    std::string const low = folded(line);
+    std::string const low = text::asciiLower(line);
     std::size_t at = 0;
-    bool sameSize = low.size() == line.size();
     for (std::string_view word : {"notes", "note", "注释", "备注", "注意", "注", "備考", "hinweis", "anmerkung", "примечание", "remark"}) {
         if (low.starts_with(word)) {
             lead.worded = true;
@@ -55,8 +55,7 @@ FootnoteLead footnoteLead(std::string_view raw) {
             break;
         }
     }
-    if (lead.worded && !sameSize) return {};
-    std::string const& text = sameSize ? line : low;
+    std::string const& text = line;
     auto skip = [&](std::string_view set) {
         while (at < text.size() && set.find(text[at]) != std::string_view::npos) ++at;
     };
@@ -98,6 +97,8 @@ FootnoteLead footnoteLead(std::string_view raw) {
     if (!separated || (!lead.worded && !star && !open && at == afterMark)) return {};
     lead.bracketed = open;
     lead.text = trimmed(std::string_view(text).substr(std::min(at, text.size())));
+    // "3.3 V": a decimal
+    if (!lead.worded && !star && !open && at == afterMark + 1 && at < text.size() && text[at] >= '0' && text[at] <= '9') return {};
     if (lead.text.empty() || (lead.text[0] >= '0' && lead.text[0] <= '9' && !lead.worded && !star && !open && lead.text.size() < 4)) return {};
     return lead;
 }

@@ -168,6 +168,10 @@ bool isStrongSymbol(std::string_view raw) {
     constexpr std::array<std::string_view, 40> kWords = {"IN", "EN", "INT", "IC", "ICs", "PIN", "PCB", "ESD", "TEST", "RMS", "TO", "CDM", "CE", "CS", "LED", "TEMP", "DC", "AC", "ADC", "DAC", "PWM", "PGND", "CLK", "CHG", "DIP", "DFN", "SOT", "SOP", "TTL", "CMOS", "EMI", "RF", "THD", "TYP", "PROG", "CHRG", "DONE", "TX", "RX", "TA-TJ"};
     if (std::ranges::any_of(kWords, [&](std::string_view known) { return known == word; })) return false;
     if (isPackageLike(word) || isPartLike(word)) return false;
+    constexpr std::array<std::string_view, 44> kPlain = {"Test", "Time", "Type", "Rise", "Temp", "Term", "Pin",  "Pull", "Peak", "Low",  "Line", "Load", "Lead", "Case", "Cell",
+                                                         "Core", "Chip", "Rate", "Run",  "Ring", "Fall", "Fast", "Full", "Gain", "Gate", "Top",  "Tip",  "Two",  "Ten",  "Tab",
+                                                         "Tape", "Pad",  "Per",  "Pair", "Part", "Path", "Port", "Ref",  "Real", "Idle", "Volt", "Via",  "time", "gain"};
+    if (std::ranges::any_of(kPlain, [&](std::string_view known) { return known == word; })) return false;
     // second character: a subscript in capitals, a digit, a sign, or a known lower-case one
     char32_t const second = codes[1];
     bool const lower = second >= U'a' && second <= U'z';

@@ -208,7 +208,8 @@ std::vector<model::Parameter> readRatingLists(std::span<model::PageLayout> pages
             if (!free) continue;
             now.text = tidied(now.text);
             now.bullet = takeBullet(now.text);
-            bool const goesOn = !lines.empty() && !now.bullet && lines.back().bullet && line.box.y0 - lines.back().box.y1 < line.size * kLineStep && line.box.y0 > lines.back().box.y0 &&
+            bool const whole = !lines.empty() && !readListEntry(lines.back().text).value.empty();
+            bool const goesOn = !lines.empty() && !whole && !now.bullet && lines.back().bullet && line.box.y0 - lines.back().box.y1 < line.size * kLineStep && line.box.y0 > lines.back().box.y0 &&
                                 line.box.x0 >= lines.back().box.x0;
             if (goesOn) {
                 lines.back().text = joined(lines.back().text, now.text);

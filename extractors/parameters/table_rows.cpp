@@ -61,6 +61,8 @@ private:
     void readValues(int row, RowCells const& cells);
     [[nodiscard]] std::string prefix() const;
     [[nodiscard]] model::Rect wordsBox(int index) const;
+    void addCondition(std::string const& text);
+    [[nodiscard]] int nameCellOf(RowCells const& cells) const;
     void popHeadings(model::Points left, model::Points indent);
     void decideSymbolPlace();
     void takeTrailingChild(int row, std::string& name, std::string& variant, std::string& condition) const;
@@ -78,6 +80,8 @@ private:
     SymbolPlace m_symbolPlace = SymbolPlace::None;
     // Units printed once for several lines of one parameter.
     std::size_t m_parameterStart = 0;
+    int m_nameCell = -1;            // the cell that names the parameter at hand
+    bool m_conditionUsed = false;   // values stood below the last condition line
 };
 
 RowCells RowReader::cellsOf(int row) const {
@@ -167,14 +171,14 @@ void RowReader::readHeading(int row, RowCells const& cells) {
         if (role == Unit || role == Note) return;
         if (isConditionLike(text)) {
             if (role == Condition && !whole) {
-                m_context.parameterCondition = joined(m_context.parameterCondition, text);
+                addCondition(text);
             } else {
                 m_context.headingCondition = text;
             }
             return;
         }
         if (role == Condition && !whole) {
-            m_context.parameterCondition = joined(m_context.parameterCondition, text);
+            addCondition(text);
             return;
         }
         if (isPartLike(text) && !isPackageLike(text)) {
@@ -229,8 +233,21 @@ void RowReader::readHeading(int row, RowCells const& cells) {
         m_context.parameterCondition.clear();
         m_parameterStart = m_out.size();
     }
-    if (!condition.empty()) m_context.parameterCondition = joined(m_context.parameterCondition, condition);
+    int const key = nameCellOf(cells);
+    if (key >= 0 && key != m_nameCell) {
+        m_nameCell = key;
+        m_parameterStart = m_out.size();
+        m_context.parameterCondition.clear();
+    }
+    if (!condition.empty()) addCondition(condition);
 }
+
+void RowReader::addCondition(std::string const& text) {
+    m_context.parameterCondition = m_conditionUsed ? text : joined(m_context.parameterCondition, text);
+    m_conditionUsed = false;
+}
+
+int RowReader::nameCellOf(RowCells const& cells) const { return !cells.names.empty() ? cells.names.back() : !cells.symbols.empty() ? cells.symbols.back() : -1; }
 
 // Which column a cell that spans several value columns belongs to.
 Slot RowReader::slotOfSpan(int index, ValueGroup const& group) const {
@@ -431,7 +448,10 @@ void RowReader::readValues(int row, RowCells const& cells) {
         name = m_context.lastName;
     }
     bool const fresh = !carriesOn && !child;
-    if (fresh) {
+    bool const further = fresh && nameCellOf(cells) >= 0 && nameCellOf(cells) == m_nameCell;  // a merged name goes on
+    m_nameCell = nameCellOf(cells) >= 0 ? nameCellOf(cells) : m_nameCell;
+    if (further) carriedPrefix = prefix();
+    if (fresh && !further) {
         m_context.parameterCondition.clear();
         m_parameterStart = m_out.size();
         carriedPrefix = prefix();
@@ -454,6 +474,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
         if (!child) m_context.lastLeft = left;
     }
 
+    m_conditionUsed = true;
     for (ValueGroup const& group : m_plan.groups) {
         bool any = false;
         bool starts = false;

@@ -267,7 +267,7 @@ TableText::TableText(model::Table const& table, model::PageLayout const* page) :
         }
         std::string const clean = tidied(raw);
         out.text = withoutReferences(clean, out.marks);
-        bool const reference = hasOrdinaryWord(clean);
+        bool const reference = std::ranges::any_of(clean, [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); });
         if (out.text.empty() && reference) {
             out.onlyReference = true;
             out.text = clean;

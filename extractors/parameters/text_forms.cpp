@@ -151,6 +151,7 @@ std::string closedNumbers(std::string_view text) {
         while (at + n < text.size() && digit(text[at + n])) ++n;
         return n;
     };
+    std::size_t closedAt = 0;  // where the last group of three was joined on
     for (std::size_t i = 0; i < text.size(); ++i) {
         if (text[i] != ' ' || out.empty() || i + 1 >= text.size()) {
             out.push_back(text[i]);
@@ -164,9 +165,11 @@ std::string closedNumbers(std::string_view text) {
         // groups of exactly three digits
         if (digit(before) && digit(after) && digitsFrom(i + 1) == 3) {
             std::size_t run = 0;
-            while (run < out.size() && digit(out[out.size() - 1 - run])) ++run;
+            while (run < out.size() - closedAt && digit(out[out.size() - 1 - run])) ++run;
             bool const fraction = run < out.size() && (out[out.size() - 1 - run] == '.' || out[out.size() - 1 - run] == ',');
-            close = run >= 1 && run <= 3 && !fraction && out[out.size() - run] != '0';
+            bool const further = closedAt > 0 && run == 3 && out.size() == closedAt + 3;
+            close = further || (run >= 1 && run <= 3 && !fraction && out[out.size() - run] != '0');
+            if (close) closedAt = out.size();
         }
         // a sign that opens a number
         if ((before == '-' || before == '+') && digit(after)) {

@@ -1,0 +1,109 @@
+#include "extractors/parameters/column_plan.h"
+
+#include <gtest/gtest.h>
+
+#include "hand_made_table.h"
+
+namespace standin::parameters {
+namespace {
+
+using enum ColumnRole;
+
+ColumnPlan planOf(model::Table const& table, ColumnPlan const* carried = nullptr) {
+    TableText const text(table, nullptr);
+    return planColumns(table, text, segmentsOf(table, text).front(), carried);
+}
+
+TEST(ColumnPlan, ReadsAUsualHead) {
+    auto const plan = planOf(handMade({{"Parameter", "Symbol", "Conditions", "Min", "Typ", "Max", "Unit"}, {"Supply current", "IDD", "VDD=3V", "", "3.0", "6.0", "µA"}}, 1));
+    EXPECT_EQ(plan.roles, (std::vector{Name, Symbol, Condition, Min, Typ, Max, Unit}));
+    ASSERT_EQ(plan.groups.size(), 1U);
+    EXPECT_EQ(plan.groups[0].typ, 4);
+    EXPECT_EQ(plan.groups[0].unit, 6);
+    EXPECT_EQ(plan.groups[0].variant, "");
+}
+
+TEST(ColumnPlan, FindsAHeadThatWasNotMarked) {
+    auto const table = handMade({{"Symbol", "Parameter", "Min", "Max", "Unit"}, {"IDD", "Supply current", "1", "2", "µA"}}, 0);
+    TableText const text(table, nullptr);
+    EXPECT_EQ(segmentsOf(table, text).front().bodyFirst, 1);
+}
+
+TEST(ColumnPlan, SplitsOneTitleOverItsColumns) {
+    auto const plan = planOf(handMade({{"Symbol", "Parameter", ">3 MIN TYP MAX", "", "", "UNI TS"}, {"VDD", "Supply", "1", "2", "3", "V"}}, 1));
+    EXPECT_EQ(plan.roles, (std::vector{Symbol, Name, Min, Typ, Max, Unit}));
+}
+
+TEST(ColumnPlan, GroupsByTheTitleAbove) {
+    auto const plan = planOf(handMade({{"v2 Parameter", ">3 XQ124", "", "", ">3 XQ324", "", "", "v2 Unit"},
+                                       {"", "Min", "Typ", "Max", "Min", "Typ", "Max", ""},
+                                       {"Offset voltage", "", "1", "2", "", "2", "3", "mV"}},
+                                      2));
+    ASSERT_EQ(plan.groups.size(), 2U);
+    EXPECT_EQ(plan.groups[0].variant, "XQ124");
+    EXPECT_EQ(plan.groups[1].variant, "XQ324");
+    EXPECT_EQ(plan.groups[1].min, 4);
+    EXPECT_EQ(plan.groups[1].unit, 7);
+}
+
+TEST(ColumnPlan, OneNeutralGroupIsNoVariant) {
+    auto const plan = planOf(handMade({{"v2 Parameter", ">2 Limits", "", "v2 Unit"}, {"", "Min", "Max", ""}, {"Offset voltage", "1", "2", "mV"}}, 2));
+    ASSERT_EQ(plan.groups.size(), 1U);
+    EXPECT_EQ(plan.groups[0].variant, "");
+}
+
+TEST(ColumnPlan, ATitleOverAllValuesTellsNothingApart) {
+    auto const plan = planOf(handMade({{"v3 Thermal metric", ">2 XQ99", "", "v3 Unit"}, {"", "SOT-23", "DFN-8", ""}, {"", "3 PINS", "8 PINS", ""}, {"Junction to ambient", "220", "80", "°C/W"}}, 1));
+    ASSERT_EQ(plan.groups.size(), 2U);
+    EXPECT_EQ(plan.groups[0].variant, "SOT-23 3 PINS");
+}
+
+TEST(ColumnPlan, TellsSymbolsUnderOneParameterTitle) {
+    auto const plan = planOf(handMade({{">2 Parameter", "", "Min", "Max", "Unit"}, {"VUV", "Undervoltage lock-out", "3", "4", "V"}, {"tREC", "Recovery time after a fault", "", "2", "ms"}}, 1));
+    EXPECT_EQ(plan.roles[0], Symbol);
+    EXPECT_EQ(plan.roles[1], Name);
+}
+
+TEST(ColumnPlan, TheOnlyIdentifyingColumnMayHoldSymbols) {
+    auto const plan = planOf(handMade({{"Parameter", "Rating", "Unit"}, {"VDD", "-0.3 to 7", "V"}, {"TSTG", "-55 to 125", "°C"}}, 1));
+    EXPECT_EQ(plan.roles[0], Symbol);
+    EXPECT_TRUE(plan.symbolIsOnlyName);
+}
+
+TEST(ColumnPlan, RatingHeadsNamesWhereAnotherColumnHoldsValues) {
+    auto const plan = planOf(handMade({{"Rating", "Symbol", "Value", "Unit"}, {"Supply voltage", "VDD", "7", "V"}, {"Junction temperature", "TJ", "150", "°C"}}, 1));
+    EXPECT_EQ(plan.roles, (std::vector{Name, Symbol, Value, Unit}));
+}
+
+TEST(ColumnPlan, AContinuationTakesOverThePlan) {
+    auto const first = planOf(handMade({{"Parameter", "Symbol", "Min", "Typ", "Max", "Unit"}, {"Supply current", "IDD", "", "3.0", "6.0", "µA"}}, 1));
+    auto const plan = planOf(handMade({{"Standby current", "ISB", "", "0.1", "0.2", "µA"}}, 0), &first);
+    EXPECT_TRUE(plan.carried);
+    EXPECT_EQ(plan.roles[3], Typ);
+}
+
+TEST(ColumnPlan, WithoutTitlesContentDecides) {
+    auto const plan = planOf(handMade({{"Supply voltage range", "VDD", "1.5", "3.0", "5.5", "V"}, {"Supply current on load", "IDD", "1", "2", "3", "mA"}}, 0));
+    EXPECT_FALSE(plan.headed);
+    EXPECT_EQ(plan.roles, (std::vector{Name, Symbol, Min, Typ, Max, Unit}));
+}
+
+TEST(ColumnPlan, TransposedTablesHaveParametersAsColumns) {
+    auto const plan = planOf(handMade({{"v2 Package", "v2 RθJA", ">2 Power rating", ""}, {"", "", "TA ≤ 25°C", "TA = 85°C"}, {"DFN-8", "40 °C/W", "2 W", "225 mW"}}, 2));
+    ASSERT_TRUE(plan.transposed);
+    ASSERT_EQ(plan.groups.size(), 3U);
+    EXPECT_EQ(plan.groups[0].symbol, "RθJA");
+    EXPECT_EQ(plan.groups[1].name, "Power rating");
+    EXPECT_EQ(plan.groups[2].variant, "TA = 85°C");
+}
+
+TEST(ColumnPlan, ARepeatedHeadOpensASegment) {
+    auto const table = handMade({{"Parameter", "Min", "Max", "Unit"}, {"Supply current", "1", "2", "A"}, {"Parameter", "Typ", "Max", "Unit"}, {"Rise time", "1", "2", "ns"}}, 1);
+    TableText const text(table, nullptr);
+    auto const segments = segmentsOf(table, text);
+    ASSERT_EQ(segments.size(), 2U);
+    EXPECT_EQ(segments[1].bodyFirst, 3);
+}
+
+}  // namespace
+}  // namespace standin::parameters

@@ -1,0 +1,65 @@
+#include "extractors/parameters/name_parts.h"
+
+#include <gtest/gtest.h>
+
+namespace standin::parameters {
+namespace {
+
+struct Case {
+    char const* in;
+    char const* name;
+    char const* taken;
+};
+
+TEST(NameParts, TakesConditionsBehindTheName) {
+    for (Case const& c : {
+             Case{"Drain to gate voltage (RGS = 20 kΩ)", "Drain to gate voltage", "RGS = 20 kΩ"},
+             Case{"Lead temperature (Soldering, 10 seconds)", "Lead temperature", "Soldering, 10 seconds"},
+             Case{"Drain current VGS = 10 V, TC = 25 °C", "Drain current", "VGS = 10 V, TC = 25 °C"},
+             Case{"漏极电流，VGS =4.5V，@Ta=25°C", "漏极电流", "VGS =4.5V，@Ta=25°C"},
+             Case{"Power dissipation @Ta=25°C", "Power dissipation", "Ta=25°C"},
+             Case{"Lead temperature 1.6 mm from case for 10 s", "Lead temperature", "1.6 mm from case for 10 s"},
+             Case{"Junction to ambient t ≤ 10s", "Junction to ambient", "t ≤ 10s"},
+             Case{"Supply current (power-down)", "Supply current (power-down)", ""},
+             Case{"Lead temperature(Soldering)", "Lead temperature(Soldering)", ""},
+             Case{"Short detection, VA - VB > VC indicates a short", "Short detection, VA - VB > VC indicates a short", ""},
+             Case{"Leads at 1.6 mm from case for 10s", "Leads at 1.6 mm from case for 10s", ""},
+         }) {
+        std::string name = c.in;
+        EXPECT_EQ(takeCondition(name), c.taken) << c.in;
+        EXPECT_EQ(name, c.name) << c.in;
+    }
+}
+
+TEST(NameParts, FindsSymbolsBesideTheName) {
+    EXPECT_EQ(symbolPlace("Supply voltage, VDD"), SymbolPlace::BehindSet);
+    EXPECT_EQ(symbolPlace("Supply voltage (VDD)"), SymbolPlace::BehindSet);
+    EXPECT_EQ(symbolPlace("Overcharge detection voltage VCU"), SymbolPlace::Behind);
+    EXPECT_EQ(symbolPlace("VCU Overcharge detection voltage"), SymbolPlace::InFront);
+    EXPECT_EQ(symbolPlace("Supply voltage"), SymbolPlace::None);
+    EXPECT_EQ(symbolPlace("Thermal resistance (DFN-8)"), SymbolPlace::None);
+    std::string name = "Input supply voltage(VDD)";
+    EXPECT_EQ(takeSymbol(name, symbolPlace(name)), "VDD");
+    EXPECT_EQ(name, "Input supply voltage");
+    name = "Supply voltage, V+";
+    EXPECT_EQ(takeSymbol(name, symbolPlace(name)), "V+");
+    EXPECT_EQ(name, "Supply voltage");
+    name = "VCU Overcharge detection voltage";
+    EXPECT_EQ(takeSymbol(name, SymbolPlace::InFront), "VCU");
+    EXPECT_EQ(name, "Overcharge detection voltage");
+}
+
+TEST(NameParts, StrongSymbols) {
+    for (char const* word : {"VCU", "RDS(on)", "tPHL", "V+", "TA", "θJA", "IDD"}) EXPECT_TRUE(isStrongSymbol(word)) << word;
+    for (char const* word : {"IN", "TEMP", "ESD", "Test", "Current", "DFN-8", "VCC2 and", "x"}) EXPECT_FALSE(isStrongSymbol(word)) << word;
+}
+
+TEST(NameParts, WithoutBrackets) {
+    EXPECT_EQ(withoutBrackets("(Ta=25°C)"), "Ta=25°C");
+    EXPECT_EQ(withoutBrackets("（注）"), "注");
+    EXPECT_EQ(withoutBrackets("a (b)"), "a (b)");
+    EXPECT_EQ(withoutBrackets("(a) (b)"), "(a) (b)");
+}
+
+}  // namespace
+}  // namespace standin::parameters

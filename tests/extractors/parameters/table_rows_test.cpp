@@ -1,0 +1,154 @@
+#include "extractors/parameters/table_rows.h"
+
+#include <gtest/gtest.h>
+
+#include "hand_made_table.h"
+
+namespace standin::parameters {
+namespace {
+
+std::vector<PrintedRow> rowsOf(model::Table const& table) {
+    TableText const text(table, nullptr);
+    auto const segments = segmentsOf(table, text);
+    ColumnPlan const plan = planColumns(table, text, segments.front(), nullptr);
+    RowContext context;
+    return readRows(table, text, nullptr, segments.front(), plan, "Ta=25°C", context);
+}
+
+std::string text(std::optional<model::Value> const& value) { return value ? value->text : "~"; }
+
+std::string line(PrintedRow const& row) {
+    return row.symbol + "|" + row.name + "|" + row.condition + "|" + row.variant + "|" + text(row.min) + "|" + text(row.typ) + "|" + text(row.max) + "|" + row.unit;
+}
+
+TEST(TableRows, OneLineAParameter) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Conditions", "Min", "Typ", "Max", "Unit"},
+                                       {"Supply current", "IDD", "VDD=3.9V", "-", "3.0", "6.0", "µA"},
+                                       {"Release voltage", "VR", "", "4.00", "4.05", "4.10", "V"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "IDD|Supply current|VDD=3.9V||~|3.0|6.0|µA");
+    EXPECT_EQ(line(rows[1]), "VR|Release voltage|||4.00|4.05|4.10|V");
+    EXPECT_EQ(rows[0].tableCondition, "Ta=25°C");
+}
+
+TEST(TableRows, MergedNamesAndUnitsAreRepeated) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Conditions", "Typ", "Max", "Unit"},
+                                       {"v2 On-resistance", "v2 RDS(on)", "VGS=4.5V", "22", "28", "v2 mΩ"},
+                                       {"", "", "VGS=2.5V", "30", "38", ""}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[1]), "RDS(on)|On-resistance|VGS=2.5V||~|30|38|mΩ");
+}
+
+TEST(TableRows, NamesPrintedOnceAreCarriedWithoutRules) {
+    auto table = handMade({{"Parameter", "Symbol", "Conditions", "Typ", "Max", "Unit"}, {"On-resistance", "RDS(on)", "VGS=4.5V", "22", "28", "mΩ"}, {"", "", "VGS=2.5V", "30", "38", ""}}, 1);
+    table.evidence = {.ruledRows = false, .ruledColumns = false, .aligned = true, .headWords = true, .leaders = false};
+    auto const rows = rowsOf(table);
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[1]), "RDS(on)|On-resistance|VGS=2.5V||~|30|38|mΩ");
+    EXPECT_FALSE(rows[1].doubts.empty());
+}
+
+TEST(TableRows, HeadingLinesPrefixNamesConditionsGoToTheTable) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Min", "Max", "Unit"},
+                                       {">5 DETECTION VOLTAGE"},
+                                       {"Overcharge", "VOC", "4.2", "4.3", "V"},
+                                       {">5 Ta = -20 to 60 °C, VDD = 3 V"},
+                                       {"Overdischarge", "VOD", "2.2", "2.4", "V"},
+                                       {">5 XQ74B"},
+                                       {"Delay time", "tD", "1", "2", "s"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(rows[0].name, "DETECTION VOLTAGE Overcharge");
+    EXPECT_EQ(rows[0].tableCondition, "Ta=25°C");
+    EXPECT_EQ(rows[1].name, "DETECTION VOLTAGE Overdischarge");
+    EXPECT_EQ(rows[1].tableCondition, "Ta=25°C Ta = -20 to 60 °C, VDD = 3 V");
+    EXPECT_EQ(rows[2].variant, "XQ74B");
+    EXPECT_EQ(rows[2].name, "Delay time");
+}
+
+TEST(TableRows, MergedGroupNamesStandInFront) {
+    auto const rows = rowsOf(handMade({{">2 Parameter", "", "Symbol", "Rating", "Unit"},
+                                       {"v2 Input", "Forward current", "IF", "50", "mA"},
+                                       {"", "Reverse voltage", "VR", "6", "V"},
+                                       {">2 Operating temperature", "", "Topr", "-30 to +100", "°C"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(rows[1].name, "Input Reverse voltage");
+    EXPECT_EQ(line(rows[2]), "Topr|Operating temperature|||-30|~|+100|°C");
+}
+
+TEST(TableRows, IndentedLinesHangUnderTheLineAbove) {
+    auto const rows = rowsOf(handMade({{"Rating", "Symbol", "Value", "Unit"},
+                                       {"Power dissipation", "", "", ""},
+                                       {".Molded body", "PD", "500", "mW"},
+                                       {".(TA = 85 °C)", "PD", "300", "mW"},
+                                       {"Continuous drain current", "ID", "28", "A"},
+                                       {".TC = 100 °C", "", "20", "A"},
+                                       {"Ambient temperature", "TA", "", "°C"},
+                                       {".XQ224", "", "-25 to +85", "°C"},
+                                       {".XQ324, XQ324A", "", "0 to +70", "°C"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 6U);
+    EXPECT_EQ(line(rows[0]), "PD|Power dissipation Molded body|||~|~|500|mW");
+    EXPECT_EQ(line(rows[1]), "PD|Power dissipation|TA = 85 °C||~|~|300|mW");
+    EXPECT_EQ(line(rows[3]), "ID|Continuous drain current|TC = 100 °C||~|~|20|A");
+    EXPECT_EQ(rows[4].variant, "XQ224");
+    EXPECT_EQ(rows[5].variant, "XQ324, XQ324A");
+    EXPECT_EQ(rows[5].name, "Ambient temperature");
+}
+
+TEST(TableRows, EachColumnGroupWithValuesIsARow) {
+    auto const rows = rowsOf(handMade({{"v2 Parameter", ">2 XQ12", "", ">2 XQ34", "", "v2 Unit"},
+                                       {"", "Typ", "Max", "Typ", "Max", ""},
+                                       {"Offset voltage", "1", "2", "", "3", "mV"},
+                                       {"Input capacitance", "5", "", "", "", "pF"}},
+                                      2));
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(line(rows[1]), "|Offset voltage||XQ34|~|~|3|mV");
+    EXPECT_EQ(line(rows[2]), "|Input capacitance||XQ12|~|5|~|pF");
+}
+
+TEST(TableRows, SingleValueColumnsAndUnitsInCells) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Maximum", "Units"}, {"Storage temperature", "-55 to 150", "°C"}, {"Gate voltage", "±12", "V"}}, 1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "|Storage temperature|||-55|~|150|°C");
+    EXPECT_EQ(line(rows[1]), "|Gate voltage|||~|~|±12|V");
+    auto const lone = rowsOf(handMade({{"Parameter", "Value"}, {"Supply voltage, VDD", "-0.3 V to 7 V"}, {"Short circuit", "Continuous"}}, 1));
+    ASSERT_EQ(lone.size(), 2U);
+    EXPECT_EQ(line(lone[0]), "VDD|Supply voltage|||-0.3|~|7|V");
+    EXPECT_EQ(text(lone[1].max), "Continuous");
+}
+
+TEST(TableRows, SeveralUnitsInOneLineStayInTheCells) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Min", "Max"}, {"Delay", "tD", "100ms", "1.2s"}}, 1));
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(line(rows[0]), "tD|Delay|||100ms|~|1.2s|");
+}
+
+TEST(TableRows, ConditionLinesAboveValuesGoToTheTable) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Conditions", "Typ", "Unit"},
+                                       {"v3 Ripple rejection", "v3 RR", "VO = 10 V, f = 120 Hz", "", "v3 dB"},
+                                       {"", "", "without CX", "60", ""},
+                                       {"", "", "CX = 10 µF", "75", ""}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].condition, "without CX");
+    EXPECT_EQ(rows[0].tableCondition, "Ta=25°C VO = 10 V, f = 120 Hz");
+    EXPECT_EQ(rows[1].tableCondition, "Ta=25°C VO = 10 V, f = 120 Hz");
+}
+
+TEST(TableRows, ASubCellOfConditionsSelectsThePart) {
+    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", ">2 Test conditions", "", "Typ", "Unit"},
+                                       {"v2 VOVP", "v2 Overvoltage threshold", "VIN: 5 V → 7 V", "('72, '73)", "6.6", "v2 V"},
+                                       {"", "", "VIN: 5 V → 11 V", "('74)", "10.5", ""}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].variant, "'72, '73");
+    EXPECT_EQ(rows[1].variant, "'74");
+    EXPECT_EQ(rows[1].condition, "VIN: 5 V → 11 V");
+}
+
+}  // namespace
+}  // namespace standin::parameters

@@ -1,0 +1,52 @@
+#include "extractors/parameters/text_forms.h"
+
+#include <gtest/gtest.h>
+
+namespace standin::parameters {
+namespace {
+
+struct Case {
+    char const* in;
+    char const* out;
+};
+
+TEST(TextForms, TidiedUnifiesDashesDegreesAndSpaces) {
+    for (auto const& [in, out] : {Case{"  a \t b ", "a b"}, Case{"−40 to 85 ℃", "-40 to 85 °C"}, Case{"25º C", "25°C"}, Case{"2.0～4.5", "2.0~4.5"},
+                                  Case{"a – b", "a - b"}, Case{"", ""}, Case{"3.0 \u00A0V", "3.0 V"}, Case{"10\u2126", "10Ω"}}) {
+        EXPECT_EQ(tidied(in), out) << in;
+    }
+}
+
+TEST(TextForms, FoldedIsLowerAndNarrow) {
+    EXPECT_EQ(folded("Test Ｃondition"), "test condition");
+    EXPECT_EQ(folded("ПАРАМЕТР"), "параметр");
+    EXPECT_EQ(folded("VDD"), "vdd");
+}
+
+TEST(TextForms, ClosedNumbersClosesOnlyInsideNumbers) {
+    for (auto const& [in, out] : {Case{"5 000", "5000"}, Case{"0. 1", "0.1"}, Case{"- 30 to + 100", "-30 to +100"}, Case{"VDD - 5", "VDD - 5"}, Case{"12 34", "12 34"},
+                                  Case{"± 20", "±20"}, Case{"1 000 000", "1000000"}, Case{"3.5 100", "3.5 100"}}) {
+        EXPECT_EQ(closedNumbers(in), out) << in;
+    }
+}
+
+TEST(TextForms, SuperscriptsBecomeExponents) {
+    EXPECT_EQ(plainExponents("10⁻⁷"), "10^-7");
+    EXPECT_EQ(plainExponents("5 x 10¹⁰"), "5 x 10^10");
+    EXPECT_EQ(plainExponents("10"), "10");
+}
+
+TEST(TextForms, DashesAndDotsSayNothing) {
+    for (char const* text : {"", "-", "—", "--", "...", "…", "/", " – "}) EXPECT_TRUE(saysNothing(text)) << text;
+    for (char const* text : {"0", "-1", "NA", "∞", "无限"}) EXPECT_FALSE(saysNothing(text)) << text;
+}
+
+TEST(TextForms, JoinedPutsNoSpaceBetweenCjk) {
+    EXPECT_EQ(joined("过充", "检测"), "过充检测");
+    EXPECT_EQ(joined("Supply", "current"), "Supply current");
+    EXPECT_EQ(joined("", "current"), "current");
+    EXPECT_EQ(joined("电压", "VDD"), "电压 VDD");
+}
+
+}  // namespace
+}  // namespace standin::parameters
