@@ -215,9 +215,12 @@ std::vector<Draft> findFurnitureDifferences(SheetPair const& sheets) {
         for (int const index : indices) {
             auto const& instance = instances[static_cast<std::size_t>(index)];
             Key const key = keyOfInstance(instance);
-            // More pages, more page numbers: no difference of content.
-            if (instance.furniture->kind == Furniture::Kind::PageNumber || othersTexts.count(key) > 0 || !seen.insert(key).second) continue;
+            // More pages, more page numbers: no difference of content, unless the
+            // changed text was not taken for furniture in the other sheet.
+            bool const repeated = instance.furniture->kind == Furniture::Kind::PageNumber || othersTexts.count(key) > 0 || !seen.insert(key).second;
+            if (repeated && !sheets.oneText()) continue;
             drafts.push_back(relation == Relation::OnlyReference ? furnitureDraft(relation, &instance, nullptr) : furnitureDraft(relation, nullptr, &instance));
+            drafts.back().weak = repeated;
         }
     };
     addOnly(reference, onlyReference, candidateTexts, Relation::OnlyReference);

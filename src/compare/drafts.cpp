@@ -49,22 +49,23 @@ bool covers(Draft const& higher, Draft const& lower) {
     return lower.finding.reference ? reference : candidate;
 }
 
-bool isDerived(Rank rank) { return rank == Rank::Package || rank == Rank::Document; }
+bool isDerived(Rank rank) { return rank == Rank::Conflict || rank == Rank::Package || rank == Rank::Document; }
 
 // The lower draft shows both sides of a change of which the higher one saw only
-// one: the higher becomes two-sided.
+// one: the higher becomes two-sided. A feature stays unstated in the other sheet,
+// with the text that stands there instead.
 void complete(Draft& higher, Draft const& lower) {
     auto& finding = higher.finding;
+    bool const half = !finding.reference || !finding.candidate;
     if (!finding.reference && lower.finding.reference) {
         finding.reference = lower.finding.reference;
         higher.referencePlaces = lower.referencePlaces;
-        finding.relation = model::Relation::NotComparable;
     }
     if (!finding.candidate && lower.finding.candidate) {
         finding.candidate = lower.finding.candidate;
         higher.candidatePlaces = lower.candidatePlaces;
-        finding.relation = model::Relation::NotComparable;
     }
+    if (half && finding.reference && finding.candidate && higher.rank != Rank::Feature) finding.relation = model::Relation::NotComparable;
 }
 
 // What the lower draft shows and the higher does not is shown by the higher too.
@@ -141,7 +142,8 @@ void absorb(std::vector<Draft>& drafts) {
             if (derived || higher.rank == Rank::Feature) {
                 if (draft.cause < 0) draft.cause = rival;
                 if (derived) break;
-                if (higher.rank == Rank::Feature) show(higher, draft);
+                complete(higher, draft);
+                show(higher, draft);
                 break;
             }
             if (partial >= 0) {

@@ -12,13 +12,15 @@
 namespace standin::compare {
 
 // Which reading of a place speaks for it: the first of these that saw it.
-enum class Rank : std::uint8_t { Parameter, Feature, Pin, Ordering, Table, Wording, Figure, Section, Furniture, Package, Document, Coverage };
+// Conflict, Package and Document are conclusions from places that others show.
+enum class Rank : std::uint8_t { Parameter, Feature, Pin, Ordering, Table, Wording, Figure, Section, Furniture, Conflict, Package, Document, Coverage };
 
 struct Draft {
     model::Finding finding;
     Rank rank = Rank::Table;
     int cause = -1;        // index of the draft it follows from
     bool dropped = false;  // another draft shows the same
+    bool weak = false;     // no difference by itself: only the other half of another draft, or nothing
     std::vector<model::Place> referencePlaces;  // every place the text stands at
     std::vector<model::Place> candidatePlaces;
     int numberBearers = 1;  // how many printed things (rows, sentences) it stands for

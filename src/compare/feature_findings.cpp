@@ -42,6 +42,7 @@ Draft featureDraft(std::string const& canonical, Relation relation, Feature cons
     };
     Draft draft = makeDraft(FindingKind::Feature, Rank::Feature, relation, side(r), side(c));
     draft.finding.canonical = canonical;
+    if (relation == Relation::ConflictInDocument) draft.rank = Rank::Conflict;
     return draft;
 }
 

@@ -68,9 +68,7 @@ void merge(Draft& a, Draft& b, SheetPair const& sheets) {
     other.dropped = true;
 }
 
-}  // namespace
-
-void reconcileOneSided(std::vector<Draft>& drafts, SheetPair const& sheets) {
+void joinHalves(std::vector<Draft>& drafts, SheetPair const& sheets) {
     std::vector<int> reference;
     std::vector<int> candidate;
     for (std::size_t i = 0; i < drafts.size(); ++i) {
@@ -130,6 +128,15 @@ void reconcileOneSided(std::vector<Draft>& drafts, SheetPair const& sheets) {
         // Two parameters that pairing kept apart stay apart.
         if (equalKinds(at(edge.reference), at(edge.candidate))) continue;
         merge(at(edge.reference), at(edge.candidate), sheets);
+    }
+}
+
+}  // namespace
+
+void reconcileOneSided(std::vector<Draft>& drafts, SheetPair const& sheets) {
+    joinHalves(drafts, sheets);
+    for (auto& draft : drafts) {
+        if (draft.weak && !(draft.finding.reference && draft.finding.candidate)) draft.dropped = true;
     }
 }
 

@@ -11,7 +11,8 @@
 namespace standin::compare {
 
 // One-sided drafts with equal texts are dropped on both sides; those at the same
-// place of one text, or nearly equal, become one two-sided draft.
+// place of one text, or nearly equal, become one two-sided draft. Weak drafts that
+// find no other half are dropped.
 void reconcileOneSided(std::vector<Draft>& drafts, SheetPair const& sheets);
 
 // A difference of document properties that a running head, a heading or a sentence

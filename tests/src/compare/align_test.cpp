@@ -232,6 +232,55 @@ TEST(Align, PairsTwoMakersSheetsByVocabularyAndConditions) {
     EXPECT_EQ(relation["p3"], Relation::OnlyReference);
 }
 
+// A running head whose text was changed on one page is no running head to the reader of that sheet.
+TEST(Align, JoinsARunningHeadWithTheSentenceItBecame) {
+    auto sheet = [](std::vector<int> const& pages) {
+        SheetBuilder builder;
+        builder.sentence("The part monitors one cell of the logger.").sentence("It switches the discharge FET.").sentence("It switches the charge FET.");
+        builder.nextPage().sentence("The delay is set inside.").nextPage().sentence("The supply current is low.");
+        builder.runningHead("QX17 Rev. 1.1 Dec 2015", pages);
+        return builder;
+    };
+    Datasheet const reference = sheet({1, 2, 3}).build();
+    SheetBuilder changed = sheet({1, 3});
+    model::Sentence stray;
+    stray.id = "x99";
+    stray.text = "QX17 Rev. 1.1 Dec 2016";
+    stray.places = {{2, reference.furniture[0].places[1].box}};
+    changed.sheet().text.push_back(stray);
+    Comparison const comparison = compared(reference, changed.build());
+    auto const findings = own(comparison);
+    ASSERT_EQ(findings.size(), 1U) << listed(comparison);
+    EXPECT_EQ(shown(findings[0].reference).substr(0, 22), "QX17 Rev. 1.1 Dec 2015");
+    EXPECT_EQ(shown(findings[0].candidate).substr(0, 22), "QX17 Rev. 1.1 Dec 2016");
+}
+
+TEST(Align, ShowsWhatStandsInPlaceOfAFeatureThatIsNoLongerStated) {
+    SheetBuilder reference;
+    reference.sentence("The part monitors one cell.").sentence("It has a delay.");
+    reference.feature("zero-volt-charging", "inhibited", "Charging of a 0 V cell is not possible.");
+    SheetBuilder candidate;
+    candidate.sentence("The part monitors one cell.").sentence("It has a delay.").sentence("Charging of a 0 V cell is now possible.");
+    Comparison const comparison = compared(reference.build(), candidate.build());
+    auto const findings = own(comparison);
+    ASSERT_EQ(findings.size(), 1U) << listed(comparison);
+    EXPECT_EQ(findings[0].kind, FindingKind::Feature);
+    EXPECT_EQ(findings[0].relation, Relation::ModeUnstated);
+    EXPECT_NE(shown(findings[0].candidate).find("now possible"), std::string::npos);
+}
+
+TEST(Align, HangsAContradictionInsideOneSheetUnderTheChangedSentence) {
+    SheetBuilder reference;
+    reference.feature("fet", "external", "Selection of the external FET.").sentence("The resistance of the external FET counts.").sentence("A third sentence.");
+    SheetBuilder candidate;
+    candidate.feature("fet", "external", "Selection of the external FET.").feature("fet", "internal", "The resistance of the internal FET counts.").sentence("A third sentence.");
+    Comparison const comparison = compared(reference.build(), candidate.build());
+    auto const findings = own(comparison);
+    ASSERT_EQ(findings.size(), 1U) << listed(comparison);
+    EXPECT_EQ(findings[0].kind, FindingKind::Wording);
+    ASSERT_EQ(comparison.findings.size(), 2U);
+}
+
 TEST(Align, ListsProseOfTwoLanguagesOnce) {
     SheetBuilder reference;
     reference.section(SectionKind::Function, "Function");
