@@ -3,7 +3,7 @@
 // 3. Column titles and the content tell which columns hold values.
 // 4. Each band becomes rows (rows.h); merged areas span the rows of their bands.
 // 5. Cells are made, overlapping ones united, empty rows and columns dropped.
-// Tested by tests/extractors/tables/build_table_test.cpp.
+// Tested by tests/extractors/tables/find_tables_test.cpp.
 #include "extractors/tables/build_table.h"
 
 #include <algorithm>
@@ -562,7 +562,7 @@ private:
             if (m_region.ruledColumns && m_region.ruledRows && bodyBands > 2) return BandKind::Ruled;
             return bodyBands <= 2 || !m_region.ruledRows ? BandKind::Open : BandKind::Ruled;
         }
-        if (anchors.size() < 2) return m_region.ruledRows && bodyBands > 2 ? BandKind::Ruled : BandKind::Open;
+        if (anchors.size() < 2) return m_region.ruledColumns || (m_region.ruledRows && bodyBands > 2) ? BandKind::Ruled : BandKind::Open;
         if (anchors.size() == 2 && bodyBands > 2) return BandKind::Ruled;
         if (bodyBands > 2 && holdsOneName(pieces, firstValue)) return BandKind::Ruled;
         int named = 0;

@@ -2,7 +2,7 @@
 // point of x the lines that cover it are counted; a gutter is a stretch that
 // (nearly) no line covers and that parts runs of one line at least twice. Then
 // titles that still share a column are parted where fewest lines cross.
-// Tested by tests/extractors/tables/columns_test.cpp.
+// Tested by tests/extractors/tables/find_tables_test.cpp.
 #include "extractors/tables/columns.h"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 // Pieces of the same rows and columns make a cell. Cells that overlap are united
 // until none do (each round lessens their number). A row or column in which no
 // cell of its own stands is dropped and the cells over it shrink.
-// Tested by tests/extractors/tables/grid_test.cpp.
+// Tested by tests/extractors/tables/find_tables_test.cpp.
 #include "extractors/tables/grid.h"
 
 #include <algorithm>

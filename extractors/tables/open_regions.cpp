@@ -3,7 +3,7 @@
 // seed the region grows downwards over rows that go on in the same columns.
 // Prose, headings, captions, notes, wide gaps and the next seed head end it.
 // Horizontal rules over most of its width become the bands of its lattice.
-// Tested by tests/extractors/tables/open_regions_test.cpp.
+// Tested by tests/extractors/tables/find_tables_test.cpp.
 #include "extractors/tables/open_regions.h"
 
 #include <algorithm>

@@ -1,4 +1,4 @@
-// Tested by tests/extractors/tables/pieces_test.cpp.
+// Tested by tests/extractors/tables/find_tables_test.cpp.
 #include "extractors/tables/pieces.h"
 
 #include <string_view>

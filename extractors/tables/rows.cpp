@@ -2,7 +2,7 @@
 // a ruled band the other lines go to the anchor on their baseline, or the
 // nearest; a single name, symbol or unit spans all rows. In an open band lines
 // without values are attached by gap, indentation and what the rows around lack.
-// Tested by tests/extractors/tables/rows_test.cpp.
+// Tested by tests/extractors/tables/find_tables_test.cpp.
 #include "extractors/tables/rows.h"
 
 #include <algorithm>

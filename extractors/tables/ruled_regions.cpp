@@ -2,7 +2,7 @@
 // area spans and that hold running text part tables; so does a repeated head.
 // What is left must look like a table: text in most areas, few words across
 // rules, few areas that are no rectangles.
-// Tested by tests/extractors/tables/ruled_regions_test.cpp.
+// Tested by tests/extractors/tables/find_tables_test.cpp.
 #include "extractors/tables/ruled_regions.h"
 
 #include <algorithm>

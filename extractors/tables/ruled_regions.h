@@ -10,8 +10,7 @@ namespace standin::tables {
 
 // Regions whose rules part rows and columns, small networks first. A network
 // that holds several tables (a frame around a page, tables that touch) gives
-// one region each; drawings, diagrams and empty boxes give none. `taken`: words that
-// need not be looked at, by index.
+// one region each; drawings, diagrams and empty boxes give none.
 [[nodiscard]] std::vector<Region> findRuledRegions(model::PageLayout const& page, RuleNetworks const& rules);
 
 }  // namespace standin::tables

@@ -1,7 +1,7 @@
 // Lines outside all tables, above the table and near it, are looked at from the
 // nearest upwards. A line that starts like a caption is the caption; lines that
 // state conditions make the lead, with what they go on from.
-// Tested by tests/extractors/tables/surroundings_test.cpp.
+// Tested by tests/extractors/tables/find_tables_test.cpp.
 #include "extractors/tables/surroundings.h"
 
 #include <algorithm>

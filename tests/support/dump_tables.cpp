@@ -1,6 +1,6 @@
-// Draws the tables found on each page (or one page) as text: every cell with
-// its row, its columns, its spans ("+2r" goes on over two more rows, "+1c" over one more
-// column) and an H where it is head.
+// Prints the tables found on each page (or one page), one row a line with H where it
+// is head; each cell as "column+2r+1c/3:text|": spans over two more rows and one more
+// column, three printed lines.
 //
 //     dump_tables FILE [PAGE] [--time]
 #include <chrono>
@@ -34,10 +34,6 @@ void dump(standin::model::Table const& table) {
         std::string span;
         if (cell.rowSpan > 1) span += fmt::format("+{}r", cell.rowSpan - 1);
         if (cell.columnSpan > 1) span += fmt::format("+{}c", cell.columnSpan - 1);
-        std::string text;
-        std::size_t next = 0;
-        for (std::size_t i = 0; i < cell.lineStarts.size(); ++i) next = cell.lineStarts[i];
-        (void)next;
         fmt::print(" {}{}{}:{}|", cell.column, span, cell.lineStarts.empty() ? "" : fmt::format("/{}", cell.lineStarts.size() + 1), cell.text);
     }
     fmt::print("\n\n");

@@ -1,0 +1,290 @@
+#include "extractors/tables/find_tables.h"
+
+#include <gtest/gtest.h>
+
+#include "extractors/tables/page_builder.h"
+
+namespace standin::tables {
+namespace {
+
+using test::isSound;
+using test::PageBuilder;
+using test::spanAt;
+using test::textAt;
+
+using Span = std::pair<int, int>;
+
+// Column lines of a specification table: name, symbol, conditions, min, typ, max, unit.
+std::vector<float> const kXs{40, 160, 200, 320, 360, 400, 440, 480};
+
+PageBuilder& head(PageBuilder& page, float baseline) {
+    return page.text(44, baseline, "Parameter").text(164, baseline, "Symbol").text(204, baseline, "Conditions").text(324, baseline, "Min").text(364, baseline, "Typ")
+        .text(404, baseline, "Max").text(444, baseline, "Unit");
+}
+
+TEST(FindTables, readsARuledGrid) {
+    PageBuilder page;
+    page.text(40, 80, "Electrical data").text(40, 92, "(Ta = 25 C unless otherwise noted)");
+    page.grid(kXs, {100, 114, 128, 142});
+    head(page, 110);
+    page.text(44, 124, "Trip voltage").text(164, 124, "VTR").text(324, 124, "4.20").text(364, 124, "4.25").text(404, 124, "4.30").text(444, 124, "V");
+    page.text(44, 138, "Idle current").text(164, 138, "IID").text(204, 138, "VB = 3 V").text(404, 138, "6.0").text(444, 138, "uA");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    EXPECT_TRUE(isSound(t));
+    EXPECT_EQ(t.rows, 3);
+    EXPECT_EQ(t.columns, 7);
+    EXPECT_EQ(t.headRows, 1);
+    EXPECT_EQ(textAt(t, 1, 4), "4.25");
+    EXPECT_EQ(textAt(t, 2, 3), "<none>");
+    EXPECT_EQ(textAt(t, 2, 5), "6.0");
+    EXPECT_EQ(t.lead, "(Ta = 25 C unless otherwise noted)");
+    EXPECT_TRUE(t.evidence.ruledRows && t.evidence.ruledColumns && t.evidence.headWords);
+    EXPECT_GT(t.confidence, 0.9);
+}
+
+TEST(FindTables, missingRulesMakeMergedCells) {
+    PageBuilder page;
+    for (float const y : {100.0F, 114.0F, 142.0F}) page.horizontal(y, 40, 480);
+    page.horizontal(128, 200, 440);  // neither under the name nor the unit
+    for (float const x : kXs) page.vertical(x, 100, 142);
+    head(page, 110);
+    page.text(44, 131, "Trip voltage").text(164, 131, "VTR").text(204, 124, "case one").text(364, 124, "1").text(204, 138, "case two").text(364, 138, "2").text(444, 131, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    EXPECT_TRUE(isSound(t));
+    ASSERT_EQ(t.rows, 3);
+    EXPECT_EQ(spanAt(t, 1, 0), Span(2, 1));
+    EXPECT_EQ(spanAt(t, 1, 6), Span(2, 1));
+    EXPECT_EQ(textAt(t, 1, 2), "case one");
+    EXPECT_EQ(textAt(t, 2, 4), "2");
+}
+
+TEST(FindTables, valueLinesInOneRuledCellAreRows) {
+    PageBuilder page;
+    page.grid(kXs, {100, 114, 150, 164, 178});
+    head(page, 110);
+    page.text(44, 123, "Load step").text(164, 123, "DVO").text(204, 123, "I = 10 mA").text(204, 134, "V < 5 V").text(204, 145, "V > 5 V");
+    page.text(364, 134, "18").text(364, 145, "0.4").text(404, 134, "25").text(404, 145, "0.5").text(444, 134, "mV").text(444, 145, "%");
+    page.text(44, 160, "Bias").text(364, 160, "3").text(444, 160, "V").text(44, 174, "Noise").text(364, 174, "4").text(444, 174, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    EXPECT_TRUE(isSound(t));
+    ASSERT_EQ(t.rows, 5);
+    EXPECT_EQ(spanAt(t, 1, 0), Span(2, 1));
+    EXPECT_EQ(textAt(t, 1, 2), "I = 10 mA V < 5 V");
+    EXPECT_EQ(textAt(t, 2, 2), "V > 5 V");
+    EXPECT_EQ(textAt(t, 1, 4), "18");
+    EXPECT_EQ(textAt(t, 2, 5), "0.5");
+    EXPECT_EQ(textAt(t, 2, 6), "%");
+}
+
+TEST(FindTables, wrappedConditionIsOneRow) {
+    PageBuilder page;
+    page.grid(kXs, {100, 114, 150, 164});
+    head(page, 110);
+    page.text(44, 134, "Load step").text(204, 123, "first line of").text(204, 134, "a condition").text(204, 145, "in three lines").text(364, 134, "18").text(444, 134, "mV");
+    page.text(44, 160, "Bias").text(364, 160, "3").text(444, 160, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    ASSERT_EQ(tables[0].rows, 3);
+    EXPECT_EQ(textAt(tables[0], 1, 2), "first line of a condition in three lines");
+    ASSERT_EQ(tables[0].cells.size(), 7U + 4U + 3U);
+}
+
+TEST(FindTables, expressionOverTwoLinesIsOneValue) {
+    PageBuilder page;
+    page.grid(kXs, {100, 114, 140, 154});
+    head(page, 110);
+    page.text(44, 128, "Output").text(364, 123, "VBT -").text(364, 134, "0.1").text(444, 128, "V").text(44, 150, "Bias").text(364, 150, "3").text(444, 150, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    ASSERT_EQ(tables[0].rows, 3);
+    EXPECT_EQ(textAt(tables[0], 1, 4), "VBT - 0.1");
+}
+
+TEST(FindTables, groupTitlesSpanTheirLeaves) {
+    PageBuilder page;
+    std::vector<float> const xs{40, 160, 200, 240, 280, 320, 360};
+    for (float const y : {100.0F, 128.0F, 142.0F, 156.0F}) page.horizontal(y, 40, 360);
+    page.horizontal(114, 160, 320);
+    for (float const x : {40.0F, 160.0F, 240.0F, 320.0F, 360.0F}) page.vertical(x, 100, 156);
+    for (float const x : {200.0F, 280.0F}) page.vertical(x, 114, 156);
+    page.text(44, 118, "Parameter").text(184, 110, "Mark A").text(264, 110, "Mark B").text(324, 118, "Unit");
+    page.text(164, 124, "Min").text(204, 124, "Max").text(244, 124, "Min").text(284, 124, "Max");
+    page.text(44, 138, "Delay").text(164, 138, "1").text(204, 138, "2").text(244, 138, "3").text(284, 138, "4").text(324, 138, "ms");
+    page.text(44, 152, "Pause").text(204, 152, "6").text(284, 152, "8").text(324, 152, "ms");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    EXPECT_TRUE(isSound(t));
+    EXPECT_EQ(t.headRows, 2);
+    EXPECT_EQ(spanAt(t, 0, 0), Span(2, 1));
+    EXPECT_EQ(spanAt(t, 0, 1), Span(1, 2));
+    EXPECT_EQ(textAt(t, 0, 3), "Mark B");
+    EXPECT_EQ(textAt(t, 3, 4), "8");
+}
+
+TEST(FindTables, unruledLeavesInsideARuledGroup) {
+    PageBuilder page;
+    std::vector<float> const xs{40, 160, 280, 320};
+    page.grid(xs, {100, 114, 128, 142, 156});
+    page.text(44, 124, "Parameter").text(190, 110, "Mark A").text(284, 124, "Unit");
+    page.text(164, 124, "Min").text(204, 124, "Typ").text(244, 124, "Max");
+    page.text(44, 138, "Delay").text(204, 138, "2").text(244, 138, "3").text(284, 138, "ms");
+    page.text(44, 152, "Pause").text(164, 152, "5").text(284, 152, "ms");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    EXPECT_TRUE(isSound(t));
+    EXPECT_EQ(t.columns, 5);
+    EXPECT_EQ(textAt(t, t.rows - 2, 2), "2");
+    EXPECT_EQ(textAt(t, t.rows - 2, 3), "3");
+    EXPECT_EQ(textAt(t, t.rows - 1, 1), "5");
+    EXPECT_EQ(spanAt(t, 0, 1), Span(1, 3));
+}
+
+TEST(FindTables, headingLineSpansAllColumns) {
+    PageBuilder page;
+    for (float const y : {100.0F, 114.0F, 128.0F, 142.0F}) page.horizontal(y, 40, 480);
+    for (float const x : kXs) page.vertical(x, 100, 114).vertical(x, 128, 142);
+    page.vertical(40, 100, 142).vertical(480, 100, 142);
+    head(page, 110);
+    page.text(44, 124, "Detection").text(44, 138, "Delay").text(364, 138, "2").text(444, 138, "ms");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(spanAt(tables[0], 1, 0), Span(1, 7));
+    EXPECT_EQ(textAt(tables[0], 2, 4), "2");
+}
+
+TEST(FindTables, borderlessTableByTitlesAndGutters) {
+    PageBuilder page;
+    head(page, 110);
+    page.text(44, 124, "Trip voltage").text(164, 124, "VTR").text(204, 124, "any").text(324, 124, "4.20").text(404, 124, "4.30").text(444, 124, "V");
+    page.text(44, 138, "Idle current").text(164, 138, "IID").text(204, 138, "asleep").text(404, 138, "6.0").text(444, 138, "uA");
+    page.text(204, 152, "awake").text(404, 152, "9.0").text(444, 152, "uA");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    EXPECT_TRUE(isSound(t));
+    EXPECT_EQ(t.columns, 7);
+    EXPECT_EQ(t.headRows, 1);
+    EXPECT_EQ(textAt(t, 2, 5), "6.0");
+    EXPECT_EQ(textAt(t, 2, 4), "<none>");
+    EXPECT_EQ(spanAt(t, 2, 0), Span(2, 1));  // the name goes on for the last row
+    EXPECT_FALSE(t.evidence.ruledColumns);
+}
+
+TEST(FindTables, leaderListIsATableButContentsAreNot) {
+    PageBuilder list;
+    list.text(44, 100, "Supply voltage ...").text(200, 100, "18 V").text(44, 112, "Storage temperature ...").text(200, 112, "150 C");
+    list.text(44, 124, "Lead temperature ...").text(200, 124, "260 C");
+    auto const tables = findTables(list.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_TRUE(tables[0].evidence.leaders);
+    EXPECT_EQ(textAt(tables[0], 0, 0), "Supply voltage");
+    PageBuilder contents;
+    contents.text(44, 100, "Features ...").text(200, 100, "1").text(44, 112, "Ratings ...").text(200, 112, "3").text(44, 124, "Package ...").text(200, 124, "9");
+    EXPECT_TRUE(findTables(contents.layout()).empty());
+}
+
+TEST(FindTables, twoListsSideBySideAreTwoTables) {
+    PageBuilder page;
+    for (int i = 0; i < 6; ++i) {
+        auto const y = 100 + 12 * static_cast<float>(i);
+        page.text(44, y, "Left quantity here").text(220, y, std::to_string(10 + i) + " V").text(320, y, "Right quantity there").text(500, y, std::to_string(70 + i) + " A");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 2U);
+    EXPECT_EQ(textAt(tables[0], 2, 1), "12 V");
+    EXPECT_EQ(textAt(tables[1], 2, 1), "72 A");
+}
+
+TEST(FindTables, partsTablesWhereAHeadRepeats) {
+    PageBuilder page;
+    page.grid(kXs, {100, 114, 128, 142, 156, 170});
+    head(page, 110);
+    page.text(44, 124, "Delay").text(364, 124, "1").text(444, 124, "ms").text(44, 138, "Pause").text(364, 138, "2").text(444, 138, "ms");
+    head(page, 152);
+    page.text(44, 166, "Limit").text(404, 166, "3").text(444, 166, "A");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 2U);
+    EXPECT_EQ(tables[0].rows, 3);
+    EXPECT_EQ(textAt(tables[1], 1, 5), "3");
+}
+
+TEST(FindTables, symbolColumnWithoutARule) {
+    PageBuilder page;
+    page.grid({40, 320, 400, 480}, {100, 114, 128, 142, 156});
+    page.text(324, 110, "Max").text(404, 110, "Unit");
+    page.text(44, 124, "VIN").text(100, 124, "Input level").text(324, 124, "5").text(404, 124, "V");
+    page.text(44, 138, "IQ").text(100, 138, "Idle current").text(324, 138, "6").text(404, 138, "uA");
+    page.text(44, 152, "TJ").text(100, 152, "Junction heat").text(324, 152, "7").text(404, 152, "C");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 4);
+    EXPECT_EQ(textAt(tables[0], 2, 0), "IQ");
+    EXPECT_EQ(textAt(tables[0], 2, 1), "Idle current");
+}
+
+TEST(FindTables, figuresAndFramesAreNoTables) {
+    PageBuilder graph;  // a grid of lines with a few labels at its edge
+    graph.grid({100, 140, 180, 220, 260}, {100, 130, 160, 190});
+    graph.text(90, 196, "0").text(135, 200, "10").text(175, 200, "20").text(150, 150, "25 C");
+    EXPECT_TRUE(findTables(graph.layout()).empty());
+    PageBuilder frame;  // a box around running text
+    frame.grid({40, 560}, {40, 760});
+    for (int i = 0; i < 20; ++i) frame.text(60, 100 + 12 * static_cast<float>(i), "one line of running text that says nothing in columns");
+    EXPECT_TRUE(findTables(frame.layout()).empty());
+    EXPECT_TRUE(findTables(model::PageLayout{}).empty());
+}
+
+TEST(FindTables, hiddenAndSlantedWordsAreInNoCell) {
+    PageBuilder page;
+    page.grid(kXs, {100, 114, 128});
+    head(page, 110);
+    page.text(44, 124, "Delay").text(364, 124, "1").text(404, 124, "99").text(444, 124, "ms").text(210, 124, "DRAFT");
+    auto& words = page.layout().words;
+    words[words.size() - 1].direction = model::Direction::Slanted;
+    words[words.size() - 3].hidden = true;  // the 99
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 1, 5), "<none>");
+    EXPECT_EQ(textAt(tables[0], 1, 2), "<none>");
+}
+
+TEST(FindTables, captionAndConditionsAbove) {
+    PageBuilder page;
+    page.text(40, 76, "Table 5. Switching data (VB = 3 V,").text(40, 88, "Ta = 25 C unless otherwise noted)");
+    page.grid(kXs, {100, 114, 128});
+    head(page, 110);
+    page.text(44, 124, "Delay").text(364, 124, "1").text(444, 124, "ms");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].caption, "Table 5. Switching data (VB = 3 V, Ta = 25 C unless otherwise noted)");
+    EXPECT_EQ(tables[0].lead, "(VB = 3 V, Ta = 25 C unless otherwise noted)");
+}
+
+TEST(FindTables, everyWordStandsInOneCellAtMost) {
+    PageBuilder page;
+    page.grid(kXs, {100, 114, 150, 164, 178});
+    head(page, 110);
+    for (int i = 0; i < 3; ++i) page.text(44, 123 + 11 * static_cast<float>(i), "Name part").text(364, 123 + 11 * static_cast<float>(i), "5").text(404, 128, "7 8");
+    page.text(44, 160, "Last").text(444, 160, "V");
+    auto const tables = findTables(page.layout());
+    std::vector<int> owners(page.layout().words.size(), 0);
+    for (auto const& table : tables) {
+        EXPECT_TRUE(isSound(table));
+        for (auto const& cell : table.cells) {
+            for (auto const word : cell.words) ++owners.at(word);
+            for (auto const start : cell.lineStarts) EXPECT_TRUE(start > 0 && start < cell.words.size());
+        }
+    }
+    for (int const n : owners) EXPECT_LE(n, 1);
+}
+
+}  // namespace
+}  // namespace standin::tables
