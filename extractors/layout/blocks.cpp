@@ -11,6 +11,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "extractors/layout/characters.h"
 #include "text/utf8.h"
@@ -40,6 +41,9 @@ constexpr std::size_t kHeadingWords = 14;
 constexpr std::size_t kHeadingLines = 3;
 constexpr std::size_t kMarkedHeadingWords = 5;  // a heading with a bullet in front
 constexpr int kSameBullets = 2;                 // lines that begin with the same sign
+constexpr Points kDrawnBulletMost = 0.8F;       // width and height of a drawn bullet
+constexpr Points kDrawnBulletGap = 2.5F;        // between it and its text
+constexpr std::size_t kMostDrawnBullets = 400;  // more small marks are a drawing
 
 char32_t firstCode(std::string_view s) {
     std::size_t at = 0;
@@ -93,6 +97,36 @@ Bullets findBullets(PageLayout const& layout, std::uint32_t firstLine) {
     return bullets;
 }
 
+// Marks drawn in front of lines (discs, squares) instead of printed ones: small,
+// level with the line, the same size and place at several lines. One flag a line.
+std::vector<char> findDrawnBullets(PageLayout const& layout, std::uint32_t firstLine) {
+    std::vector<char> marked(layout.lines.size() - firstLine, 0);
+    std::vector<model::Rect> marks;
+    auto const consider = [&](model::Rect const& box) {
+        if (box.width() < kDrawnBulletMost * layout.bodySize && box.height() < kDrawnBulletMost * layout.bodySize && box.height() > 0) marks.push_back(box);
+    };
+    for (auto const& drawing : layout.drawings) consider(drawing.box);
+    for (auto const& fill : layout.fills) consider(fill.box);
+    for (auto const& image : layout.images) consider(image.box);
+    if (marks.empty() || marks.size() > kMostDrawnBullets) return marked;
+    std::map<std::pair<int, int>, std::vector<std::size_t>> alike;  // by place from the left and size, in tenths of a point
+    for (std::uint32_t l = firstLine; l < layout.lines.size(); ++l) {
+        TextLine const& line = layout.lines[l];
+        if (line.direction != model::Direction::Right) continue;
+        for (auto const& mark : marks) {
+            Points const gap = line.box.x0 - mark.x1;
+            if (gap < 0 || gap > kDrawnBulletGap * line.size || mark.centre().y < line.box.y0 || mark.centre().y > line.box.y1) continue;
+            alike[{static_cast<int>(std::lround(10 * mark.x0)), static_cast<int>(std::lround(10 * mark.height()))}].push_back(l - firstLine);
+            break;
+        }
+    }
+    for (auto const& [place, lines] : alike) {
+        if (lines.size() < static_cast<std::size_t>(kSameBullets)) continue;
+        for (std::size_t const l : lines) marked[l] = 1;
+    }
+    return marked;
+}
+
 bool startsEntry(PageLayout const& layout, TextLine const& line, Bullets const& bullets) {
     Word const& first = layout.words[line.firstWord];
     if (first.text.empty()) return false;
@@ -136,7 +170,7 @@ bool startsCaption(PageLayout const& layout, TextLine const& line) {
 class BlockBuilder {
 public:
     BlockBuilder(PageLayout& layout, std::uint32_t firstLine, std::span<LinePlace const> places, std::span<model::Rect const> horizontals)
-        : m_layout(layout), m_firstLine(firstLine), m_places(places), m_horizontals(horizontals), m_bullets(findBullets(layout, firstLine)) {}
+        : m_layout(layout), m_firstLine(firstLine), m_places(places), m_horizontals(horizontals), m_bullets(findBullets(layout, firstLine)), m_drawn(findDrawnBullets(layout, firstLine)) {}
 
     void build() {
         std::size_t const first = m_layout.blocks.size();
@@ -163,6 +197,8 @@ public:
 
 private:
     TextLine const& line(std::size_t i) const { return m_layout.lines[m_firstLine + i]; }
+    bool isEntry(std::size_t i) const { return m_drawn[i] != 0 || startsEntry(m_layout, line(i), m_bullets); }
+
     // A letter of a symbol font that is a bullet on the page reads as one.
     void showBullets() {
         if (m_bullets.empty()) return;
@@ -215,12 +251,12 @@ private:
         if (rowNow != sharesRow(i - 1)) return true;
         if (ruleBetween(last.flow, now.flow, last.baseline, now.baseline - 0.3F * text.size)) return true;
         if (rowNow) return false;
-        if (startsEntry(m_layout, text, m_bullets) || startsCaption(m_layout, text)) return true;
+        if (isEntry(i) || startsCaption(m_layout, text)) return true;
         if (isNumbering(m_layout.words[text.firstWord].text) && text.wordCount > 1 && text.bold) return true;
         // The first word would have found room on the line above: a new paragraph.
         Points const right = std::max(m_right, now.flow.x1);
         Points const word = m_layout.words[text.firstWord].box.width() + (text.direction == model::Direction::Right ? 0 : m_layout.words[text.firstWord].box.height());
-        bool const entry = startsEntry(m_layout, line(m_blockStart), m_bullets);
+        bool const entry = isEntry(m_blockStart);
         bool const indented = now.flow.x0 > last.flow.x0 + kIndent * size && !(entry && i == m_blockStart + 1);
         bool const endedEarly = last.flow.x1 + word + kEarlyEnd * size < right;
         if (endedEarly) return true;
@@ -244,7 +280,7 @@ private:
                 block.headingLevel = first.size >= kTitleSize * m_layout.bodySize ? 1 : first.size >= kHeadingSize * m_layout.bodySize ? 2 : 3;
             return;
         }
-        if (startsEntry(m_layout, first, m_bullets)) block.role = BlockRole::ListEntry;
+        if (isEntry(index)) block.role = BlockRole::ListEntry;
     }
 
     bool isHeading(Block const& block) const {
@@ -279,7 +315,7 @@ private:
         char32_t const stop = text::decodePrevious(end, at);
         if (stop == U'.' || stop == U',' || stop == U';' || stop == 0x3002 || stop == 0xFF0C || stop == 0xFF1B || stop == 0x3001) return false;
         TextLine const& first = m_layout.lines[block.firstLine];
-        bool const entry = startsEntry(m_layout, first, m_bullets);
+        bool const entry = isEntry(block.firstLine - m_firstLine);
         bool const numbered = isNumbering(m_layout.words[first.firstWord].text) && first.wordCount > 1;
         if (big || bold) return !entry || numbered || isEnumerator(m_layout.words[first.firstWord].text) || words <= kMarkedHeadingWords;
         return capitals && letters >= 6 && block.lineCount == 1 && !entry && words <= 6;
@@ -290,6 +326,7 @@ private:
     std::span<LinePlace const> m_places;
     std::span<model::Rect const> m_horizontals;
     Bullets m_bullets;
+    std::vector<char> m_drawn;  // by place
     std::size_t m_blockStart = 0;
     Points m_step = 0;
     Points m_right = 0;

@@ -185,6 +185,17 @@ TEST(Layout, LettersOfASymbolFontInFrontOfEntriesAreBullets) {
     EXPECT_EQ(page.words[0].text, "\u2022");
 }
 
+TEST(Layout, DrawnMarksInFrontOfLinesAreBullets) {
+    PageMaker maker(1);
+    for (int i = 0; i < 3; ++i) {
+        auto const y = static_cast<float>(100 + 14 * i);
+        maker.fill({50, y - 5, 53, y - 2}, 0x000000).text(60, y, "counts rain and wind at the same time of day");
+    }
+    PageLayout const page = layOut(maker.content());
+    ASSERT_EQ(page.blocks.size(), 3U);
+    for (model::Block const& block : page.blocks) EXPECT_EQ(block.role, BlockRole::ListEntry);
+}
+
 TEST(Layout, RotatedTextMakesBlocksOfItsOwn) {
     PageMaker maker(1);
     for (int i = 0; i < 5; ++i) maker.text(50, static_cast<float>(100 + 12 * i), "Plain text that runs to the right");
@@ -246,6 +257,17 @@ TEST(Layout, OddPagesAreSurvived) {
     PageMaker crowded(1);
     for (int i = 0; i < 20000; ++i) crowded.text(static_cast<float>(i % 3) * 40, 100, i % 2 == 0 ? "ab" : "c", {.size = static_cast<float>(5 + i % 7)});
     EXPECT_FALSE(layOut(crowded.content()).words.empty());
+}
+
+// Word processors leave letters behind that are a hair high and have no width.
+TEST(LayOut, LeavesOutLettersThatNobodyCanSee) {
+    model::PageContent content = PageMaker(1).text(50, 100, "VDSB 20").content();
+    model::Glyph& stray = content.glyphs[3];
+    stray.size = 1;
+    stray.box.x1 = stray.box.x0;
+    PageLayout const page = layOut(content);
+    ASSERT_EQ(page.words.size(), 2U);
+    EXPECT_EQ(page.words[0].text, "VDS");
 }
 
 }  // namespace
