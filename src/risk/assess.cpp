@@ -7,6 +7,8 @@
 #include <array>
 #include <numeric>
 #include <string>
+#include <string_view>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -56,6 +58,7 @@ public:
             finding.severity = severityAt(finding.level, finding.severity);
             if (finding.kind == FindingKind::Coverage) finding.severity = std::max(finding.severity, Severity::Note);
         }
+        limitConsequences();
         sortFindings();
         m_comparison.cautions = collectCautions(m_comparison.findings, m_called, m_sheets.vocabulary());
         m_comparison.statements = m_sheets.vocabulary().generalStatements();
@@ -199,6 +202,22 @@ private:
         if (!called.empty()) finding.caution = called.front();
         bool const hazardous = finding.severity == Severity::Hazard && finding.level >= 3;
         finding.hazardSide = hazardous ? HazardSide::Unknown : HazardSide::None;
+    }
+
+    // A text that follows from a feature or a parameter says what that one was
+    // judged by more exactly: it weighs no more.
+    void limitConsequences() {
+        std::unordered_map<std::string_view, Finding const*> exact;
+        for (auto const& finding : m_comparison.findings) {
+            if (finding.kind == FindingKind::Feature || finding.kind == FindingKind::Parameter) exact.emplace(finding.id, &finding);
+        }
+        for (auto& finding : m_comparison.findings) {
+            if (finding.consequenceOf.empty() || finding.kind == FindingKind::Feature || finding.kind == FindingKind::Parameter) continue;
+            auto const cause = exact.find(finding.consequenceOf);
+            if (cause == exact.end()) continue;
+            finding.severity = std::min(finding.severity, cause->second->severity);
+            finding.level = std::min(finding.level, cause->second->level);
+        }
     }
 
     // By severity; within it the order of alignment: reference, then candidate.

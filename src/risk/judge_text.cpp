@@ -4,6 +4,7 @@
 #include "risk/judge_text.h"
 
 #include <algorithm>
+#include <string>
 #include <vector>
 
 #include "risk/texts.h"
@@ -38,10 +39,24 @@ std::string checkOf(SheetView const& sheets, std::string const& caution) {
     return entry == nullptr ? std::string() : entry->check;
 }
 
+// A concept as words: "co" is a pin, "short" needs its noun.
 std::string spoken(std::string subject) {
+    if (subject.size() == 2) {
+        std::transform(subject.begin(), subject.end(), subject.begin(), [](char byte) { return byte >= 'a' && byte <= 'z' ? static_cast<char>(byte - 'a' + 'A') : byte; });
+        return "the " + subject + " pin";
+    }
+    if (subject == "short") return "short circuit";
+    if (subject == "zero-volt" || subject == "zero-volt+charge") return "0 V charging";
     std::replace(subject.begin(), subject.end(), '-', ' ');
     std::replace(subject.begin(), subject.end(), '+', ' ');
     return subject;
+}
+
+// "Overcharge detection voltage" -> "overcharge detection voltage"; "VM pin current" and "0 V …" stay.
+std::string insideSentence(std::string title) {
+    bool const plain = title.size() > 1 && title[0] >= 'A' && title[0] <= 'Z' && title[1] >= 'a' && title[1] <= 'z';
+    if (plain) title[0] = static_cast<char>(title[0] - 'A' + 'a');
+    return title;
 }
 
 struct Matter {
@@ -61,7 +76,7 @@ Matter matterOf(Finding const& finding, SheetView const& sheets) {
     Matter matter;
     if (!finding.canonical.empty()) {
         if (auto const* entry = sheets.vocabulary().find(finding.canonical, sheets.family())) {
-            matter = {.severity = entry->severity, .known = true, .caution = entry->caution, .words = entry->title};
+            matter = {.severity = entry->severity, .known = true, .caution = entry->caution, .words = insideSentence(entry->title)};
             return matter;
         }
     }
@@ -75,8 +90,8 @@ Matter matterOf(Finding const& finding, SheetView const& sheets) {
             break;
         }
     }
-    if (auto const* entry = sheets.vocabulary().find(topics.front().subject, sheets.family())) matter.words = entry->title;
-    if (auto const* feature = sheets.vocabulary().feature(topics.front().subject)) matter.words = feature->title;
+    if (auto const* entry = sheets.vocabulary().find(topics.front().subject, sheets.family())) matter.words = insideSentence(entry->title);
+    if (auto const* feature = sheets.vocabulary().feature(topics.front().subject)) matter.words = insideSentence(feature->title);
     return matter;
 }
 
@@ -108,8 +123,15 @@ TextJudgement judgeWording(Finding const& finding, SheetView const& sheets) {
     if (turns) result.severity = std::max(result.severity, Severity::Function);
     if (quiet) result.severity = std::min(result.severity, Severity::Note);
     if (std::any_of(finding.classes.begin(), finding.classes.end(), [](auto c) { return c == WordingClass::Pin; }) && matter.caution.empty()) matter.caution = "C-PIN";
+    if (finding.kind == FindingKind::Table && oneSided) {
+        result.level = {std::min(result.level.level, 2), matter.severity == Severity::Hazard && matter.known};
+        if (!matter.known) {
+            result.level = {1, false};
+            result.severity = Severity::Note;
+        }
+    }
     if (besideThePart(sheets.sectionKind(finding))) {
-        result.level.level = std::min(result.level.level, 1);
+        result.level = {std::min(result.level.level, 1), false};
         result.severity = std::min(result.severity, Severity::Note);
         matter.caution.clear();
     }
@@ -117,13 +139,6 @@ TextJudgement judgeWording(Finding const& finding, SheetView const& sheets) {
         result.level.level = std::min(result.level.level, 2);
         if (oneSided) {
             result.level.level = 1;
-            result.severity = Severity::Note;
-        }
-    }
-    if (finding.kind == FindingKind::Table && oneSided) {
-        result.level = {std::min(result.level.level, 2), matter.severity == Severity::Hazard && matter.known};
-        if (!matter.known) {
-            result.level = {1, false};
             result.severity = Severity::Note;
         }
     }

@@ -170,7 +170,10 @@ std::string parameterTitle(std::string_view name, model::Finding const& finding,
         default: break;
     }
     if (judged.outcome == Outcome::NotEnclosing || judged.outcome == Outcome::NotEnclosingCharger) {
-        return fmt::format("{} is narrower{}", name, by);
+        bool const single = finding.reference && finding.reference->min.empty();
+        if (!judged.distance || judged.distance->of == Bounding::Typical) return fmt::format("{} is narrower", name);
+        if (single) return fmt::format("{} is lower{}", name, by);
+        return fmt::format("{} is narrower at its {} end{}", name, judged.distance->of == Bounding::Maximum ? "upper" : "lower", by);
     }
     if (judged.outcome == Outcome::HazardBoundOpen) {
         return fmt::format("{}: a limit of the reference is not stated by the candidate", name);

@@ -15,6 +15,7 @@ namespace {
 constexpr std::size_t kLongestHead = 8 * 1024;       // of a sheet's text that tells its family
 constexpr std::size_t kLongestSentence = 4 * 1024;
 constexpr float kLightestTopic = 8;                  // an alias this heavy in a sentence is what it is about
+constexpr float kDenialShare = 0.45F;               // of a sentence's weight that a phrase with "not" must have
 constexpr double kFeatureNamed = 0.7;                // overlap of a title with a feature's name
 
 }  // namespace
@@ -207,7 +208,10 @@ std::vector<FeatureStatement> Vocabulary::statements(std::string_view sentence, 
     std::vector<FeatureStatement> found;
     Concepts const said = m_store->lexicon.read(sentence.substr(0, kLongestSentence));
     ConceptId const* const negation = m_store->lexicon.findConcept("not");
+    ConceptId const* const inhibition = m_store->lexicon.findConcept("inhibit");
     bool const negated = negation != nullptr && said.has(*negation);
+    bool const inhibited = inhibition != nullptr && said.has(*inhibition);
+    float const saidWeight = m_store->weightOf(said.ids) + static_cast<float>(said.unknown);
     struct Best {
         std::uint32_t feature;
         std::int32_t state;
@@ -229,6 +233,13 @@ std::vector<FeatureStatement> Vocabulary::statements(std::string_view sentence, 
             if (negated && !phraseNegated) {
                 continue;  // what is denied is not stated
             }
+            if (phraseNegated) {
+                // "is not disabled" denies nothing; in a long sentence "not" may belong to something else.
+                bool const phraseInhibits = inhibition != nullptr && std::binary_search(phrase.concepts.begin(), phrase.concepts.end(), *inhibition);
+                if ((inhibited && !phraseInhibits) || phrase.weight < kDenialShare * saidWeight) {
+                    continue;
+                }
+            }
             auto place = std::find_if(best.begin(), best.end(), [&](Best const& known) { return known.feature == phrase.feature; });
             if (place == best.end()) {
                 best.push_back(Best{phrase.feature, phrase.state, phrase.weight, false});
@@ -239,7 +250,6 @@ std::vector<FeatureStatement> Vocabulary::statements(std::string_view sentence, 
             }
         }
     }
-    float const saidWeight = m_store->weightOf(said.ids);
     for (auto const& one : best) {
         if (!one.tied) {
             FeatureEntry const& entry = m_store->features[one.feature];

@@ -153,10 +153,11 @@ TEST(Assess, ALowerOverchargeDetectionCarriesNoCautionOfOvercharge) {
 TEST(Assess, ANarrowerChargerSideIsNotToBeSubstituted) {
     auto pair = samePair();
     change(pair, 4, Relation::Inside, "-12", "0.3");
+    pair.compared.findings[0].reference->min = "-28";
     auto const result = assessed(pair);
     EXPECT_EQ(result.findings[0].severity, Severity::Hazard);
     EXPECT_EQ(result.findings[0].caution, "C-CHG");
-    EXPECT_EQ(result.findings[0].title, "Rating of the VM pin (charger side) is narrower by 16 V");
+    EXPECT_EQ(result.findings[0].title, "Rating of the VM pin (charger side) is narrower at its lower end by 16 V");
     EXPECT_EQ(result.verdict.level, VerdictLevel::DoNotSubstitute);
 }
 
@@ -245,6 +246,27 @@ TEST(Assess, WordingCountsByWhatItIsAbout) {
         EXPECT_FALSE(result.findings[0].title.empty());
         EXPECT_FALSE(result.findings[0].explanation.empty());
     }
+}
+
+TEST(Assess, ASentenceBehindAFeatureWeighsNoMoreThanIt) {
+    auto pair = samePair();
+    pair.reference.features.push_back({"overdischarge-release-condition", "charger-or-voltage", 1, {}, "with or"});
+    pair.candidate.features.push_back({"overdischarge-release-condition", "charger-and-voltage", 1, {}, "with and"});
+    Finding feature;
+    feature.id = "x";
+    feature.kind = FindingKind::Feature;
+    feature.relation = Relation::ModeDiffers;
+    feature.canonical = "overdischarge-release-condition";
+    feature.reference = side("with or");
+    feature.candidate = side("with and");
+    pair.compared.findings.push_back(feature);
+    auto sentence = wording(WordingClass::Conn, Relation::MeaningChanged, "Overdischarge ends with a charger or above VDU.", "Overdischarge ends with a charger and above VDU.");
+    sentence.consequenceOf = "x";
+    pair.compared.findings.push_back(sentence);
+    auto const result = assessed(pair);
+    EXPECT_EQ(result.findings[0].severity, Severity::Function);
+    EXPECT_EQ(result.findings[1].severity, Severity::Function);
+    EXPECT_EQ(result.verdict.level, VerdictLevel::ConfirmFunction);
 }
 
 TEST(Assess, RevisionAndLegalSectionsStayNotes) {

@@ -42,6 +42,9 @@ TEST(Vocabulary, StatesSaidInSentences) {
         {"The overdischarge state is released when a charger is connected and the cell voltage rises to VDU or higher.", "overdischarge-release-condition", "charger-and-voltage"},
         {"After overdischarge the device enters power-down.", "overdischarge-sleep", "power-down"},
         {"After overdischarge the device does not enter power-down.", "overdischarge-sleep", "auto-wake"},
+        {"The load short-circuit detection is not disabled in the overcharge state.", "load-short-function", ""},
+        {"过充电状态下不停用负载短路检测。", "load-short-function", ""},
+        {"No short-circuit protection function.", "load-short-function", "absent"},
         {"Charging stops when the cell is full.", "zero-volt-charging", ""},
         {"The charger is checked before the FETs are turned on.", "overcurrent-release", ""},
     };
