@@ -18,6 +18,7 @@ namespace {
 using model::Points;
 
 // In font heights.
+constexpr Points kUnseenSize = 2.0F;      // points: smaller characters without width are left out
 constexpr Points kRunGap = 0.12F;         // wider: another run
 constexpr Points kRunOverlap = 0.35F;     // further back: another run
 constexpr Points kRunBaseline = 0.03F;    // baselines of one run agree within
@@ -99,6 +100,8 @@ public:
                 m_spacePending = true;
                 continue;
             }
+            // without any width and a hair high: nobody can see it
+            if (glyph.size <= kUnseenSize && glyph.box.x1 <= glyph.box.x0) continue;
             if (!(glyph.size > 0) || !std::isfinite(glyph.box.x0 + glyph.box.x1 + glyph.box.y0 + glyph.box.y1)) continue;
             add(i, glyph);
         }

@@ -231,6 +231,9 @@ Decoded FontEntry::resolve(CharCode code, Unicode const* unicode, int length) {
             if (c >= 0xF000 && c <= 0xF0FF && family != SymbolFamily::None) {
                 if (char32_t const sign = symbolCharacter(family, c & 0xFFU); sign != 0) c = sign;
             }
+            // The Symbol font has no Latin letters: a map that tells one gives the byte.
+            bool const latin = (c >= U'A' && c <= U'Z') || (c >= U'a' && c <= U'z');
+            if (latin && family == SymbolFamily::Symbol) c = symbolCharacter(family, c);
             c = withoutPrivateUse(c);
             if (meansNothing(c)) c = model::kUnknownCharacter;
             if (c != model::kUnknownCharacter) nothing = false;

@@ -185,6 +185,15 @@ TEST(Layout, LettersOfASymbolFontInFrontOfEntriesAreBullets) {
     EXPECT_EQ(page.words[0].text, "\u2022");
 }
 
+TEST(Layout, ASentenceAboutAFigureIsNoCaption) {
+    PageMaker maker(1);
+    maker.text(50, 100, "Fig. 2 shows the connection of the logger.").text(50, 140, "Fig. 2. Connection of the logger");
+    PageLayout const page = layOut(maker.content());
+    ASSERT_EQ(page.blocks.size(), 2U);
+    EXPECT_EQ(page.blocks[0].role, BlockRole::Paragraph);
+    EXPECT_EQ(page.blocks[1].role, BlockRole::Caption);
+}
+
 TEST(Layout, DrawnMarksInFrontOfLinesAreBullets) {
     PageMaker maker(1);
     for (int i = 0; i < 3; ++i) {
@@ -260,7 +269,7 @@ TEST(Layout, OddPagesAreSurvived) {
 }
 
 // Word processors leave letters behind that are a hair high and have no width.
-TEST(LayOut, LeavesOutLettersThatNobodyCanSee) {
+TEST(Layout, LeavesOutLettersThatNobodyCanSee) {
     model::PageContent content = PageMaker(1).text(50, 100, "VDSB 20").content();
     model::Glyph& stray = content.glyphs[3];
     stray.size = 1;

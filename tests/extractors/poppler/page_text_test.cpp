@@ -237,6 +237,17 @@ TEST(PageText, TrustsTheNameOfADigitAgainstTheMap) {
     EXPECT_EQ(page.notes.size(), 1U);
 }
 
+// A micro sign whose map tells the letter m would be a silent factor of a thousand.
+TEST(PageText, TheSymbolFontHasNoLatinLettersWhateverItsMapSays) {
+    PdfWriter pdf;
+    int const map = pdf.stream("", "1 beginbfrange <57> <6D> <0057> endbfrange");
+    PdfPage source;
+    source.content = "BT /FS 10 Tf 20 150 Td (mW) Tj ET";
+    source.fonts = fmt::format("/FS << /Type /Font /Subtype /TrueType /BaseFont /ABCDEF+SymbolMT /Encoding /WinAnsiEncoding /ToUnicode {} 0 R >>", map);
+    pdf.page(source);
+    EXPECT_EQ(textOf(readPage(pdf.bytes())), "\u00B5\u2126");
+}
+
 TEST(PageText, ReplacementTextGivesWayToPrintedDigits) {
     auto const page = readPage(PdfPage{"BT /F1 10 Tf 20 150 Td /Span << /ActualText (4.35) >> BDC (4.25) Tj EMC ET"});
     EXPECT_EQ(textOf(page), "4.25");
