@@ -15,6 +15,7 @@ namespace {
 constexpr model::Points kRunningWidth = 16;
 constexpr std::uint32_t kRunningWords = 5;     // a line, on average, of a block of several lines
 constexpr std::uint32_t kLongSingleLine = 9;   // words of a line that is a sentence by itself
+constexpr model::Points kTitleSize = 1.6F;     // of the body's: a title of the sheet, no lettering
 constexpr std::uint32_t kLongestCaption = 4;   // lines
 
 bool isFurniture(model::BlockRole role) {
@@ -83,7 +84,9 @@ std::vector<LineUse> usesOfLines(model::PageLayout const& page, std::span<model:
         auto const& line = page.lines[l];
         bool taken = line.wordCount == 0;
         for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) taken = taken || page.words[w].owner != model::Owner::None;
+        bool const title = page.bodySize > 0 && line.size >= kTitleSize * page.bodySize && line.direction == model::Direction::Right;
         if (taken) uses[l] = LineUse::Owned;
+        else if (title && uses[l] == LineUse::Free) uses[l] = LineUse::Running;
         else if (uses[l] != LineUse::Heading && beginsCaption(textOf(page, line))) uses[l] = LineUse::Caption;
     }
     return uses;

@@ -163,7 +163,7 @@ std::vector<std::string> pinNamesFor(std::string_view cell, std::size_t count) {
         auto const lastDigits = last.find_last_not_of("0123456789") + 1;
         if (firstDigits >= first.size() || lastDigits >= last.size() || first.size() - firstDigits > 3 || last.size() - lastDigits > 3) continue;
         auto const letters = first.substr(0, firstDigits);
-        if (letters.empty() || (lastDigits > 0 && last.substr(0, lastDigits) != letters)) continue;
+        if ((lastDigits > 0 && last.substr(0, lastDigits) != letters) || (letters.empty() && to != " to ")) continue;
         auto const valueOfDigits = [](std::string_view digits) {
             int value = 0;
             for (char const c : digits) value = value * 10 + (c - '0');
@@ -191,6 +191,10 @@ bool looksLikePinName(std::string_view text) {
         if (c == '=' || c == ';' || c == '%' || c == '?' || c == '@') return false;
     }
     if (!letter && text != "+" && text != "-") return false;
+    // Values: "25°", "10 Ω".
+    for (std::string_view const sign : {"\u00B0", "\u2103", "\u00B1", "\u03A9", "\u2126", "\u00B5", "\u03BC", "\u02DA"}) {
+        if (text.find(sign) != std::string_view::npos) return false;
+    }
     char const last = text.back();
     if (last == ':' || (last == '.' && text.size() > 8)) return false;
     // Names begin with a capital, a sign, a digit ("1Y") or another script; a

@@ -121,6 +121,12 @@ std::string packageSaid(std::string const& title) {
 
 }  // namespace
 
+bool saysPins(model::Table const& table) {
+    auto const says = [](std::string_view text) { return saysAny(text::asciiLower(text), kPinWords); };
+    if (says(table.caption) || says(table.lead)) return true;
+    return std::any_of(table.cells.begin(), table.cells.end(), [&](auto const& cell) { return cell.row < table.headRows && says(cell.text); });
+}
+
 bool contradictsItself(std::span<model::Pin const> pins) {
     std::size_t again = 0;
     for (std::size_t i = 0; i < pins.size(); ++i) {

@@ -26,6 +26,9 @@ struct PinColumns {
 // have an empty number. Lines that go on with a function are joined to it.
 [[nodiscard]] std::vector<model::Pin> pinsOfTable(model::Table const& table, PinColumns const& columns);
 
+// True where the head or the caption says "pin", in any of the languages known.
+[[nodiscard]] bool saysPins(model::Table const& table);
+
 // True where numbers repeat with other names in one package, or begin at 0: a
 // table of logic states or the like, not of pins.
 [[nodiscard]] bool contradictsItself(std::span<model::Pin const> pins);

@@ -22,6 +22,7 @@ constexpr int kPagesBehindTitle = 4;  // pages where a drawing of the pins is lo
 struct TablePins {
     std::vector<model::Pin> pins;
     bool headed = false;  // column titles say what is what
+    bool said = false;    // that they are pins
 };
 
 std::vector<model::Pin> fromTables(std::span<model::Table const> tables) {
@@ -29,24 +30,29 @@ std::vector<model::Pin> fromTables(std::span<model::Table const> tables) {
     PinColumns before;
     std::string beforeId;
     bool beforeHeaded = false;
+    bool beforeSaid = false;
     for (auto const& table : tables) {
         if (table.kind != model::TableKind::Pins) continue;
         bool const goesOn = table.headRows == 0 && !table.continues.empty() && table.continues == beforeId && before.roles.size() == static_cast<std::size_t>(std::max(0, table.columns));
         auto columns = goesOn ? before : pinColumnsOf(table);
         auto found = pinsOfTable(table, columns);
         bool const headed = table.headRows > 0 || (goesOn && beforeHeaded);
-        if (!found.empty() && !contradictsItself(found)) read.push_back({std::move(found), headed});
+        bool const said = saysPins(table) || (goesOn && beforeSaid);
+        if (!found.empty() && !contradictsItself(found)) read.push_back({std::move(found), headed, said});
         before = std::move(columns);
         beforeId = table.id;
         beforeHeaded = headed;
+        beforeSaid = said;
     }
-    // A drawing of the package may look like a small table without titles.
+    // A drawing of the package may look like a small table without titles; a list
+    // of numbered things may stand in the section of the pins.
     bool const anyHeaded = std::any_of(read.begin(), read.end(), [](auto const& table) { return table.headed; });
+    bool const anySaid = std::any_of(read.begin(), read.end(), [](auto const& table) { return table.said; });
     auto const isNumbered = [](auto const& table) { return std::any_of(table.pins.begin(), table.pins.end(), [](auto const& pin) { return !pin.number.empty(); }); };
     bool const anyNumbered = std::any_of(read.begin(), read.end(), isNumbered);
     std::vector<model::Pin> pins;
     for (auto& table : read) {
-        if ((anyHeaded && !table.headed) || (anyNumbered && !isNumbered(table))) continue;
+        if ((anyHeaded && !table.headed) || (anySaid && !table.said) || (anyNumbered && !isNumbered(table))) continue;
         pins.insert(pins.end(), std::make_move_iterator(table.pins.begin()), std::make_move_iterator(table.pins.end()));
     }
     return pins;

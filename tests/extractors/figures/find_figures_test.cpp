@@ -166,6 +166,18 @@ TEST_F(FindFigures, SectionHeadingsOnAFrameStayHeadings) {
     EXPECT_EQ(textsOf(figures[0]), (Texts{"REF"}));
 }
 
+TEST_F(FindFigures, ALargeTitleInAFrameStaysText) {
+    box({100, 20, 400, 100});
+    draw({110, 30, 160, 90});
+    line(200, 40, "QX71A");
+    m_page.lines.back().size = 22;
+    line(170, 80, "QX");
+    auto const figures = find();
+    ASSERT_EQ(figures.size(), 1U);
+    EXPECT_EQ(textsOf(figures[0]), (Texts{"QX"}));
+    EXPECT_EQ(ownerOf("QX71A"), model::Owner::None);
+}
+
 TEST_F(FindFigures, CaptionsInOtherLanguagesAndAbove) {
     line(200, 185, "\u56fe 2 \u5e94\u7528\u7535\u8def", model::BlockRole::Paragraph);
     draw({200, 200, 300, 260});

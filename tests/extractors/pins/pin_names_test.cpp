@@ -34,6 +34,7 @@ TEST(PinNumbers, AHostileCellStaysShort) {
 TEST(PinNames, OneNameForEachNumberWhereAsManyAreListed) {
     EXPECT_THAT(pinNamesFor("Q0, Q1, Q2", 3), ElementsAre("Q0", "Q1", "Q2"));
     EXPECT_THAT(pinNamesFor("D0 to D2", 3), ElementsAre("D0", "D1", "D2"));
+    EXPECT_THAT(pinNamesFor("0 to 2", 3), ElementsAre("0", "1", "2"));
     EXPECT_THAT(pinNamesFor("A3-A1", 3), ElementsAre("A3", "A2", "A1"));
     EXPECT_THAT(pinNamesFor("VSS", 2), ElementsAre("VSS", "VSS"));
     EXPECT_THAT(pinNamesFor("P, Q", 3), ElementsAre("P, Q", "P, Q", "P, Q"));
@@ -42,7 +43,7 @@ TEST(PinNames, OneNameForEachNumberWhereAsManyAreListed) {
 
 TEST(PinNames, NamesAndOtherWords) {
     for (char const* name : {"VDD", "V-", "+INPUT", "Output 1", "Adj", "N.C.", "1Y", "nRST", "CTL C", "\u7535\u6c60"}) EXPECT_TRUE(looksLikePinName(name)) << name;
-    for (char const* other : {"", "12", "-", "connects to the cell", "Note:", "VDD = 5 V", "The supply pin of the device part"}) EXPECT_FALSE(looksLikePinName(other)) << other;
+    for (char const* other : {"", "12", "-", "connects to the cell", "Note:", "VDD = 5 V", "25\u00B0C", "The supply pin of the device part"}) EXPECT_FALSE(looksLikePinName(other)) << other;
 }
 
 }  // namespace

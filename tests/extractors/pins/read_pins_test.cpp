@@ -75,6 +75,17 @@ TEST(ReadPins, AContinuationFollowsTheHeadOfTheTableBefore) {
     EXPECT_EQ(pins[2].name, "EN");
 }
 
+TEST(ReadPins, AListOfOtherThingsBesideThePinTableIsLeftOut) {
+    std::vector<model::Table> tables{pinTable(), pinTable()};
+    tables[0].caption = "Pin description";
+    tables[1].id = "t2";
+    tables[1].cells[3].text = "Norvik Parts";
+    tables[1].cells[5].text = "Ostrand";
+    auto const pins = readPins(tables, {}, {});
+    ASSERT_EQ(pins.size(), 2U);
+    EXPECT_EQ(pins[0].name, "IN");
+}
+
 TEST(ReadPins, OtherTablesGiveNoPins) {
     auto table = pinTable();
     table.kind = model::TableKind::Other;
