@@ -38,18 +38,27 @@ void append(std::vector<Draft>& drafts, std::vector<Draft> more) {
     }
 }
 
-// A caption or lead line of a table that is a sentence or heading too is shown there.
+// A caption or lead line of a table or figure that is a sentence or heading too is
+// shown there.
 void dropRepeatedCaptions(std::vector<Draft>& drafts) {
+    struct Shown {
+        std::string reference, candidate;
+        int page;
+    };
+    std::vector<Shown> shown;
+    for (auto const& draft : drafts) {
+        if (draft.dropped || (draft.rank != Rank::Wording && draft.rank != Rank::Section) || !draft.finding.reference || !draft.finding.candidate) continue;
+        shown.push_back({spaceless(draft.finding.reference->text), spaceless(draft.finding.candidate->text), draft.finding.reference->page});
+    }
+    if (shown.empty()) return;
     for (auto& caption : drafts) {
-        if (caption.rank != Rank::Table || caption.dropped || !caption.finding.reference || !caption.finding.candidate) continue;
-        for (auto const& draft : drafts) {
-            if (draft.dropped || (draft.rank != Rank::Wording && draft.rank != Rank::Section)) continue;
-            if (!draft.finding.reference || !draft.finding.candidate || draft.finding.reference->page != caption.finding.reference->page) continue;
-            if (spaceless(draft.finding.reference->text).find(spaceless(caption.finding.reference->text)) == std::string::npos) continue;
-            if (spaceless(draft.finding.candidate->text).find(spaceless(caption.finding.candidate->text)) == std::string::npos) continue;
-            caption.dropped = true;
-            break;
-        }
+        if (caption.dropped || (caption.rank != Rank::Table && caption.rank != Rank::Figure) || !caption.finding.reference || !caption.finding.candidate) continue;
+        std::string const before = spaceless(caption.finding.reference->text);
+        std::string const after = spaceless(caption.finding.candidate->text);
+        if (before.empty() || after.empty()) continue;
+        caption.dropped = std::any_of(shown.begin(), shown.end(), [&](Shown const& text) {
+            return text.page == caption.finding.reference->page && text.reference.find(before) != std::string::npos && text.candidate.find(after) != std::string::npos;
+        });
     }
 }
 

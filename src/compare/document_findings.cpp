@@ -149,19 +149,29 @@ std::vector<Draft> findFurnitureDifferences(SheetPair const& sheets) {
     auto free = pool(candidate);
     auto const candidateTexts = free;
     std::vector<char> met(candidate.size(), 0);
-    std::vector<int> freeReference;
+    std::vector<int> elsewhere;
+    // The twin on the same page comes first, so that what is left over is left over
+    // on the page where the change is.
     for (std::size_t i = 0; i < reference.size(); ++i) {
         auto const found = free.find(keyOfInstance(reference[i]));
-        if (found == free.end() || found->second.empty()) {
-            freeReference.push_back(static_cast<int>(i));
+        auto const samePage = [&](int j) { return candidate[static_cast<std::size_t>(j)].place.page == reference[i].place.page; };
+        auto const taken = found == free.end() ? std::vector<int>::iterator() : std::find_if(found->second.begin(), found->second.end(), samePage);
+        if (found == free.end() || taken == found->second.end()) {
+            elsewhere.push_back(static_cast<int>(i));
             continue;
         }
-        // The twin on the same page where there is one.
-        auto& list = found->second;
-        auto const samePage = std::find_if(list.begin(), list.end(), [&](int j) { return candidate[static_cast<std::size_t>(j)].place.page == reference[i].place.page; });
-        auto const taken = samePage == list.end() ? list.end() - 1 : samePage;
         met[static_cast<std::size_t>(*taken)] = 1;
-        list.erase(taken);
+        found->second.erase(taken);
+    }
+    std::vector<int> freeReference;
+    for (int const i : elsewhere) {
+        auto const found = free.find(keyOfInstance(reference[static_cast<std::size_t>(i)]));
+        if (found == free.end() || found->second.empty()) {
+            freeReference.push_back(i);
+            continue;
+        }
+        met[static_cast<std::size_t>(found->second.back())] = 1;
+        found->second.pop_back();
     }
     std::unordered_map<Key, char> referenceTexts;
     for (auto const& instance : reference) referenceTexts.emplace(keyOfInstance(instance), 1);

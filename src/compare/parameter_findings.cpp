@@ -111,6 +111,7 @@ private:
         addRowPlace(draft.referencePlaces, m_sheets.referenceRows, pair.reference);
         addRowPlace(draft.candidatePlaces, m_sheets.candidateRows, pair.candidate);
         if (relation == Relation::ConditionsDiffer && equal) groupByCondition(draft, r, c);
+        if (sameButForUnit(r, c)) groupByUnit(draft, r, c);
         m_result.drafts.push_back(std::move(draft));
     }
 
@@ -122,6 +123,21 @@ private:
         int const index = static_cast<int>(m_result.drafts.size());
         auto const [found, isNew] = m_firstOfCondition.emplace(std::move(key), index);
         if (!isNew) draft.cause = found->second;
+    }
+
+    static bool sameButForUnit(Parameter const& r, Parameter const& c) {
+        return !r.table.empty() && r.unit != c.unit && textOf(r.min) == textOf(c.min) && textOf(r.typ) == textOf(c.typ) && textOf(r.max) == textOf(c.max) &&
+               spaceless(r.condition) == spaceless(c.condition);
+    }
+
+    // A unit printed once for several rows, or for several values of one row.
+    void groupByUnit(Draft& draft, Parameter const& r, Parameter const& c) {
+        int const index = static_cast<int>(m_result.drafts.size());
+        auto& last = m_lastOfUnit[{r.table, c.table, r.unit, c.unit}];
+        // Rows in between that differ otherwise, or do not, end the common cell.
+        if (last.first >= 0 && draft.finding.pair - last.second <= 1) draft.cause = last.first;
+        if (draft.cause < 0) last.first = index;
+        last.second = draft.finding.pair;
     }
 
     // Rows of lists outside of tables are seen by no other stage.
@@ -152,6 +168,11 @@ private:
     SheetPair const& m_sheets;
     ParameterFindings m_result;
     std::map<std::tuple<std::string, std::string, std::string, std::string>, int> m_firstOfCondition;
+    struct CommonCell {
+        int first = -1;   // draft
+        int second = -1;  // pair index of the last row seen
+    };
+    std::map<std::tuple<std::string, std::string, std::string, std::string>, CommonCell> m_lastOfUnit;
 };
 
 }  // namespace

@@ -1,4 +1,4 @@
-// 1. Identity keys over all printed fields, aligned in order, then wherever they
+// 1. Identity keys over all printed fields (and the kind), aligned in order, then wherever they
 //    stand. 2. Candidates for the rest from buckets (id, symbol, name, name words,
 //    corresponding rows), each bucket bounded. 3. Scores. 4. Assignment. 5. Doubt:
 //    another edge at the same parameter within kNearlyAsGood.
@@ -7,6 +7,7 @@
 #include "compare/parameter_pairing.h"
 
 #include <algorithm>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <unordered_map>
@@ -42,7 +43,11 @@ struct Profile {
     int placeInRow = 0;
 };
 
-Key identityOf(Parameter const& p) {
+// A changed heading makes a rating a characteristic in the reading of one sheet: in
+// two states of one text the kind does not count, else it keeps ratings apart.
+enum class Kinds : std::uint8_t { Count, DoNotCount };
+
+Key identityOf(Parameter const& p, Kinds kinds) {
     std::string all;
     auto add = [&](std::string_view field) {
         all += field;
@@ -55,7 +60,7 @@ Key identityOf(Parameter const& p) {
     add(p.variant);
     for (auto const* value : {&p.min, &p.typ, &p.max}) add(*value ? std::string_view((*value)->text) : std::string_view());
     add(p.unit);
-    return hashOf(spaceless(all), static_cast<Key>(p.kind));
+    return hashOf(spaceless(all), kinds == Kinds::Count ? static_cast<Key>(p.kind) : Key{0});
 }
 
 Profile profileOf(Parameter const& p, PrintedRows const& rows, int index) {
@@ -121,8 +126,9 @@ private:
     void pairTwins() {
         std::vector<Key> referenceKeys;
         std::vector<Key> candidateKeys;
-        for (int const i : m_reference) referenceKeys.push_back(identityOf(r(i)));
-        for (int const j : m_candidate) candidateKeys.push_back(identityOf(c(j)));
+        Kinds const kinds = m_sheets.oneText() ? Kinds::DoNotCount : Kinds::Count;
+        for (int const i : m_reference) referenceKeys.push_back(identityOf(r(i), kinds));
+        for (int const j : m_candidate) candidateKeys.push_back(identityOf(c(j), kinds));
         // Likeness only steers which of several equal rows is whose twin.
         Likeness const likeness = [&](int i, int j) { return score(m_reference[static_cast<std::size_t>(i)], m_candidate[static_cast<std::size_t>(j)]); };
         auto pairs = alignSequences(referenceKeys, candidateKeys, likeness, {.threshold = kPairThreshold});
@@ -168,7 +174,8 @@ private:
         identity = std::min(identity, 0.75);
         if (identity < kLeastIdentity) return 0;
         bool const ratingsMix = (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating);
-        if (ratingsMix && !twins) return 0;
+        if (ratingsMix && !twins && !m_sheets.oneText()) return 0;
+        if (ratingsMix && !twins) identity -= 0.2;
         double total = identity;
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
         if (dimensionsDiffer && !twins && !(sameSymbol && sameName)) total -= 0.35;

@@ -131,10 +131,51 @@ void joinHalves(std::vector<Draft>& drafts, SheetPair const& sheets) {
     }
 }
 
+bool holds(std::vector<model::Place> const& places, model::Side const& piece) {
+    return std::any_of(places.begin(), places.end(), [&](auto const& place) { return place.page == piece.page && place.box.grown(1).contains(piece.box.centre()); });
+}
+
+// One text of the other sheet may be read in pieces here: a piece that stands where
+// a two-sided draft has the other sheet's text belongs to it.
+void gatherPieces(std::vector<Draft>& drafts, SheetPair const& sheets) {
+    if (!sheets.oneText()) return;
+    std::unordered_map<int, std::vector<int>> wholeOnPage;
+    for (std::size_t i = 0; i < drafts.size(); ++i) {
+        auto const& draft = drafts[i];
+        bool const text = draft.rank == Rank::Wording || draft.rank == Rank::Table || draft.rank == Rank::Section || draft.rank == Rank::Furniture;
+        if (draft.dropped || !text || !draft.finding.reference || !draft.finding.candidate) continue;
+        wholeOnPage[draft.finding.reference->page].push_back(static_cast<int>(i));
+        if (draft.finding.candidate->page != draft.finding.reference->page) wholeOnPage[draft.finding.candidate->page].push_back(static_cast<int>(i));
+    }
+    for (auto& piece : drafts) {
+        if (!isCandidateForMerging(piece) || piece.rank == Rank::Parameter) continue;
+        bool const inReference = piece.finding.reference.has_value();
+        model::Side const& side = inReference ? *piece.finding.reference : *piece.finding.candidate;
+        auto const found = wholeOnPage.find(side.page);
+        if (found == wholeOnPage.end()) continue;
+        for (int const index : found->second) {
+            auto& whole = drafts[static_cast<std::size_t>(index)];
+            if (whole.dropped || !holds(inReference ? whole.candidatePlaces : whole.referencePlaces, side)) continue;
+            auto& joined = inReference ? *whole.finding.reference : *whole.finding.candidate;
+            bool const before = side.box.y1 < joined.box.y0 + 1 || (side.box.y0 < joined.box.y1 && side.box.x0 < joined.box.x0);
+            joined.text = before ? side.text + " " + joined.text : joined.text + " " + side.text;
+            joined.box = model::united(joined.box, side.box);
+            (inReference ? whole.referencePlaces : whole.candidatePlaces).push_back({side.page, side.box});
+            Wording wording = wordingOf(sheets, whole.finding.reference->text, whole.finding.candidate->text);
+            whole.finding.relation = wording.relation;
+            whole.finding.classes = std::move(wording.classes);
+            whole.dropped = wording.relation == Relation::Same;
+            piece.dropped = true;
+            break;
+        }
+    }
+}
+
 }  // namespace
 
 void reconcileOneSided(std::vector<Draft>& drafts, SheetPair const& sheets) {
     joinHalves(drafts, sheets);
+    gatherPieces(drafts, sheets);
     for (auto& draft : drafts) {
         if (draft.weak && !(draft.finding.reference && draft.finding.candidate)) draft.dropped = true;
     }

@@ -255,6 +255,54 @@ TEST(Align, JoinsARunningHeadWithTheSentenceItBecame) {
     EXPECT_EQ(shown(findings[0].candidate).substr(0, 22), "QX17 Rev. 1.1 Dec 2016");
 }
 
+TEST(Align, GathersARunningHeadThatIsReadInPieces) {
+    auto sheet = [](std::vector<int> const& pages) {
+        SheetBuilder builder;
+        builder.sentence("The part monitors one cell of the logger.").sentence("It switches the discharge FET.").sentence("It switches the charge FET.");
+        builder.nextPage().sentence("The delay is set inside.").nextPage().sentence("The supply current is low.");
+        builder.runningHead("Rev 6: Feb. 2011", pages);
+        return builder;
+    };
+    Datasheet const reference = sheet({1, 2, 3}).build();
+    SheetBuilder changed = sheet({1, 3});
+    model::Rect const place = reference.furniture[0].places[1].box;
+    changed.sheet().text.push_back({"x98", {}, "Rev 1: Feb.", {{2, {place.x0, place.y0, place.x0 + 60, place.y1}}}});
+    changed.sheet().text.push_back({"x99", {}, "2011", {{2, {place.x0 + 70, place.y0, place.x0 + 99, place.y1}}}});
+    Comparison const comparison = compared(reference, changed.build());
+    auto const findings = own(comparison);
+    ASSERT_EQ(findings.size(), 1U) << listed(comparison);
+    EXPECT_EQ(findings[0].reference->text, "Rev 6: Feb. 2011");
+    EXPECT_EQ(findings[0].candidate->text, "Rev 1: Feb. 2011");
+    EXPECT_EQ(findings[0].candidate->page, 2);
+}
+
+TEST(Align, TellsAUnitPrintedOnceForSeveralRowsOnce) {
+    auto sheet = [](std::string const& unit) {
+        SheetBuilder builder;
+        builder.section(SectionKind::Characteristics, "Electrical characteristics");
+        builder.specification("Ta=25°C", {{.name = "Output current source", .symbol = "IO1", .typ = "20", .max = "40", .unit = unit},
+                                          {.name = "Output current sink", .symbol = "IO2", .typ = "10", .max = "15", .unit = unit},
+                                          {.name = "Voltage", .symbol = "VO", .typ = "3", .unit = "V"}});
+        return builder.build();
+    };
+    Comparison const comparison = compared(sheet("mA"), sheet("µA"));
+    EXPECT_EQ(own(comparison).size(), 1U) << listed(comparison);
+    EXPECT_EQ(comparison.findings.size(), 2U);
+}
+
+TEST(Align, PairsRatingsThoughTheirHeadingChanged) {
+    auto sheet = [](std::string const& heading, model::ParameterKind kind) {
+        SheetBuilder builder;
+        builder.section(SectionKind::Ratings, heading).sentence("The part monitors one cell.").sentence("It has a delay.").sentence("It is small.");
+        builder.specification("", {{.name = "Input voltage", .symbol = "VIN", .max = "7", .unit = "V", .kind = kind}});
+        return builder.build();
+    };
+    Comparison const comparison = compared(sheet("Absolute maximum ratings", model::ParameterKind::Rating), sheet("Absolute minimum ratings", model::ParameterKind::Other));
+    auto const findings = own(comparison);
+    ASSERT_EQ(findings.size(), 1U) << listed(comparison);
+    EXPECT_EQ(findings[0].kind, FindingKind::Section);
+}
+
 TEST(Align, ShowsWhatStandsInPlaceOfAFeatureThatIsNoLongerStated) {
     SheetBuilder reference;
     reference.sentence("The part monitors one cell.").sentence("It has a delay.");
