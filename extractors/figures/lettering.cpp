@@ -37,6 +37,22 @@ bool isSectionHeading(model::Block const& block, int page, std::span<model::Sect
     });
 }
 
+// A number, and not the sentence "… 2 shows the connection", "…3为连接图。" behind it.
+bool isNumberOfCaption(std::string_view text) {
+    std::size_t at = 0;
+    while (at < text.size() && (text[at] == ' ' || text[at] == '.')) ++at;
+    if (text.substr(at).starts_with("\u00A0")) at += 2;
+    if (at >= text.size() || !text::isAsciiDigit(text[at])) return false;
+    while (at < text.size() && (text::isAsciiDigit(text[at]) || text[at] == '-')) ++at;
+    if (at >= text.size()) return true;
+    auto const rest = text.substr(at);
+    if (rest.front() == ',' || rest.front() == ')') return false;
+    if (rest.size() > 1 && rest.front() == ' ' && text::isAsciiLower(rest[1])) return false;
+    constexpr std::array<std::string_view, 8> kVerbs{"为", "是", "所", "中", "显", "给", "に", "は"};
+    auto const words = text::trimmed(rest);
+    return std::none_of(kVerbs.begin(), kVerbs.end(), [words](auto verb) { return words.starts_with(verb); });
+}
+
 }  // namespace
 
 std::string textOf(model::PageLayout const& page, model::TextLine const& line) {
@@ -51,22 +67,20 @@ std::string textOf(model::PageLayout const& page, model::TextLine const& line) {
 bool beginsCaption(std::string_view text) {
     text = text::trimmed(text);
     if (text.starts_with('<')) text.remove_prefix(1);
-    constexpr std::array<std::string_view, 8> kWords{"figure", "fig.", "fig", "abbildung", "abb.", "bild", "рисунок", "рис."};
+    constexpr std::array<std::string_view, 9> kWords{"figure", "fig.", "fig", "abbildung", "abb.", "bild", "Рис", "РИС", "рис"};
     constexpr std::array<std::string_view, 3> kIdeographs{"图", "圖", "図"};
-    auto const numberAt = [&](std::size_t at) {
-        while (at < text.size() && (text[at] == ' ' || text[at] == '.')) ++at;
-        if (text.substr(at).starts_with("\u00A0")) at += 2;
-        return at < text.size() && text::isAsciiDigit(text[at]);
-    };
-    for (auto const word : kIdeographs) {
-        if (text.starts_with(word)) return numberAt(word.size());
-    }
     auto const start = text::asciiLower(text.substr(0, 24));
-    for (auto const word : kWords) {
-        if (std::string_view(start).starts_with(word)) return numberAt(word.size());
+    for (auto const word : kIdeographs) {
+        if (text.starts_with(word)) return isNumberOfCaption(text.substr(word.size()));
     }
-    // Cyrillic capitals are not lowered above.
-    return (text.starts_with("Рис") || text.starts_with("РИС")) && text.find_first_of("0123456789") < 16;
+    for (auto const word : kWords) {
+        if (std::string_view(start).starts_with(word) || text.starts_with(word)) {
+            auto rest = text.substr(word.size());
+            if (rest.starts_with("унок") || rest.starts_with("УНОК")) rest.remove_prefix(8);
+            return isNumberOfCaption(rest);
+        }
+    }
+    return false;
 }
 
 std::vector<LineUse> usesOfLines(model::PageLayout const& page, std::span<model::Section const> sections) {

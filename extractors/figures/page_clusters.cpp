@@ -62,7 +62,7 @@ std::vector<Element> elementsOf(model::PageLayout const& page, std::span<model::
     model::Rect const paper{0, 0, page.width, page.height};
     auto const add = [&](model::Rect const& box, Kind kind, std::uint64_t shape) {
         auto const seen = model::intersection(box, paper);
-        if (seen.x1 < seen.x0 || seen.y1 < seen.y0) return;
+        if (!(seen.x1 >= seen.x0 && seen.y1 >= seen.y0)) return;  // outside, or no number at all
         elements.push_back({seen, kind, shape});
     };
     for (auto const& image : page.images) {

@@ -11,6 +11,7 @@
 
 #include <fmt/format.h>
 
+#include "text/script.h"
 #include "text/utf8.h"
 
 namespace standin::ordering {
@@ -41,6 +42,23 @@ Grid openedOut(model::Table const& table) {
     return grid;
 }
 
+// A cell's text where its line breaks don't show: "Over- discharge" and ideographs
+// parted by a blank are closed.
+std::string tidied(std::string_view cell) {
+    std::string out;
+    out.reserve(cell.size());
+    for (std::size_t at = 0; at < cell.size(); ++at) {
+        if (cell[at] == ' ' && at > 0 && at + 1 < cell.size()) {
+            std::size_t before = at;
+            std::size_t behind = at + 1;
+            bool const hyphen = cell[at - 1] == '-' && at > 1 && text::isAsciiLower(cell[at - 2]) && text::isAsciiLower(cell[at + 1]);
+            if (hyphen || (text::isCjk(text::decodePrevious(cell, before)) && text::isCjk(text::decodeNext(cell, behind)))) continue;
+        }
+        out += cell[at];
+    }
+    return out;
+}
+
 // The head's lines of each column, joined; a title merged over several columns
 // stands in front of each. Titles that repeat are numbered.
 std::vector<std::string> titlesOf(model::Table const& table, Grid const& grid) {
@@ -51,7 +69,7 @@ std::vector<std::string> titlesOf(model::Table const& table, Grid const& grid) {
             int const index = grid.at(row, column);
             if (index < 0 || index == last) continue;
             last = index;
-            auto const& text = table.cells[static_cast<std::size_t>(index)].text;
+            auto const text = tidied(table.cells[static_cast<std::size_t>(index)].text);
             auto& title = titles[static_cast<std::size_t>(column)];
             if (!title.empty() && !text.empty()) title += ' ';
             title += text;
@@ -182,7 +200,7 @@ void addLines(std::vector<model::OrderingLine>& lines, model::Table const& table
                 if (std::find(columns.codes.begin(), columns.codes.end(), column) != columns.codes.end()) continue;
                 int const index = grid.at(row, column);
                 if (index < 0 || table.cells[static_cast<std::size_t>(index)].text.empty()) continue;
-                line.attributes.emplace_back(columns.titles[static_cast<std::size_t>(column)], table.cells[static_cast<std::size_t>(index)].text);
+                line.attributes.emplace_back(columns.titles[static_cast<std::size_t>(column)], tidied(table.cells[static_cast<std::size_t>(index)].text));
             }
             if (columns.codes.size() > 1) line.attributes.emplace_back("column", columns.titles[static_cast<std::size_t>(codeColumn)]);
             lines.push_back(std::move(line));

@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include "extractors/figures/lettering.h"
+
 namespace {
 
 namespace model = standin::model;
@@ -176,6 +178,16 @@ TEST_F(FindFigures, ALargeTitleInAFrameStaysText) {
     ASSERT_EQ(figures.size(), 1U);
     EXPECT_EQ(textsOf(figures[0]), (Texts{"QX"}));
     EXPECT_EQ(ownerOf("QX71A"), model::Owner::None);
+}
+
+TEST(Captions, ANumberButNoSentence) {
+    using standin::figures::beginsCaption;
+    for (char const* caption : {"Figure 3. Delay", "Fig.2", "FIG. 4: Outline", "Figure 12 Application circuit", "Fig. 1-1 Offset", "Abb. 2", "\u56fe3 \u6846\u56fe", "\u0420\u0438\u0441\u0443\u043d\u043e\u043a 2 \u2013 X", "Figure 2(a)"}) {
+        EXPECT_TRUE(beginsCaption(caption)) << caption;
+    }
+    for (char const* other : {"", "Figure", "Fig. 2 shows the connection of the part", "Fig.1-1, Fig.1-2 shows both", "Figures of merit", "\u56fe3\u4e3a\u8fde\u63a5\u56fe\u3002", "Bild 3 zeigt den Aufbau", "Configure 3"}) {
+        EXPECT_FALSE(beginsCaption(other)) << other;
+    }
 }
 
 TEST_F(FindFigures, CaptionsInOtherLanguagesAndAbove) {

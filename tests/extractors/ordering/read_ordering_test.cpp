@@ -75,6 +75,13 @@ TEST(ReadOrdering, ContinuationTakesOverTheTitles) {
     EXPECT_EQ(lines[1].attributes, (Attributes{{"Delay", "96 ms"}}));
 }
 
+TEST(ReadOrdering, LineBreaksInTitlesDoNotShow) {
+    auto const sheet = table(1, {{"Type", "Over- discharge voltage", "\u68c0\u6d4b\u7535 \u538b", "Delay - typical"}, {"QX71A1", "2.8 V", "x- y", "A - B"}});
+    auto const lines = readOrdering(std::span{&sheet, 1});
+    ASSERT_EQ(lines.size(), 1U);
+    EXPECT_EQ(lines[0].attributes, (Attributes{{"Over-discharge voltage", "2.8 V"}, {"\u68c0\u6d4b\u7535\u538b", "x-y"}, {"Delay - typical", "A - B"}}));
+}
+
 TEST(ReadOrdering, OtherTablesAreLeftAlone) {
     auto sheet = table(1, {{"Part number", "Package"}, {"QX71A-T", "SOT-23-6"}});
     sheet.kind = model::TableKind::Other;
