@@ -140,7 +140,10 @@ void judgeByContent(model::Table const& table, TableText const& text, Segment co
         bool const wordy = now.filled > 0 && now.numbers * 3 < now.filled && (now.words * 2 >= now.filled || now.symbols * 2 >= now.filled);
         if (role(c) == Value && wordy) {
             bool other = false;
-            for (int k = 0; k < table.columns; ++k) other = other || (k != c && isValueRole(role(k)));
+            for (int k = 0; k < table.columns; ++k) {
+                bool const numeric = role(k) == Unknown && content(k).filled > 0 && content(k).mostly(content(k).numbers);
+                other = other || (k != c && (isValueRole(role(k)) || numeric));
+            }
             if (other && c < table.columns / 2) role(c) = Name;
         }
         if ((role(c) == Name || role(c) == Unknown) && c > 0 && now.filled > 0 && now.numbers * 10 >= now.filled * 9 && !plan.has(Value) && !plan.has(Min) &&

@@ -73,6 +73,7 @@ public:
 private:
     void readTable(model::Table& table);
     void add(PrintedRow& row, model::Table const& table, ColumnPlan const& plan, model::ParameterKind kind);
+    void endLastRow(model::Table const& table, RowContext& context);
     void takeMark(std::string& text, model::Table const& table, std::vector<std::string>& marks);
     void own(model::Table const& table, std::vector<int> const& cells, model::Owner owner);
 
@@ -131,6 +132,23 @@ void Reader::add(PrintedRow& row, model::Table const& table, ColumnPlan const& p
     m_out.push_back(std::move(parameter));
 }
 
+// The last line before a page break goes on at the top of the next page.
+void Reader::endLastRow(model::Table const& table, RowContext& context) {
+    if (!context.lateName.empty() && !m_out.empty() && m_out.back().table == table.continues) {
+        std::string const name = m_out.back().name;
+        std::string const condition = m_out.back().condition;
+        for (std::size_t i = m_out.size(); i-- > 0 && m_out[i].table == table.continues && m_out[i].name == name && m_out[i].condition == condition;) {
+            m_out[i].name = joined(name, context.lateName);
+            m_out[i].condition = joined(condition, context.lateCondition);
+            m_out[i].confidence.score *= 0.9;
+            m_out[i].confidence.reasons.emplace_back("the line goes on over a page break");
+        }
+    }
+    context.atTop = false;
+    context.lateName.clear();
+    context.lateCondition.clear();
+}
+
 void Reader::readTable(model::Table& table) {
     model::PageLayout const* page = pageOf(m_pages, table.page);
     TableText const text(table, page);
@@ -155,7 +173,10 @@ void Reader::readTable(model::Table& table) {
     carried.tableCondition = statedFor(table);
     if (carried.tableCondition.empty() && before != nullptr) carried.tableCondition = before->tableCondition;
     if (table.kind == model::TableKind::Specification) {
-        if (before != nullptr) carried.context = before->context;
+        if (before != nullptr) {
+            carried.context = before->context;
+            carried.context.atTop = true;
+        }
         carried.kind = before != nullptr && plan.carried ? before->kind : parameterKindOf(table, plan, section);
         for (std::size_t i = 0; i < segments.size(); ++i) {
             if (i > 0) {
@@ -168,6 +189,7 @@ void Reader::readTable(model::Table& table) {
                 table.kind = carried.tableKind = model::TableKind::Other;
                 continue;
             }
+            endLastRow(table, carried.context);
             for (PrintedRow& row : rows) add(row, table, plan, carried.kind);
         }
     }
@@ -207,7 +229,15 @@ std::optional<double> magnitudeOf(model::Parameter const& parameter) {
 }
 
 void name(std::vector<model::Parameter>& parameters, std::string const& family, vocabulary::Vocabulary const& vocabulary, std::vector<std::string> const& symbols) {
+    model::Parameter const* before = nullptr;
     for (model::Parameter& parameter : parameters) {
+        // lines of one parameter, one a condition or variant, are the same thing
+        bool const same = before != nullptr && before->name == parameter.name && before->symbol == parameter.symbol && before->unit == parameter.unit && before->kind == parameter.kind;
+        if (same) {
+            parameter.canonical = before->canonical;
+            continue;
+        }
+        before = &parameter;
         bool const absolute = parameter.interval && parameter.interval->relativeTo.empty();
         std::optional<vocabulary::Match> const match =
             vocabulary.match({.name = parameter.name,

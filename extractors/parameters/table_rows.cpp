@@ -61,6 +61,7 @@ private:
     void readValues(int row, RowCells const& cells);
     [[nodiscard]] std::string prefix() const;
     [[nodiscard]] model::Rect wordsBox(int index) const;
+    [[nodiscard]] bool selectsByColumn(int index) const;
     void addCondition(std::string const& text);
     [[nodiscard]] int nameCellOf(RowCells const& cells) const;
     void popHeadings(model::Points left, model::Points indent);
@@ -215,6 +216,22 @@ void RowReader::readHeading(int row, RowCells const& cells) {
         m_context.parameterCondition.clear();
         return;
     }
+    if (m_context.atTop && row == m_segment.bodyFirst) {
+        bool only = true;
+        std::string lateName;
+        std::string lateCondition;
+        for (int index : starting) {
+            ColumnRole const role = m_plan.roles[static_cast<std::size_t>(cellOf(index).column)];
+            only = only && cellOf(index).rowSpan == 1 && (role == Name || role == Condition);
+            if (role == Name) lateName = joined(lateName, textOf(index).text);
+            if (role == Condition) lateCondition = joined(lateCondition, textOf(index).text);
+        }
+        if (only && !lateName.empty() && !lateCondition.empty()) {
+            m_context.lateName = lateName;
+            m_context.lateCondition = lateCondition;
+            return;
+        }
+    }
     // a name line whose values stand below it
     std::string name;
     std::string condition;
@@ -240,6 +257,27 @@ void RowReader::readHeading(int row, RowCells const& cells) {
         m_context.parameterCondition.clear();
     }
     if (!condition.empty()) addCondition(condition);
+}
+
+// "1234A", "1234B" below each other in a sub-column of the conditions: digits in
+// common, another letter behind. One alone could be an amount.
+bool RowReader::selectsByColumn(int index) const {
+    auto split = [](std::string const& text) {
+        std::size_t digits = 0;
+        while (digits < text.size() && text[digits] >= '0' && text[digits] <= '9') ++digits;
+        bool const fits = digits >= 3 && text.size() > digits && text.size() <= digits + 2;
+        for (std::size_t i = digits; i < text.size(); ++i) {
+            if (text[i] < 'A' || text[i] > 'Z') return std::string{};
+        }
+        return fits ? text.substr(0, digits) : std::string{};
+    };
+    std::string const own = split(textOf(index).text);
+    if (own.empty()) return false;
+    for (int row = m_segment.bodyFirst; row < m_segment.bodyEnd; ++row) {
+        int const other = m_text.at(row, cellOf(index).column);
+        if (other >= 0 && other != index && split(textOf(other).text) == own && textOf(other).text != textOf(index).text) return true;
+    }
+    return false;
 }
 
 void RowReader::addCondition(std::string const& text) {
@@ -395,6 +433,10 @@ void RowReader::readValues(int row, RowCells const& cells) {
         CellText const& cell = textOf(index);
         marks.insert(marks.end(), cell.marks.begin(), cell.marks.end());
         if (saysNothing(cell.text)) continue;
+        if (selectsByColumn(index)) {
+            subVariant = joined(subVariant, withoutBrackets(cell.text));
+            continue;
+        }
         // a sub-column of the conditions that selects the part
         int const column = cellOf(index).column;
         bool const further = cells.conditions.size() > 1 || (column > 0 && m_plan.roles[static_cast<std::size_t>(column - 1)] == Condition);

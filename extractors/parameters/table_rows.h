@@ -47,6 +47,11 @@ struct RowContext {
     std::string lastUnit;
     std::string lastPrefix;
     model::Points lastLeft = 0;
+    // Of a line without values on top of a continued table: it ends the last
+    // line of the page before.
+    bool atTop = false;
+    std::string lateName;
+    std::string lateCondition;
 };
 
 // Reads body rows of one segment. `page` may be null. `tableCondition`: what is

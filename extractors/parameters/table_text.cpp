@@ -88,6 +88,16 @@ void trimEnds(std::string& text) {
     text = trimmed(text);
 }
 
+// "10" or "10-", alone or as a factor: what is raised behind it is an exponent.
+bool endsAsPowerOfTen(std::string const& raw) {
+    std::string text = tidied(raw);
+    if (text.ends_with("-")) text.pop_back();
+    if (!text.ends_with("10")) return false;
+    if (text.size() == 2) return raw.size() > 2;  // "10-"; a lone "10" may carry a mark
+    std::string const before = trimmed(std::string_view(text).substr(0, text.size() - 2));
+    return before.ends_with("x") || before.ends_with("×") || before.ends_with("*");
+}
+
 // Leader dots at either end: ". . . VDS", "for 10s."; a lone full stop too.
 void trimLeaders(std::string& text) {
     while (!text.empty() && (text.back() == '.' || text.back() == ' ')) {
@@ -241,6 +251,14 @@ TableText::TableText(model::Table const& table, model::PageLayout const* page) :
                 }
                 if (lineStart) closeLine();
                 if (word.dotLeader) continue;
+                if (word.script == model::Script::Superscript && !first && endsAsPowerOfTen(raw)) {
+                    std::string const power = plainExponents(word.text);
+                    bool const minus = tidied(raw).ends_with("-");
+                    raw = tidied(raw);
+                    if (minus) raw.pop_back();
+                    raw += "^" + std::string(minus ? "-" : "") + (power.starts_with("^") ? power.substr(1) : tidied(power));
+                    continue;
+                }
                 if (word.script == model::Script::Superscript && !first && isFootnoteMark(word.text)) {
                     std::string const mark = folded(word.text);
                     addMarks(out.marks, mark);

@@ -268,7 +268,7 @@ Decoded const& FontEntry::decode(CharCode code, Unicode const* unicode, int leng
         return *slot;
     }
     // The common case of a CID font needs no table.
-    if (m_trusted && length == 1 && unicode[0] >= 0x20 && unicode[0] < 0xE000 && (unicode[0] < 0x7F || unicode[0] >= 0xA0)) {
+    if (m_trusted && !m_font.symbolic && length == 1 && unicode[0] >= 0x20 && unicode[0] < 0xE000 && (unicode[0] < 0x7F || unicode[0] >= 0xA0)) {
         m_direct.codes[0] = static_cast<char32_t>(unicode[0]);
         m_direct.count = 1;
         return m_direct;

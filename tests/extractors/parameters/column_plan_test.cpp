@@ -75,6 +75,13 @@ TEST(ColumnPlan, RatingHeadsNamesWhereAnotherColumnHoldsValues) {
     EXPECT_EQ(plan.roles, (std::vector{Name, Symbol, Value, Unit}));
 }
 
+TEST(ColumnPlan, RatingHeadsNamesBesideColumnsOfVariants) {
+    auto const plan = planOf(handMade({{"Rating", "HBM", "MM", "Unit"}, {"ESD protection at any pin", "2000", "200", "V"}, {"ESD protection at the supply", "1000", "100", "V"}}, 1));
+    EXPECT_EQ(plan.roles, (std::vector{Name, Value, Value, Unit}));
+    ASSERT_EQ(plan.groups.size(), 2U);
+    EXPECT_EQ(plan.groups[1].variant, "MM");
+}
+
 TEST(ColumnPlan, AContinuationTakesOverThePlan) {
     auto const first = planOf(handMade({{"Parameter", "Symbol", "Min", "Typ", "Max", "Unit"}, {"Supply current", "IDD", "", "3.0", "6.0", "µA"}}, 1));
     auto const plan = planOf(handMade({{"Standby current", "ISB", "", "0.1", "0.2", "µA"}}, 0), &first);

@@ -117,6 +117,20 @@ TEST(ReadParameters, GoesOnOverAPageWithItsHeadAndConditions) {
     EXPECT_EQ(tables[1].kind, model::TableKind::Specification);
 }
 
+TEST(ReadParameters, ALineBrokenOverAPageIsOneParameter) {
+    model::Table first = handMade({{"Parameter", "Conditions", "Min", "Unit"}, {"Common-mode", "DC, VCM = 0 V,", "70", "dB"}}, 1);
+    model::Table second = handMade({{"Parameter", "Conditions", "Min", "Unit"}, {"rejection ratio", "TA = 25 °C", "", ""}, {"Coupling", "f = 1 kHz", "60", "dB"}}, 1);
+    second.id = "t2";
+    second.page = 2;
+    second.continues = "t1";
+    std::vector<model::Table> tables{first, second};
+    Reading const reading = readParameters(tables, {}, {}, nullptr);
+    ASSERT_EQ(reading.parameters.size(), 2U);
+    EXPECT_EQ(reading.parameters[0].name, "Common-mode rejection ratio");
+    EXPECT_EQ(reading.parameters[0].page, 1);
+    EXPECT_EQ(reading.parameters[1].name, "Coupling");
+}
+
 TEST(ReadParameters, MarksAreTakenOutAndResolved) {
     model::Table table = handMade({{"Parameter", "Symbol", "Typ", "Max", "Unit"}, {"Short-circuit delay (Note 2)", "tSC", "250", "400", "µs"}, {"Delay (1)", "tA", "5", "7", "ms"}}, 1);
     std::vector<model::Table> tables{table};

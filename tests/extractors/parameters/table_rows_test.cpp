@@ -139,6 +139,17 @@ TEST(TableRows, ConditionLinesAboveValuesGoToTheTable) {
     EXPECT_EQ(rows[1].tableCondition, "Ta=25°C VO = 10 V, f = 120 Hz");
 }
 
+TEST(TableRows, NumbersWithLettersBelowEachOtherSelectThePart) {
+    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", ">2 Conditions", "", "Typ", "Unit"},
+                                       {"v2 RON", "v2 On-resistance", "9135A", "VGS = 4.5 V", "22", "mΩ"},
+                                       {"", "", "9135B", "VGS = 4.5 V", "24", "mΩ"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].variant, "9135A");
+    EXPECT_EQ(rows[1].variant, "9135B");
+    EXPECT_EQ(rows[1].condition, "VGS = 4.5 V");
+}
+
 TEST(TableRows, ASubCellOfConditionsSelectsThePart) {
     auto const rows = rowsOf(handMade({{"Symbol", "Parameter", ">2 Test conditions", "", "Typ", "Unit"},
                                        {"v2 VOVP", "v2 Overvoltage threshold", "VIN: 5 V → 7 V", "('72, '73)", "6.6", "v2 V"},

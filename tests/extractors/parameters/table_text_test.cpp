@@ -53,6 +53,21 @@ TEST(TableText, RaisedMarksAreNotText) {
     EXPECT_EQ(text.cells[0].marks, std::vector<std::string>{"2"});
 }
 
+TEST(TableText, WhatIsRaisedBehindATenIsAnExponent) {
+    model::Table table = handMade({{"10-7"}}, 0);
+    model::PageLayout page;
+    page.page = 1;
+    model::Word ten;
+    ten.text = "10−";
+    model::Word raised;
+    raised.text = "7";
+    raised.script = model::Script::Superscript;
+    raised.spaceBefore = false;
+    page.words = {ten, raised};
+    table.cells[0].words = {0, 1};
+    EXPECT_EQ(TableText(table, &page).cells[0].text, "10^-7");
+}
+
 TEST(TableText, AReferenceThatIsEverythingStays) {
     TableText const text(handMade({{"(Note 8)"}}, 0), nullptr);
     EXPECT_TRUE(text.cells[0].onlyReference);
