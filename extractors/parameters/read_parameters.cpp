@@ -134,10 +134,11 @@ void Reader::add(PrintedRow& row, model::Table const& table, ColumnPlan const& p
 
 // The last line before a page break goes on at the top of the next page.
 void Reader::endLastRow(model::Table const& table, RowContext& context) {
-    if (!context.lateName.empty() && !m_out.empty() && m_out.back().table == table.continues) {
+    if (!context.lateName.empty() && !m_out.empty() && !m_out.back().table.empty() && m_out.back().page + 1 == table.page) {
+        std::string const from = m_out.back().table;
         std::string const name = m_out.back().name;
         std::string const condition = m_out.back().condition;
-        for (std::size_t i = m_out.size(); i-- > 0 && m_out[i].table == table.continues && m_out[i].name == name && m_out[i].condition == condition;) {
+        for (std::size_t i = m_out.size(); i-- > 0 && m_out[i].table == from && m_out[i].name == name && m_out[i].condition == condition;) {
             m_out[i].name = joined(name, context.lateName);
             m_out[i].condition = joined(condition, context.lateCondition);
             m_out[i].confidence.score *= 0.9;
@@ -176,6 +177,10 @@ void Reader::readTable(model::Table& table) {
         if (before != nullptr) {
             carried.context = before->context;
             carried.context.atTop = true;
+        } else {
+            // the same section on the next page, in columns of its own
+            model::Table const* above = &table != m_tables.data() ? &table - 1 : nullptr;
+            carried.context.atTop = above != nullptr && above->page + 1 == table.page && above->section == table.section && !table.section.empty();
         }
         carried.kind = before != nullptr && plan.carried ? before->kind : parameterKindOf(table, plan, section);
         for (std::size_t i = 0; i < segments.size(); ++i) {
