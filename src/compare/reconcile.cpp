@@ -131,6 +131,22 @@ void joinHalves(std::vector<Draft>& drafts, SheetPair const& sheets) {
     }
 }
 
+// Without the dots that lead from a name to its value, and joints of cells.
+std::string withoutLeaders(std::string_view printed) {
+    std::string const text = plainText(spaceless(printed));
+    std::string plain;
+    for (std::size_t i = 0; i < text.size();) {
+        std::size_t end = i;
+        while (end < text.size() && text[end] == '.') ++end;
+        if (end - i > 1) {
+            i = end;
+        } else {
+            plain += text[i++];
+        }
+    }
+    return plain;
+}
+
 bool holds(std::vector<model::Place> const& places, model::Side const& piece) {
     return std::any_of(places.begin(), places.end(), [&](auto const& place) { return place.page == piece.page && place.box.grown(1).contains(piece.box.centre()); });
 }
@@ -142,13 +158,14 @@ void gatherPieces(std::vector<Draft>& drafts, SheetPair const& sheets) {
     std::unordered_map<int, std::vector<int>> wholeOnPage;
     for (std::size_t i = 0; i < drafts.size(); ++i) {
         auto const& draft = drafts[i];
-        bool const text = draft.rank == Rank::Wording || draft.rank == Rank::Table || draft.rank == Rank::Section || draft.rank == Rank::Furniture;
+        bool const text = draft.rank == Rank::Wording || draft.rank == Rank::Table || draft.rank == Rank::Section || draft.rank == Rank::Furniture ||
+                          (draft.rank == Rank::Parameter && draft.finding.relation == Relation::NotComparable);
         if (draft.dropped || !text || !draft.finding.reference || !draft.finding.candidate) continue;
         wholeOnPage[draft.finding.reference->page].push_back(static_cast<int>(i));
         if (draft.finding.candidate->page != draft.finding.reference->page) wholeOnPage[draft.finding.candidate->page].push_back(static_cast<int>(i));
     }
     for (auto& piece : drafts) {
-        if (!isCandidateForMerging(piece) || piece.rank == Rank::Parameter) continue;
+        if (!isCandidateForMerging(piece)) continue;
         bool const inReference = piece.finding.reference.has_value();
         model::Side const& side = inReference ? *piece.finding.reference : *piece.finding.candidate;
         auto const found = wholeOnPage.find(side.page);
@@ -161,10 +178,12 @@ void gatherPieces(std::vector<Draft>& drafts, SheetPair const& sheets) {
             joined.text = before ? side.text + " " + joined.text : joined.text + " " + side.text;
             joined.box = model::united(joined.box, side.box);
             (inReference ? whole.referencePlaces : whole.candidatePlaces).push_back({side.page, side.box});
-            Wording wording = wordingOf(sheets, whole.finding.reference->text, whole.finding.candidate->text);
-            whole.finding.relation = wording.relation;
-            whole.finding.classes = std::move(wording.classes);
-            whole.dropped = wording.relation == Relation::Same;
+            if (whole.rank != Rank::Parameter) {
+                Wording wording = wordingOf(sheets, whole.finding.reference->text, whole.finding.candidate->text);
+                whole.finding.relation = wording.relation;
+                whole.finding.classes = std::move(wording.classes);
+            }
+            whole.dropped = withoutLeaders(whole.finding.reference->text) == withoutLeaders(whole.finding.candidate->text);
             piece.dropped = true;
             break;
         }

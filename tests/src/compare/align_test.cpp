@@ -276,6 +276,26 @@ TEST(Align, GathersARunningHeadThatIsReadInPieces) {
     EXPECT_EQ(findings[0].candidate->page, 2);
 }
 
+// A list of values under a heading that one sheet's reader knows and the other's does not.
+TEST(Align, FindsNothingInAListThatIsReadAsValuesHereAndAsTextThere) {
+    auto sheet = [] {
+        SheetBuilder builder;
+        builder.sentence("The part monitors one cell of the logger.").sentence("It switches the discharge FET.").sentence("It switches the charge FET.");
+        return builder;
+    };
+    SheetBuilder reference = sheet();
+    reference.specification("", {{.name = "Junction temperature", .max = "150", .unit = "°C"}, {.name = "Operating temperature", .min = "-40", .max = "85", .unit = "°C"}});
+    for (auto& parameter : reference.sheet().parameters) parameter.table.clear();
+    reference.sheet().parameters[0].printed = "Junction temperature ... 150°C";
+    reference.sheet().parameters[1].printed = "Operating temperature ... -40°C to 85°C";
+    reference.sheet().tables.clear();
+    SheetBuilder candidate = sheet();
+    model::Rect const place = model::united(reference.sheet().parameters[0].box, reference.sheet().parameters[1].box);
+    candidate.sheet().text.push_back({"x9", {}, "Junction temperature…..150℃ Operating temperature……-40℃ to 85℃", {{1, place}}});
+    Comparison const comparison = compared(reference.build(), candidate.build());
+    EXPECT_TRUE(own(comparison).empty()) << listed(comparison);
+}
+
 TEST(Align, TellsAUnitPrintedOnceForSeveralRowsOnce) {
     auto sheet = [](std::string const& unit) {
         SheetBuilder builder;
