@@ -36,7 +36,7 @@ namespace {
 constexpr double kPointsAnInch = 72;
 constexpr std::size_t kHeaderSearched = 1024;
 constexpr std::size_t kLargestFile = std::numeric_limits<int>::max();  // Poppler's stream positions
-constexpr std::uint64_t kMostChecks = 4000000;  // calls of the abort hook on one page
+constexpr std::uint64_t kMostChecks = 1000000;  // calls of the abort hook on one page, each some ten operators
 constexpr std::size_t kMostNotes = 40;
 
 bool startsLikePdf(std::string_view bytes) { return bytes.substr(0, kHeaderSearched).find("%PDF-") != std::string_view::npos; }

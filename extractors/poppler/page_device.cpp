@@ -27,8 +27,8 @@ using model::Rect;
 
 namespace {
 
-constexpr std::size_t kMaxGlyphs = 1000000;       // of a page
-constexpr std::size_t kMaxPainted = 1500000;      // strokes, fills, drawings, images of a page
+constexpr std::size_t kMaxGlyphs = 300000;       // of a page; a full one has 10 000
+constexpr std::size_t kMaxPainted = 300000;       // strokes, fills, drawings, images of a page
 constexpr std::size_t kMaxPathPoints = 2000000;   // of one path
 constexpr double kFarAway = 1e6;                  // coordinates are kept within
 constexpr double kSlant = 0.06;                   // tangent that still counts as along an axis

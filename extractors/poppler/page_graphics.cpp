@@ -30,7 +30,7 @@ constexpr Points kShapeGrid = 0.5F;       // points of a drawing are hashed on t
 constexpr std::uint32_t kLightest = 0xF8;  // each channel at least this: as good as white
 constexpr std::size_t kLookBack = 12;     // fills beneath that are searched for a covered box
 constexpr std::size_t kMaxCovers = 2000;  // opaque areas that are tested against the glyphs
-constexpr std::size_t kMaxItems = 400000;  // of each kind on a page
+constexpr std::size_t kMaxItems = 200000;  // of each kind on a page
 
 bool isWhite(std::uint32_t colour) {
     return (colour >> 16U & 0xFFU) >= kLightest && (colour >> 8U & 0xFFU) >= kLightest && (colour & 0xFFU) >= kLightest;

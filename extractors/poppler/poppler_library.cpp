@@ -1,6 +1,6 @@
 // Poppler has one GlobalParams and one error callback for the whole process.
-// The initialiser object is made once and never destroyed, so that nothing that
-// counts references to it can take the state away from under a reader. The
+// The initialiser object is made once and lives until the program ends, so that
+// nothing that counts references can take the state away from under a reader. The
 // callback looks up the sink of the thread it is called in.
 //
 // Tested by tests/extractors/poppler/document_reader_test.cpp.
@@ -51,8 +51,7 @@ void collect(ErrorCategory, Goffset, char const* message) {
 }  // namespace
 
 void ensureLibrary() {
-    static GlobalParamsIniter* const initialiser = new GlobalParamsIniter(collect);
-    (void)initialiser;
+    static GlobalParamsIniter const initialiser(collect);
 }
 
 MessageSink::MessageSink(std::vector<std::string>& messages) : m_previous(t_messages) { t_messages = &messages; }
