@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "extractors/parameters/name_parts.h"
 #include "extractors/parameters/shapes.h"
 #include "extractors/parameters/text_forms.h"
 #include "extractors/parameters/value_cell.h"
@@ -128,6 +129,14 @@ std::string unitInTitle(std::string const& title) {
     return isUnitLike(inner) && inner != "1" ? inner : std::string{};
 }
 
+// "VCC", "VCC (V)", "TA": one letter symbol of a supply, a temperature or a load.
+std::string bareSymbol(std::string const& title) {
+    std::string const bare = trimmed(std::string_view(title).substr(0, title.find_first_of("([")));
+    std::u32string const codes = decoded(bare);
+    bool const lead = !codes.empty() && (codes[0] == U'V' || codes[0] == U'T' || codes[0] == U'I' || codes[0] == U'R' || codes[0] == U'C' || codes[0] == U'f');
+    return lead && isStrongSymbol(bare) ? bare : std::string{};
+}
+
 void judgeByContent(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan& plan) {
     std::vector<Content> contents;
     for (int c = 0; c < table.columns; ++c) contents.push_back(contentOf(table, text, segment, c));
@@ -180,6 +189,18 @@ void judgeByContent(model::Table const& table, TableText const& text, Segment co
     // A further column under "Parameter" that states conditions.
     for (int c = 1; c < table.columns; ++c) {
         if (role(c) == Name && role(c - 1) == Name && content(c).filled > 0 && content(c).conditions * 3 >= content(c).filled) role(c) = Condition;
+    }
+
+    // A column headed by a symbol that stands in front of value columns holds a condition: "VCC | 4.5 V".
+    for (int c = 1; c + 1 < table.columns; ++c) {
+        std::size_t const at = static_cast<std::size_t>(c);
+        std::string const symbol = bareSymbol(plan.titles[at]);
+        if (role(c) != Unknown || symbol.empty() || content(c).filled == 0) continue;
+        bool values = false;
+        for (int k = c + 1; k < table.columns; ++k) values = values || isValueRole(role(k)) || (role(k) == Unknown && content(k).mostly(content(k).numbers));
+        if (!values || !(plan.has(Name) || plan.has(Symbol))) continue;
+        role(c) = Condition;
+        plan.conditionOf[at] = symbol;
     }
 
     int firstValue = table.columns;
@@ -275,6 +296,7 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
     struct Open {
         ValueGroup group;
         int above = -1;   // cell of the title above
+        int titleAbove = -1;
         std::string title;
     };
     std::vector<Open> groups;
@@ -288,6 +310,7 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
         // titles that say something beyond the role
         std::string title;
         int above = -1;
+        int titleAbove = -1;  // the topmost title, whatever the role
         for (std::size_t k = 0; k < over.size(); ++k) {
             std::string const& words = text.cells[static_cast<std::size_t>(over[k])].text;
             bool const lowest = k + 1 == over.size();
@@ -299,13 +322,18 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
                 continue;
             }
             title = joined(title, words);
+            if (titleAbove < 0) titleAbove = over[k];
             if (!lowest || role == Value) above = over[k];
         }
-        bool const fresh = groups.empty() || role == Value || groups.back().group.single >= 0 || slot(groups.back().group, role) >= 0 || groups.back().above != above;
+        // a typical value and the limits under one title go together
+        bool const limit = role == Value && !groups.empty() && groups.back().group.typ >= 0 && groups.back().group.max < 0 && groups.back().group.min < 0 &&
+                           groups.back().group.single < 0 && titleAbove >= 0 && groups.back().titleAbove == titleAbove;
+        bool const fresh = groups.empty() || (role == Value && !limit) || groups.back().group.single >= 0 || slot(groups.back().group, role) >= 0 || (groups.back().above != above && !limit);
         if (fresh) {
             groups.emplace_back();
             groups.back().above = above;
             groups.back().title = title;
+            groups.back().titleAbove = titleAbove;
         }
         slot(groups.back().group, role) = c;
         if (groups.back().group.unitInTitle.empty()) {
@@ -402,6 +430,7 @@ ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment
     ColumnPlan plan;
     plan.roles.assign(static_cast<std::size_t>(std::max(0, table.columns)), Unknown);
     plan.titles.assign(plan.roles.size(), {});
+    plan.conditionOf.assign(plan.roles.size(), {});
     int known = 0;
     for (int c = 0; c < table.columns; ++c) {
         std::vector<int> const over = titlesOver(text, segment, c);

@@ -124,7 +124,7 @@ ListEntry readListEntry(std::string_view raw) {
         }
     }
     while (!name.empty() && (name.back() == ':' || name.back() == '=' || name.back() == '.')) name = trimmed(std::string_view(name).substr(0, name.size() - 1));
-    bool const named = hasOrdinaryWord(name) || isSymbolLike(name) || bullet;
+    bool const named = (hasOrdinaryWord(name) || bullet) && !value.starts_with("=");
     if (name.empty() || !named || !statesValue(value)) return {};
     entry.value = value;
     entry.condition = takeCondition(name);

@@ -204,7 +204,7 @@ bool isPartLike(std::string_view raw) {
     std::string const text = trimmed(tidied(raw));
     if (text.size() < 2 || text.size() > 90) return false;
     std::string const low = folded(text);
-    if (low.starts_with("all other")) return true;
+    if (low.starts_with("all other") || low == "all types" || low == "all devices" || low == "all versions") return true;
     if (!hasRelation(text)) {
         for (std::string_view ending : kVariantEndings) {
             if (low.ends_with(ending) && low.size() > ending.size() && low.size() <= ending.size() + 26 &&
@@ -240,7 +240,7 @@ bool isPartLike(std::string_view raw) {
                 ++digits;
             } else if (c >= U'a' && c <= U'z') {
                 ++other;
-            } else if (c != U'-' && c != U'#' && c != U'.' && c != U'x' && c != U'+') {
+            } else if (c != U'-' && c != U'#' && c != U'.' && c != U'x' && c != U'+' && c != U'_') {
                 return false;
             }
         }

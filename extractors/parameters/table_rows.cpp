@@ -66,6 +66,7 @@ private:
     [[nodiscard]] int nameCellOf(RowCells const& cells) const;
     void popHeadings(model::Points left, model::Points indent);
     void decideSymbolPlace();
+    static void takeSelected(std::string& name, std::string& variant);
     void takeTrailingChild(int row, std::string& name, std::string& variant, std::string& condition) const;
     void putValues(PrintedRow& row, ValueGroup const& group, int tableRow, std::string const& columnUnit);
     [[nodiscard]] Slot slotOfSpan(int index, ValueGroup const& group) const;
@@ -392,6 +393,18 @@ void RowReader::takeTrailingChild(int row, std::string& name, std::string& varia
     }
 }
 
+// "Leakage current (VO = 50 V) All types": what stands behind a condition in
+// brackets selects the part.
+void RowReader::takeSelected(std::string& name, std::string& variant) {
+    std::size_t const close = name.rfind(')');
+    if (close == std::string::npos || close + 1 >= name.size()) return;
+    std::size_t const open = name.find('(');
+    std::string const tail = trimmed(std::string_view(name).substr(close + 1));
+    if (open == std::string::npos || !hasRelation(name.substr(open, close - open)) || !isPartLike(tail)) return;
+    variant = joined(variant, tail);
+    name.resize(close + 1);
+}
+
 void RowReader::readValues(int row, RowCells const& cells) {
     // name
     std::string name;
@@ -444,13 +457,15 @@ void RowReader::readValues(int row, RowCells const& cells) {
             subVariant = joined(subVariant, withoutBrackets(cell.text));
             continue;
         }
-        condition = joined(condition, cell.text);
+        std::string const& symbol = m_plan.conditionOf[static_cast<std::size_t>(cellOf(index).column)];
+        condition = joined(condition, symbol.empty() || hasRelation(cell.text) ? cell.text : symbol + " = " + cell.text);
         ++conditionCells;
     }
     for (int index : cells.packages) condition = joined(condition, textOf(index).text);
     for (int index : cells.parts) subVariant = joined(subVariant, textOf(index).text);
 
     takeTrailingChild(row, name, subVariant, rowCondition);
+    takeSelected(name, subVariant);
     bool const carriesOn = name.empty() && symbol.empty();
     std::string carriedPrefix;
     bool child = false;

@@ -35,6 +35,13 @@ bool isPlainNumber(std::string_view text) {
     return points <= 1;
 }
 
+// Full-width digits and signs as ASCII.
+std::string narrowed(std::string const& text) {
+    std::string out;
+    for (char32_t c : decoded(text)) append(out, c >= 0xFF0B && c <= 0xFF1E ? c - 0xFEE0 : c);
+    return out;
+}
+
 struct Halves {
     std::string left;
     std::string right;
@@ -206,7 +213,7 @@ ValueCell readValueCell(std::string_view raw, Slot slot, std::string_view column
         put(cell, slot, std::string(raw));
         return cell;
     }
-    std::string text = closedNumbers(plainExponents(tidied(raw)));
+    std::string text = closedNumbers(plainExponents(narrowed(tidied(raw))));
     while (!text.empty() && (text.back() == ',' || text.back() == ';')) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
     if (saysNothing(text)) return cell;
     cell.label = takeLabel(text);

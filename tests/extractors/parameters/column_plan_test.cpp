@@ -82,6 +82,21 @@ TEST(ColumnPlan, RatingHeadsNamesBesideColumnsOfVariants) {
     EXPECT_EQ(plan.groups[1].variant, "MM");
 }
 
+TEST(ColumnPlan, AColumnHeadedByASymbolHoldsAConditionLimitsJoinTheTypical) {
+    auto const plan = planOf(handMade({{"v2 Symbol", "v2 Parameter", "v2 VCC", ">2 TA = 25 °C", "", "TA = -40 to 85 °C", "v2 Units"},
+                                       {"", "", "", "Typ", ">2 Guaranteed limits", "", ""},
+                                       {"VIH", "High-level input voltage", "2.0 V", "1.2", "1.5", "1.5", "V"},
+                                       {"VIL", "Low-level input voltage", "4.5 V", "2.1", "1.35", "1.35", "V"}},
+                                      2));
+    EXPECT_EQ(plan.roles[2], Condition);
+    EXPECT_EQ(plan.conditionOf[2], "VCC");
+    ASSERT_EQ(plan.groups.size(), 2U);
+    EXPECT_EQ(plan.groups[0].typ, 3);
+    EXPECT_EQ(plan.groups[0].single, 4);
+    EXPECT_EQ(plan.groups[0].variant, "TA = 25 °C");
+    EXPECT_EQ(plan.groups[1].variant, "TA = -40 to 85 °C");
+}
+
 TEST(ColumnPlan, AContinuationTakesOverThePlan) {
     auto const first = planOf(handMade({{"Parameter", "Symbol", "Min", "Typ", "Max", "Unit"}, {"Supply current", "IDD", "", "3.0", "6.0", "µA"}}, 1));
     auto const plan = planOf(handMade({{"Standby current", "ISB", "", "0.1", "0.2", "µA"}}, 0), &first);

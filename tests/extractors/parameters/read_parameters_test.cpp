@@ -223,6 +223,7 @@ TEST(RatingLists, TakesEntriesApart) {
     entry = readListEntry("Junction temperature 150 °C");
     EXPECT_EQ(entry.name, "Junction temperature");
     EXPECT_EQ(readListEntry("Stresses beyond these limits may damage the device.").value, "");
+    EXPECT_EQ(readListEntry("RL = 2.0 k").value, "");
     EXPECT_EQ(readListEntry("").value, "");
 }
 

@@ -150,6 +150,15 @@ TEST(TableRows, NumbersWithLettersBelowEachOtherSelectThePart) {
     EXPECT_EQ(rows[1].condition, "VGS = 4.5 V");
 }
 
+TEST(TableRows, ConditionsOfTitledColumnsAndInBracketsBehindNames) {
+    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", "VCC", "Min", "Max", "Units"}, {"VIH", "Input voltage", "4.5 V", "3.15", "", "V"}, {"VIH", "Input voltage", "6.0 V", "4.2", "", "V"}}, 1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[1].condition, "VCC = 6.0 V");
+    auto const named = rowsOf(handMade({{"Characteristic", "Symbol", "Max", "Unit"}, {"Leakage current (VO = 50 V) All types", "IX", "100", "µA"}}, 1));
+    ASSERT_EQ(named.size(), 1U);
+    EXPECT_EQ(line(named[0]), "IX|Leakage current|VO = 50 V|All types|~|~|100|µA");
+}
+
 TEST(TableRows, ASubCellOfConditionsSelectsThePart) {
     auto const rows = rowsOf(handMade({{"Symbol", "Parameter", ">2 Test conditions", "", "Typ", "Unit"},
                                        {"v2 VOVP", "v2 Overvoltage threshold", "VIN: 5 V → 7 V", "('72, '73)", "6.6", "v2 V"},

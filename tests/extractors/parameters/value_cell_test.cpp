@@ -43,6 +43,7 @@ TEST(ValueCell, PutsTextsWhereTheLabelRulesWantThem) {
              Case{"NA", Slot::Max, "°C/W", "", "", "NA", "°C/W"},
              Case{"10⁻⁷", Slot::Max, "A", "", "", "10^-7", "A"},
              Case{"0. 1", Slot::Typ, "V", "", "0.1", "", "V"},
+             Case{"＋１００", Slot::Max, "nA", "", "", "+100", "nA"},
              Case{"<0.2", Slot::Max, "V", "", "", "<0.2", "V"},
          }) {
         ValueCell const cell = readValueCell(c.text, c.slot, c.columnUnit);
