@@ -152,6 +152,9 @@ bool isNumbering(std::string_view s) {
     return true;
 }
 
+// Characters that follow the number of a figure in a CJK sentence about it ("图3为…", "図3に…").
+bool saysSomethingOfIt(char32_t code) { return std::u32string_view(U"\u4E3A\u662F\u793A\u4E2D\u548C\u4E0E\u6240\u7ED9\u53CA\u306B\u306F\u306E\u3092").find(code) != std::u32string_view::npos; }
+
 // "Figure 3", "Fig. 3", "Table 2.", "图3", "表 1", "Bild 4", "Рис. 2"
 bool startsCaption(PageLayout const& layout, TextLine const& line) {
     std::string_view const first = layout.words[line.firstWord].text;
@@ -160,9 +163,16 @@ bool startsCaption(PageLayout const& layout, TextLine const& line) {
     for (std::string_view word : kWords) {
         if (first.substr(0, word.size()) != word) continue;
         std::string_view rest = first.substr(word.size());
-        if (rest.empty() && line.wordCount > 1) rest = layout.words[line.firstWord + 1].text;
+        std::uint32_t next = line.firstWord + 1;
+        if (rest.empty() && line.wordCount > 1) rest = layout.words[next++].text;
         if (!rest.empty() && rest.front() == '.') rest.remove_prefix(1);
-        if (!rest.empty() && text::isAsciiDigit(rest.front())) return true;
+        if (rest.empty() || !text::isAsciiDigit(rest.front())) continue;
+        std::size_t at = 0;
+        while (at < rest.size() && (text::isAsciiDigit(rest[at]) || rest[at] == '-' || rest[at] == '.')) ++at;
+        if (at < rest.size() && saysSomethingOfIt(firstCode(rest.substr(at)))) return false;
+        // "Fig. 2 shows …" is a sentence about the figure.
+        bool const goesOn = next < line.firstWord + line.wordCount && text::isAsciiDigit(rest.back());
+        return !(goesOn && isAsciiLower(firstCode(layout.words[next].text)));
     }
     return false;
 }

@@ -162,6 +162,7 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     dropRepeatedCaptions(drafts);
     classifyTexts(drafts, sheets);
     linkTableConditions(drafts, sheets);
+    linkStatements(drafts, sheets);
     absorb(drafts);
     linkProperties(drafts, sheets);
     append(drafts, findCoverageGaps(sheets, pairing));

@@ -16,6 +16,7 @@
 #include "quantity/condition.h"
 #include "quantity/decimal.h"
 #include "text/fold.h"
+#include "text/script.h"
 #include "text/utf8.h"
 
 namespace standin::compare {
@@ -145,6 +146,7 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
     bool referenceAlone = false;  // something is stated in the reference only
     bool candidateAlone = false;
     bool wordsAlone[2] = {false, false};
+    bool cjkAlone[2] = {false, false};  // some of them in CJK
     for (Part const& part : r) {
         bool found = false;
         for (std::size_t j = 0; j < c.size() && !found; ++j) {
@@ -162,11 +164,26 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
         if (found || isRoomTemperature(part)) continue;
         referenceAlone = true;
         wordsAlone[0] = wordsAlone[0] || part.symbol.empty();
+        cjkAlone[0] = cjkAlone[0] || (part.symbol.empty() && text::isCjk(part.words));
     }
     for (std::size_t j = 0; j < c.size(); ++j) {
         if (met[j] != 0 || isRoomTemperature(c[j])) continue;
         candidateAlone = true;
         wordsAlone[1] = wordsAlone[1] || c[j].symbol.empty();
+        cjkAlone[1] = cjkAlone[1] || (c[j].symbol.empty() && text::isCjk(c[j].words));
+    }
+    // Words in two writings cannot be set against each other: the prose as a whole is
+    // listed as not compared, a condition is no further difference.
+    if (wordsAlone[0] && wordsAlone[1] && cjkAlone[0] != cjkAlone[1]) {
+        auto const quantityAlone = [](std::vector<Part> const& parts, std::vector<Part> const& others) {
+            return std::any_of(parts.begin(), parts.end(), [&](Part const& part) {
+                bool const found = std::any_of(others.begin(), others.end(), [&](Part const& other) { return other.symbol == part.symbol; });
+                return !part.symbol.empty() && !found && !isRoomTemperature(part);
+            });
+        };
+        wordsAlone[0] = wordsAlone[1] = false;
+        referenceAlone = quantityAlone(r, c);
+        candidateAlone = quantityAlone(c, r);
     }
     // A whole range of temperatures against nothing printed: nothing printed means 25 °C.
     if (unordered || (harsher && milder) || (wordsAlone[0] && wordsAlone[1])) return ConditionRelation::Unordered;

@@ -9,6 +9,8 @@
 #include <set>
 #include <string>
 
+#include "compare/prose.h"
+
 namespace standin::compare {
 
 namespace {
@@ -112,6 +114,79 @@ std::vector<Draft> findFeatureDifferences(SheetPair const& sheets) {
         if (reference.count(canonical) == 0) drafts.push_back(featureDraft(canonical, Relation::ModeUnstated, nullptr, statements.front()));
     }
     return drafts;
+}
+
+namespace {
+
+struct Change {
+    std::string feature, from, to;
+    bool operator==(Change const&) const = default;
+};
+
+std::string stateIn(std::vector<vocabulary::FeatureStatement> const& statements, std::string const& feature) {
+    for (auto const& statement : statements) {
+        if (statement.feature == feature) return statement.state;
+    }
+    return {};
+}
+
+bool statesChange(SheetPair const& sheets, model::Finding const& finding, Change const& change) {
+    return stateIn(sheets.vocabulary.statements(finding.reference->text), change.feature) == change.from &&
+           stateIn(sheets.vocabulary.statements(finding.candidate->text), change.feature) == change.to;
+}
+
+model::OrderingLine const* lineAt(std::vector<model::OrderingLine> const& lines, model::Side const& side) {
+    auto const found = std::find_if(lines.begin(), lines.end(), [&](auto const& line) { return line.page == side.page && line.box == side.box; });
+    return found == lines.end() ? nullptr : &*found;
+}
+
+// Every cell that differs gives the feature the two states, and at least one does.
+bool cellsChange(SheetPair const& sheets, model::Finding const& finding, Change const& change) {
+    auto const* r = lineAt(sheets.reference.ordering, *finding.reference);
+    auto const* c = lineAt(sheets.candidate.ordering, *finding.candidate);
+    if (r == nullptr || c == nullptr || r->attributes.size() != c->attributes.size()) return false;
+    bool any = false;
+    for (std::size_t i = 0; i < r->attributes.size(); ++i) {
+        auto const& [title, cell] = r->attributes[i];
+        auto const& [otherTitle, otherCell] = c->attributes[i];
+        if (keyOf(cell) == keyOf(otherCell) || wordingOf(sheets, cell, otherCell).relation == Relation::Same) continue;
+        auto const from = sheets.vocabulary.statement(title, cell);
+        auto const to = sheets.vocabulary.statement(otherTitle, otherCell);
+        if (!from || !to || Change{from->feature, from->state, to->state} != change || to->feature != change.feature) return false;
+        any = true;
+    }
+    return any;
+}
+
+std::string stateOf(std::vector<Feature> const& features, std::string const& canonical, model::Side const& side) {
+    for (auto const& feature : features) {
+        if (feature.canonical == canonical && feature.page == side.page && feature.box == side.box) return feature.state;
+    }
+    return {};
+}
+
+}  // namespace
+
+bool stateTheSame(SheetPair const& sheets, std::pair<std::string, std::string> const& reference, std::pair<std::string, std::string> const& candidate) {
+    auto const r = sheets.vocabulary.statement(reference.first, reference.second);
+    auto const c = sheets.vocabulary.statement(candidate.first, candidate.second);
+    return r && c && r->feature == c->feature && r->state == c->state;
+}
+
+void linkStatements(std::vector<Draft>& drafts, SheetPair const& sheets) {
+    for (std::size_t i = 0; i < drafts.size(); ++i) {
+        auto const& feature = drafts[i].finding;
+        if (drafts[i].rank != Rank::Feature || drafts[i].dropped || drafts[i].cause >= 0 || feature.relation != Relation::ModeDiffers) continue;
+        Change const change{feature.canonical, stateOf(sheets.reference.features, feature.canonical, *feature.reference),
+                            stateOf(sheets.candidate.features, feature.canonical, *feature.candidate)};
+        if (change.from.empty() || change.to.empty()) continue;
+        for (auto& draft : drafts) {
+            auto const& finding = draft.finding;
+            if (draft.dropped || draft.cause >= 0 || !finding.reference || !finding.candidate) continue;
+            bool const follows = draft.rank == Rank::Wording ? statesChange(sheets, finding, change) : draft.rank == Rank::Ordering && cellsChange(sheets, finding, change);
+            if (follows) draft.cause = static_cast<int>(i);
+        }
+    }
 }
 
 }  // namespace standin::compare

@@ -1,5 +1,5 @@
 // Figures meet by caption without its number, by lettering and by shape, in order
-// and then wherever they moved. Lettering is compared as a sequence of pieces.
+// and then wherever they moved. Lettering is compared word by word.
 //
 // Tested by tests/src/compare/figure_findings_test.cpp.
 #include "compare/figure_findings.h"
@@ -21,12 +21,40 @@ using model::FindingKind;
 using model::Relation;
 
 constexpr std::size_t kShownText = 420;  // bytes of changed lettering in one finding
+constexpr std::size_t kShownPiece = 60;
 constexpr double kFigureThreshold = 0.5;
 constexpr model::Points kSamePlace = 3;
 
+// Word by word: how words are grouped into pieces depends on the program that drew them.
+struct FigureWord {
+    std::string text;
+    model::PlacedText const* piece = nullptr;
+};
+
+// Between two languages only words with digits can be compared.
+enum class Words { All, WithDigits };
+
+std::vector<FigureWord> letteringWords(Figure const& figure, Words which = Words::All) {
+    std::vector<FigureWord> words;
+    for (auto const& piece : figure.texts) {
+        std::string_view rest = piece.text;
+        while (!rest.empty()) {
+            auto const end = std::min(rest.find(' '), rest.size());
+            auto const word = rest.substr(0, end);
+            bool const counts = which == Words::All || word.find_first_of("0123456789") != std::string_view::npos;
+            if (end > 0 && counts) words.push_back({std::string(word), &piece});
+            rest.remove_prefix(std::min(end + 1, rest.size()));
+        }
+    }
+    return words;
+}
+
+// A changed word with what is lettered around it, where that is short.
+std::string inContext(FigureWord const& word) { return word.piece->text.size() <= kShownPiece ? word.piece->text : word.text; }
+
 Key letteringKey(Figure const& figure) {
     Key key = 0;
-    for (auto const& piece : figure.texts) key = combined(key, keyOf(piece.text));
+    for (auto const& word : letteringWords(figure)) key = combined(key, keyOf(word.text));
     return key;
 }
 
@@ -44,7 +72,7 @@ std::string captionKey(Figure const& figure) {
 
 std::vector<Key> figureTokens(Figure const& figure) {
     std::vector<Key> tokens = tokensOf(figure.caption);
-    for (auto const& piece : figure.texts) tokens.push_back(keyOf(piece.text));
+    for (auto const& word : letteringWords(figure)) tokens.push_back(keyOf(word.text));
     std::sort(tokens.begin(), tokens.end());
     return tokens;
 }
@@ -65,24 +93,28 @@ std::string describe(Figure const& figure) {
     return text;
 }
 
-// Piece by piece; a side may have no piece.
+// Word by word; a side may have none.
 struct LetteringChange {
-    model::PlacedText const* reference = nullptr;
-    model::PlacedText const* candidate = nullptr;
+    std::string reference;
+    std::string candidate;
 };
 
-std::vector<LetteringChange> lettering(Figure const& r, Figure const& c) {
-    auto keys = [](Figure const& figure) {
+std::vector<LetteringChange> lettering(Figure const& r, Figure const& c, Words which) {
+    auto keys = [](std::vector<FigureWord> const& words) {
         std::vector<Key> list;
-        for (auto const& piece : figure.texts) list.push_back(keyOf(piece.text));
+        for (auto const& word : words) list.push_back(keyOf(word.text));
         return list;
     };
-    auto const referenceKeys = keys(r);
-    auto const candidateKeys = keys(c);
+    auto const referenceWords = letteringWords(r, which);
+    auto const candidateWords = letteringWords(c, which);
+    auto const referenceKeys = keys(referenceWords);
+    auto const candidateKeys = keys(candidateWords);
     Likeness const likeness = [&](int i, int j) {
-        auto const& a = r.texts[static_cast<std::size_t>(i)];
-        auto const& b = c.texts[static_cast<std::size_t>(j)];
-        bool const place = a.page == b.page && std::abs(a.box.x0 - b.box.x0) < kSamePlace && std::abs(a.box.y0 - b.box.y0) < kSamePlace;
+        auto const& a = referenceWords[static_cast<std::size_t>(i)];
+        auto const& b = candidateWords[static_cast<std::size_t>(j)];
+        auto const& boxA = a.piece->box;
+        auto const& boxB = b.piece->box;
+        bool const place = a.piece->page == b.piece->page && std::abs(boxA.x0 - boxB.x0) < kSamePlace && std::abs(boxA.y0 - boxB.y0) < kSamePlace;
         return std::max(letterSimilarity(a.text, b.text), place ? 0.7 : 0.0);
     };
     auto pairs = alignSequences(referenceKeys, candidateKeys, likeness, {.threshold = 0.4});
@@ -94,49 +126,53 @@ std::vector<LetteringChange> lettering(Figure const& r, Figure const& c) {
     }
     std::vector<IndexPair> moved = equal;
     pairMoved(referenceKeys, candidateKeys, moved);
-    auto ofReference = partnersOfReference(moved, r.texts.size());
-    auto ofCandidate = partnersOfCandidate(moved, c.texts.size());
+    auto ofReference = partnersOfReference(moved, referenceWords.size());
+    auto ofCandidate = partnersOfCandidate(moved, candidateWords.size());
     std::vector<LetteringChange> changes;
     for (auto const pair : changed) {
         if (ofReference[static_cast<std::size_t>(pair.reference)] >= 0 || ofCandidate[static_cast<std::size_t>(pair.candidate)] >= 0) continue;
         ofReference[static_cast<std::size_t>(pair.reference)] = pair.candidate;
         ofCandidate[static_cast<std::size_t>(pair.candidate)] = pair.reference;
-        changes.push_back({&r.texts[static_cast<std::size_t>(pair.reference)], &c.texts[static_cast<std::size_t>(pair.candidate)]});
+        changes.push_back({inContext(referenceWords[static_cast<std::size_t>(pair.reference)]), inContext(candidateWords[static_cast<std::size_t>(pair.candidate)])});
     }
-    for (std::size_t i = 0; i < r.texts.size(); ++i) {
-        if (ofReference[i] < 0) changes.push_back({&r.texts[i], nullptr});
+    for (std::size_t i = 0; i < referenceWords.size(); ++i) {
+        if (ofReference[i] < 0) changes.push_back({inContext(referenceWords[i]), {}});
     }
-    for (std::size_t j = 0; j < c.texts.size(); ++j) {
-        if (ofCandidate[j] < 0) changes.push_back({nullptr, &c.texts[j]});
+    for (std::size_t j = 0; j < candidateWords.size(); ++j) {
+        if (ofCandidate[j] < 0) changes.push_back({{}, inContext(candidateWords[j])});
     }
     return changes;
 }
 
-void compareFigures(Figure const& r, Figure const& c, Kinship kinship, std::vector<Draft>& drafts) {
+void compareFigures(Figure const& r, Figure const& c, SheetPair const& sheets, std::vector<Draft>& drafts) {
     auto add = [&](std::string before, std::string after, Relation relation) {
         Draft draft = makeDraft(FindingKind::Figure, Rank::Figure, relation, sideOf(r.page, r.box, std::move(before)), sideOf(c.page, c.box, std::move(after)));
         draft.finding.section = r.section;
         drafts.push_back(std::move(draft));
     };
-    bool const captionsDiffer = captionKey(r) != captionKey(c);
-    std::vector<LetteringChange> const changes = letteringKey(r) == letteringKey(c) ? std::vector<LetteringChange>{} : lettering(r, c);
+    // A caption that only one sheet sets as such is compared with the text.
+    bool const bothCaptioned = sheets.sameLanguage && !r.caption.empty() && !c.caption.empty();
+    bool const captionsDiffer = bothCaptioned && captionKey(r) != captionKey(c);
+    std::vector<LetteringChange> const changes = letteringKey(r) == letteringKey(c) ? std::vector<LetteringChange>{} : lettering(r, c, sheets.sameLanguage ? Words::All : Words::WithDigits);
     if (changes.empty()) {
-        if (captionsDiffer || (kinship == Kinship::OneText && keyOf(r.caption) != keyOf(c.caption))) {
+        if (captionsDiffer || (bothCaptioned && sheets.oneText() && keyOf(r.caption) != keyOf(c.caption))) {
             add(describe(r), describe(c), Relation::Reworded);
         } else if (!r.shape.empty() && !c.shape.empty() && r.shape != c.shape) {
-            add(describe(r), describe(c), kinship == Kinship::OneText ? Relation::MeaningChanged : Relation::Reworded);
+            // Only the drawing: for eyes to judge.
+            add(describe(r), describe(c), Relation::Reworded);
+            drafts.back().finding.classes = {model::WordingClass::Style};
         }
         return;
     }
     std::string before = captionsDiffer ? r.caption : std::string();
     std::string after = captionsDiffer ? c.caption : std::string();
-    auto append = [](std::string& text, model::PlacedText const* piece) {
-        if (piece == nullptr) return;
+    auto append = [](std::string& text, std::string const& word) {
+        if (word.empty() || text == word || text.ends_with(" / " + word)) return;  // two words of one piece
         if (!text.empty()) text += " / ";
-        text += clipped(piece->text, kShownText);
+        text += clipped(word, kShownText);
     };
     for (auto const& change : changes) {
-        std::size_t const next = (change.reference != nullptr ? change.reference->text.size() : 0) + (change.candidate != nullptr ? change.candidate->text.size() : 0);
+        std::size_t const next = change.reference.size() + change.candidate.size();
         if (before.size() + after.size() > 0 && std::max(before.size(), after.size()) + next > kShownText) {
             add(std::move(before), std::move(after), Relation::Reworded);
             before.clear();
@@ -171,7 +207,7 @@ FigureFindings findFigureDifferences(SheetPair const& sheets) {
     Likeness const likeness = [&](int i, int j) {
         auto const& r = reference[static_cast<std::size_t>(i)];
         auto const& c = candidate[static_cast<std::size_t>(j)];
-        if (samePlace(r, c)) return 1.0;
+        if (sheets.inPlace(r.page) && samePlace(r, c)) return 1.0;
         auto const& a = tokens(referenceTokens, reference, i);
         auto const& b = tokens(candidateTokens, candidate, j);
         if (a.empty() || b.empty()) return !r.shape.empty() && r.shape == c.shape ? 1.0 : 0.0;
@@ -184,7 +220,7 @@ FigureFindings findFigureDifferences(SheetPair const& sheets) {
     for (auto const pair : result.pairs) {
         auto const r = static_cast<std::size_t>(pair.reference);
         auto const c = static_cast<std::size_t>(pair.candidate);
-        if (referenceKeys[r] != candidateKeys[c]) compareFigures(reference[r], candidate[c], sheets.kinship, result.drafts);
+        if (referenceKeys[r] != candidateKeys[c]) compareFigures(reference[r], candidate[c], sheets, result.drafts);
     }
     auto addOnly = [&](std::vector<Figure> const& figures, std::vector<int> const& partners, Relation relation) {
         for (std::size_t i = 0; i < figures.size(); ++i) {

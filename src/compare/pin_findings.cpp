@@ -10,6 +10,7 @@
 #include <string>
 #include <unordered_map>
 
+#include "compare/feature_findings.h"
 #include "compare/node_names.h"
 #include "compare/prose.h"
 #include "text/fold.h"
@@ -145,6 +146,15 @@ Draft orderingDraft(Relation relation, model::OrderingLine const* r, model::Orde
     return makeDraft(FindingKind::Ordering, Rank::Ordering, relation, side(r), side(c));
 }
 
+// Equal texts or, in words of two languages, equal states of a feature.
+bool sameInEveryCell(SheetPair const& sheets, model::OrderingLine const& r, model::OrderingLine const& c) {
+    if (wordingOf(sheets, r.code, c.code).relation != Relation::Same || r.attributes.size() != c.attributes.size()) return false;
+    for (std::size_t i = 0; i < r.attributes.size(); ++i) {
+        if (keyOf(r.attributes[i].second) != keyOf(c.attributes[i].second) && !stateTheSame(sheets, r.attributes[i], c.attributes[i])) return false;
+    }
+    return true;
+}
+
 // All lines of one sheet in as few findings as can show them.
 void listLines(model::Datasheet const& sheet, std::vector<int> const& lines, Relation relation, std::vector<Draft>& drafts) {
     Draft* head = nullptr;
@@ -248,17 +258,17 @@ std::vector<Draft> findOrderingDifferences(SheetPair const& sheets) {
         double const lines = letterSimilarity(describe(r), describe(c));
         return std::max(codes, 0.5 * (codes + lines));
     };
-    std::vector<IndexPair> pairs;
-    if (sheets.oneText()) {
-        pairs = alignSequences(referenceKeys, candidateKeys, likeness, {.threshold = 0.5});
-    }
+    Likeness const sameCode = [&](int i, int j) {
+        return spaceless(reference[static_cast<std::size_t>(i)].code) == spaceless(candidate[static_cast<std::size_t>(j)].code) ? 1.0 : 0.0;
+    };
+    auto pairs = alignSequences(referenceKeys, candidateKeys, sheets.oneText() ? likeness : sameCode, {.threshold = 0.5});
     pairMoved(referenceKeys, candidateKeys, pairs);
     for (auto const pair : pairs) {
         if (referenceKeys[static_cast<std::size_t>(pair.reference)] == candidateKeys[static_cast<std::size_t>(pair.candidate)]) continue;
         auto const& r = reference[static_cast<std::size_t>(pair.reference)];
         auto const& c = candidate[static_cast<std::size_t>(pair.candidate)];
         Wording wording = wordingOf(sheets, describe(r), describe(c));
-        if (wording.relation == Relation::Same) continue;
+        if (wording.relation == Relation::Same || sameInEveryCell(sheets, r, c)) continue;
         Draft draft = orderingDraft(wording.relation, &r, &c);
         draft.finding.classes = std::move(wording.classes);
         drafts.push_back(std::move(draft));

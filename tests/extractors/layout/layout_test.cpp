@@ -1,5 +1,6 @@
 #include "extractors/layout/layout.h"
 
+#include <limits>
 #include <string>
 #include <vector>
 
@@ -249,7 +250,9 @@ TEST(Layout, GlyphsOutsideThePageAreLeftOut) {
     PageMaker maker(1);
     maker.text(50, 100, "Inside");
     model::PageContent content = maker.content();
-    for (model::Glyph glyph : PageMaker(1).text(50, 900, "Beyond").content().glyphs) {
+    PageMaker beyond(1);
+    beyond.text(50, 900, "Beyond");
+    for (model::Glyph glyph : beyond.content().glyphs) {
         glyph.outside = true;
         content.glyphs.push_back(glyph);
     }

@@ -37,6 +37,14 @@ TEST(Conditions, AreToldSameHarsherMilderOrUnordered) {
     }
 }
 
+// The prose of two languages is listed as not compared; its words are no second difference.
+TEST(Conditions, WordsInTwoWritingsAreNoDifferenceButTheirQuantitiesAre) {
+    EXPECT_EQ(relateConditions({"Circuit working", ""}, {"电路工作", ""}), ConditionRelation::Same);
+    EXPECT_EQ(relateConditions({"Circuit working", ""}, {"Circuit idle", ""}), ConditionRelation::Unordered);
+    EXPECT_EQ(relateConditions({"Circuit working, VDD=3V", ""}, {"电路工作, VDD=4V", ""}), ConditionRelation::Unordered);
+    EXPECT_EQ(relateConditions({"Circuit working, VDD=3V", ""}, {"电路工作", ""}), ConditionRelation::OneUnstated);
+}
+
 TEST(Conditions, MirrorWhenExchanged) {
     for (auto const& c : kCases) {
         ConditionRelation const back = relateConditions(c.candidate, c.reference);
