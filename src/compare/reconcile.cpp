@@ -4,6 +4,7 @@
 #include "compare/reconcile.h"
 
 #include <algorithm>
+#include <set>
 #include <string>
 #include <unordered_map>
 
@@ -103,6 +104,7 @@ void joinHalves(std::vector<Draft>& drafts, SheetPair const& sheets) {
             Draft probe = at(i);
             probe.candidatePlaces = probe.referencePlaces;
             for (auto const& place : at(i).referencePlaces) {
+                if (!sheets.inPlace(place.page)) continue;
                 auto const found = onPage.find(place.page);
                 if (found == onPage.end()) continue;
                 for (int const j : found->second) {
@@ -164,11 +166,12 @@ void gatherPieces(std::vector<Draft>& drafts, SheetPair const& sheets) {
         wholeOnPage[draft.finding.reference->page].push_back(static_cast<int>(i));
         if (draft.finding.candidate->page != draft.finding.reference->page) wholeOnPage[draft.finding.candidate->page].push_back(static_cast<int>(i));
     }
+    std::set<int> gathered;
     for (auto& piece : drafts) {
         if (!isCandidateForMerging(piece)) continue;
         bool const inReference = piece.finding.reference.has_value();
         model::Side const& side = inReference ? *piece.finding.reference : *piece.finding.candidate;
-        auto const found = wholeOnPage.find(side.page);
+        auto const found = sheets.inPlace(side.page) ? wholeOnPage.find(side.page) : wholeOnPage.end();
         if (found == wholeOnPage.end()) continue;
         for (int const index : found->second) {
             auto& whole = drafts[static_cast<std::size_t>(index)];
@@ -178,15 +181,18 @@ void gatherPieces(std::vector<Draft>& drafts, SheetPair const& sheets) {
             joined.text = before ? side.text + " " + joined.text : joined.text + " " + side.text;
             joined.box = model::united(joined.box, side.box);
             (inReference ? whole.referencePlaces : whole.candidatePlaces).push_back({side.page, side.box});
-            if (whole.rank != Rank::Parameter) {
-                Wording wording = wordingOf(sheets, whole.finding.reference->text, whole.finding.candidate->text);
-                whole.finding.relation = wording.relation;
-                whole.finding.classes = std::move(wording.classes);
-            }
-            whole.dropped = withoutLeaders(whole.finding.reference->text) == withoutLeaders(whole.finding.candidate->text);
+            gathered.insert(index);
             piece.dropped = true;
             break;
         }
+    }
+    for (int const index : gathered) {
+        auto& whole = drafts[static_cast<std::size_t>(index)];
+        whole.dropped = withoutLeaders(whole.finding.reference->text) == withoutLeaders(whole.finding.candidate->text);
+        if (whole.dropped || whole.rank == Rank::Parameter) continue;
+        Wording wording = wordingOf(sheets, whole.finding.reference->text, whole.finding.candidate->text);
+        whole.finding.relation = wording.relation;
+        whole.finding.classes = std::move(wording.classes);
     }
 }
 

@@ -25,7 +25,53 @@ bool samePlace(PrintedRow const& a, PrintedRow const& b) {
            std::abs(a.box.y1 - b.box.y1) < kSamePlace;
 }
 
-std::vector<IndexPair> pairRows(PrintedRows const& reference, PrintedRows const& candidate) {
+// Every text of a page with its rounded place, as one key.
+std::map<int, std::vector<Key>> placedTexts(model::Datasheet const& sheet, PrintedRows const& rows) {
+    std::map<int, std::vector<Key>> texts;
+    auto add = [&](int page, model::Rect const& box, Key text) {
+        auto const rounded = [](model::Points value) { return static_cast<Key>(std::lround(value / 2)); };
+        texts[page].push_back(combined(text, combined(rounded(box.x0), rounded(box.y0))));
+    };
+    for (auto const& row : rows.all()) add(row.page, row.box, row.key);
+    for (auto const& sentence : sheet.text) {
+        if (!sentence.places.empty()) add(sentence.places.front().page, sentence.places.front().box, keyOf(sentence.text));
+    }
+    for (auto const& furniture : sheet.furniture) {
+        for (auto const& place : furniture.places) add(place.page, place.box, keyOf(furniture.text));
+    }
+    for (auto const& figure : sheet.figures) add(figure.page, figure.box, keyOf(figure.caption));
+    return texts;
+}
+
+constexpr double kInPlaceShare = 0.5;       // of a page's texts
+constexpr std::size_t kFewestTexts = 4;     // a page with fewer is as the other pages are
+
+std::map<int, bool> findPagesInPlace(model::Datasheet const& reference, PrintedRows const& referenceRows, model::Datasheet const& candidate,
+                                     PrintedRows const& candidateRows) {
+    auto a = placedTexts(reference, referenceRows);
+    auto b = placedTexts(candidate, candidateRows);
+    std::map<int, bool> inPlace;
+    std::vector<int> scanty;
+    int yes = 0;
+    int no = 0;
+    for (int page = 1; page <= std::min(reference.document.pages, candidate.document.pages); ++page) {
+        auto& r = a[page];
+        auto& c = b[page];
+        if (std::min(r.size(), c.size()) < kFewestTexts) {
+            scanty.push_back(page);
+            continue;
+        }
+        std::sort(r.begin(), r.end());
+        std::sort(c.begin(), c.end());
+        inPlace[page] = similarity(r, c) >= kInPlaceShare;
+        ++(inPlace[page] ? yes : no);
+    }
+    bool const others = yes > no || (yes + no == 0 && reference.document.pages == candidate.document.pages);
+    for (int const page : scanty) inPlace[page] = others;
+    return inPlace;
+}
+
+std::vector<IndexPair> pairRows(PrintedRows const& reference, PrintedRows const& candidate, std::map<int, bool> const& pagesInPlace) {
     auto const referenceKeys = reference.keys();
     auto const candidateKeys = candidate.keys();
     Likeness const likeness = [&](int i, int j) {
@@ -35,7 +81,8 @@ std::vector<IndexPair> pairRows(PrintedRows const& reference, PrintedRows const&
         if (std::min(reference.tokens(i).size(), candidate.tokens(j).size()) <= kFewTokens) {
             alike = std::max(alike, 0.9 * letterSimilarity(a.text, b.text));
         }
-        if (samePlace(a, b)) return std::min(1.0, std::max(alike, kRowThreshold) + 0.1);
+        auto const page = pagesInPlace.find(a.page);
+        if (page != pagesInPlace.end() && page->second && samePlace(a, b)) return std::min(1.0, std::max(alike, kRowThreshold) + 0.1);
         if (a.head != b.head) alike -= 0.2;
         return alike;
     };
@@ -90,7 +137,8 @@ std::string primaryLanguage(model::Datasheet const& sheet) {
 SheetPair::SheetPair(model::Datasheet const& referenceSheet, model::Datasheet const& candidateSheet, AlignOptions const& alignOptions,
                      vocabulary::Vocabulary const& words)
     : reference(referenceSheet), candidate(candidateSheet), options(alignOptions), vocabulary(words), referenceRows(referenceSheet),
-      candidateRows(candidateSheet), rowPairs(pairRows(referenceRows, candidateRows)), wording(referenceSheet, candidateSheet) {
+      candidateRows(candidateSheet), pagesInPlace(findPagesInPlace(referenceSheet, referenceRows, candidateSheet, candidateRows)),
+      rowPairs(pairRows(referenceRows, candidateRows, pagesInPlace)), wording(referenceSheet, candidateSheet) {
     rowPartnerOfReference = partnersOfReference(rowPairs, referenceRows.size());
     rowPartnerOfCandidate = partnersOfCandidate(rowPairs, candidateRows.size());
     auto const rows = equalShare(referenceRows.keys(), candidateRows.keys());

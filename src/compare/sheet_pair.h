@@ -2,6 +2,7 @@
 // their printed rows paired, and whether they are texts of one origin.
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -29,6 +30,7 @@ struct SheetPair {
     vocabulary::Vocabulary const& vocabulary;
     PrintedRows referenceRows;
     PrintedRows candidateRows;
+    std::map<int, bool> pagesInPlace;  // see inPlace()
     std::vector<IndexPair> rowPairs;
     std::vector<int> rowPartnerOfReference;  // by row; -1: none
     std::vector<int> rowPartnerOfCandidate;
@@ -36,6 +38,12 @@ struct SheetPair {
     bool sameLanguage = true;
     WordingContext wording;  // what both sheets call themselves, for classing texts
 
+    // The page of that number has most of its texts at the same places in both sheets,
+    // so that what stands at one place there corresponds (copies, small revisions).
+    [[nodiscard]] bool inPlace(int page) const {
+        auto const found = pagesInPlace.find(page);
+        return found != pagesInPlace.end() && found->second;
+    }
     [[nodiscard]] bool oneText() const { return kinship == Kinship::OneText; }
 };
 
