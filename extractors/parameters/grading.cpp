@@ -86,7 +86,7 @@ model::Confidence confidenceOf(model::Parameter const& parameter, PrintedRow con
     if (table.confidence > 0) {
         if (table.confidence < 0.5) {
             lower(0.6, "the grid of the table is uncertain");
-        } else if (table.confidence < 0.8) {
+        } else if (table.confidence < 0.6) {
             lower(0.88, "the grid of the table is not quite certain");
         }
     }

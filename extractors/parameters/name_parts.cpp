@@ -181,15 +181,32 @@ bool isStrongSymbol(std::string_view raw) {
     return rest || (codes.size() <= 4 && codes[0] != U'A' && codes[0] != U'e' && codes[0] != U'D' && codes[0] != U'S');
 }
 
+namespace {
+
+// "IIK, IOK": one or several symbols with commas between.
+bool areStrongSymbols(std::string const& list) {
+    std::size_t at = 0;
+    while (at <= list.size()) {
+        std::size_t const end = std::min(list.find(',', at), list.size());
+        if (!isStrongSymbol(std::string_view(list).substr(at, end - at))) return false;
+        at = end + 1;
+    }
+    return true;
+}
+
+bool balanced(std::string const& word) { return std::ranges::count(word, '(') == std::ranges::count(word, ')'); }
+
+}  // namespace
+
 SymbolPlace symbolPlace(std::string_view raw) {
     std::string const name = trimmed(raw);
     std::vector<std::string> const words = splitAtSpaces(name);
     Bracket const bracket = lastBracket(name);
     if (bracket.open != std::string::npos && bracket.open > 0) {
         std::string const inner = trimmed(std::string_view(name).substr(bracket.inner, bracket.innerEnd - bracket.inner));
-        if (isStrongSymbol(inner) && (name[bracket.open - 1] == ' ' || hasOrdinaryWord(name.substr(0, bracket.open)))) return SymbolPlace::BehindSet;
+        if (areStrongSymbols(inner) && (name[bracket.open - 1] == ' ' || hasOrdinaryWord(name.substr(0, bracket.open)))) return SymbolPlace::BehindSet;
     }
-    if (words.size() < 2) return SymbolPlace::None;
+    if (words.size() < 2 || !balanced(words.back()) || !balanced(words.front())) return SymbolPlace::None;
     if (isStrongSymbol(words.back()) && words[words.size() - 2].ends_with(",")) return SymbolPlace::BehindSet;
     if (isStrongSymbol(words.back()) && hasOrdinaryWord(name)) return SymbolPlace::Behind;
     if (isStrongSymbol(words.front()) && hasOrdinaryWord(name)) return SymbolPlace::InFront;
@@ -203,7 +220,7 @@ std::string takeSymbol(std::string& name, SymbolPlace place) {
         Bracket const bracket = lastBracket(name);
         if (bracket.open != std::string::npos && bracket.open > 0) {
             std::string const inner = trimmed(std::string_view(name).substr(bracket.inner, bracket.innerEnd - bracket.inner));
-            if (isStrongSymbol(inner)) {
+            if (areStrongSymbols(inner)) {
                 symbol = inner;
                 name.resize(bracket.open);
                 trimSeparators(name);

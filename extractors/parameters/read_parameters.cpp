@@ -54,6 +54,18 @@ bool namesMost(std::vector<PrintedRow> const& rows) {
     return named * 2 >= rows.size();
 }
 
+// "Continuous", "NA": words that stand in value columns by right.
+bool saysKnownWords(PrintedRow const& row) {
+    for (std::optional<model::Value> const& value : {row.min, row.typ, row.max}) {
+        if (!value) continue;
+        std::string const text = folded(value->text);
+        for (std::string_view word : {"continuous", "unlimited", "indefinite", "infinite", "internally limited", "na", "n/a", "n.a.", "tbd", "∞", "连续", "无限"}) {
+            if (text == word) return true;
+        }
+    }
+    return false;
+}
+
 // What a table hands on to the one that continues it.
 struct Carried {
     ColumnPlan plan;
@@ -193,6 +205,11 @@ void Reader::readTable(model::Table& table) {
                 // numbers beside numbers: the axes of a graph, a look-up table
                 table.kind = carried.tableKind = model::TableKind::Other;
                 continue;
+            }
+            // prose in value columns: columns were taken for others, everywhere in the table
+            std::size_t const prose = static_cast<std::size_t>(std::ranges::count_if(rows, [](PrintedRow const& row) { return row.words && !saysKnownWords(row); }));
+            if (prose * 10 > rows.size()) {
+                for (PrintedRow& row : rows) row.doubts.emplace_back("words in value columns of the table");
             }
             endLastRow(table, carried.context);
             for (PrintedRow& row : rows) add(row, table, plan, carried.kind);

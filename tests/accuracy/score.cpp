@@ -75,6 +75,7 @@ std::string plain(std::string_view text) {
             case 0x00B2: c = U'2'; break;
             case 0x00B3: c = U'3'; break;
             case 0x2103: out += "\u00B0"; c = U'C'; break;
+            case 0x1D703: c = 0x03B8; break;  // a theta of mathematical italics
             case 0x2126:
             case 0x03A9: out += "ohm"; continue;
             default: break;

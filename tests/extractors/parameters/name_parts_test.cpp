@@ -41,6 +41,9 @@ TEST(NameParts, FindsSymbolsBesideTheName) {
     std::string name = "Input supply voltage(VDD)";
     EXPECT_EQ(takeSymbol(name, symbolPlace(name)), "VDD");
     EXPECT_EQ(name, "Input supply voltage");
+    name = "Clamp diode current (IIK, IOK)";
+    EXPECT_EQ(takeSymbol(name, symbolPlace(name)), "IIK, IOK");
+    EXPECT_EQ(name, "Clamp diode current");
     name = "Supply voltage, V+";
     EXPECT_EQ(takeSymbol(name, symbolPlace(name)), "V+");
     EXPECT_EQ(name, "Supply voltage");

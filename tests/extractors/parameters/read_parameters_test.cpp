@@ -180,6 +180,11 @@ TEST(ReadParameters, DoubtLowersConfidence) {
     auto unsureGrid = sure;
     unsureGrid.confidence = 0.4;
     EXPECT_LT(scoreOf(unsureGrid), 0.9);
+    EXPECT_LT(scoreOf(handMade({{"Parameter", "Min", "Max", "Unit"}, {"Supply current", "1", "2", "mA"}, {"Input voltage", "Output voltage range of the part", "2", "V"}}, 1)), 0.9);
+    auto aligned = sure;
+    aligned.confidence = 0.65;
+    aligned.evidence = {.ruledRows = false, .ruledColumns = false, .aligned = true, .headWords = true, .leaders = false};
+    EXPECT_GE(scoreOf(aligned), 0.9);
     EXPECT_LT(scoreOf(handMade({{"Parameter", "Symbol", "Min", "Typ", "Max", "Unit"}, {"Supply current", "IDD", "9", "2", "3", "µA"}}, 1)), 0.9);
     EXPECT_LT(scoreOf(handMade({{"Parameter", "Symbol", "Min", "Typ", "Max", "Unit"}, {"Supply current", "IDD", "1", "2", "3", ""}}, 1)), 0.9);
     EXPECT_LT(scoreOf(handMade({{"Parameter", "Symbol", "Min", "Typ", "Max", "Unit"}, {"Duration", "tS", "", "", "Continuous", ""}, {"Delay", "tD", "", "2", "3", "s"}}, 1)), 0.9);
