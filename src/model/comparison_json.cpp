@@ -14,9 +14,16 @@ constexpr char const* kSchema = "standin.comparison/1";
 
 Json sideJson(std::optional<Side> const& side) {
     if (!side) return nullptr;
-    return {{"page", side->page},           {"box", boxJson(side->box)},    {"text", side->text},
-            {"min", textOrNull(side->min)}, {"typ", textOrNull(side->typ)}, {"max", textOrNull(side->max)},
-            {"unit", textOrNull(side->unit)}, {"condition", textOrNull(side->condition)}};
+    return Members()
+        .add("page", side->page)
+        .add("box", boxJson(side->box))
+        .add("text", side->text)
+        .add("min", textOrNull(side->min))
+        .add("typ", textOrNull(side->typ))
+        .add("max", textOrNull(side->max))
+        .add("unit", textOrNull(side->unit))
+        .add("condition", textOrNull(side->condition))
+        .take();
 }
 
 Json classJson(std::vector<WordingClass> const& classes) { return classes.empty() ? Json(nullptr) : Json(nameOf(classes.front())); }
@@ -24,71 +31,87 @@ Json classJson(std::vector<WordingClass> const& classes) { return classes.empty(
 Json findingJson(Finding const& f) {
     Json classes = Json::array();
     for (auto const c : f.classes) classes.push_back(nameOf(c));
-    return {{"id", f.id},
-            {"kind", nameOf(f.kind)},
-            {"relation", nameOf(f.relation)},
-            {"judgement", nameOf(f.judgement)},
-            {"class", classJson(f.classes)},
-            {"classes", classes},
-            {"severity", nameOf(f.severity)},
-            {"hazard_side", f.hazardSide == HazardSide::None ? Json(nullptr) : Json(nameOf(f.hazardSide))},
-            {"level", f.level},
-            {"open", f.open},
-            {"canonical", textOrNull(f.canonical)},
-            {"section", textOrNull(f.section)},
-            {"variant", textOrNull(f.variant)},
-            {"title", f.title},
-            {"explanation", f.explanation},
-            {"caution", textOrNull(f.caution)},
-            {"consequence_of", textOrNull(f.consequenceOf)},
-            {"affects", f.affects},
-            {"reference", sideJson(f.reference)},
-            {"candidate", sideJson(f.candidate)}};
+    return Members()
+        .add("id", f.id)
+        .add("kind", nameOf(f.kind))
+        .add("relation", nameOf(f.relation))
+        .add("judgement", nameOf(f.judgement))
+        .add("class", classJson(f.classes))
+        .add("classes", classes)
+        .add("severity", nameOf(f.severity))
+        .add("hazard_side", f.hazardSide == HazardSide::None ? Json(nullptr) : Json(nameOf(f.hazardSide)))
+        .add("level", f.level)
+        .add("open", f.open)
+        .add("canonical", textOrNull(f.canonical))
+        .add("section", textOrNull(f.section))
+        .add("variant", textOrNull(f.variant))
+        .add("title", f.title)
+        .add("explanation", f.explanation)
+        .add("caution", textOrNull(f.caution))
+        .add("consequence_of", textOrNull(f.consequenceOf))
+        .add("affects", f.affects)
+        .add("reference", sideJson(f.reference))
+        .add("candidate", sideJson(f.candidate))
+        .take();
+}
+
+Json verdictJson(Verdict const& v) {
+    return Members()
+        .add("level", nameOf(v.level))
+        .add("incomplete", v.incomplete)
+        .add("incomplete_reasons", v.incompleteReasons)
+        .add("sentence", v.sentence)
+        .add("reasons", v.reasons)
+        .take();
+}
+
+Json comparisonCoverageJson(ComparisonCoverage const& coverage) {
+    return Members()
+        .add("reference", coverageJson(coverage.reference))
+        .add("candidate", coverageJson(coverage.candidate))
+        .add("compared", coverage.compared)
+        .add("listed", coverage.listed)
+        .add("unaccounted", coverage.unaccounted)
+        .take();
 }
 
 }  // namespace
 
 std::string toJson(Comparison const& comparison) {
     Json cautions = Json::array();
-    for (auto const& c : comparison.cautions) cautions.push_back({{"id", c.id}, {"text", c.text}, {"findings", c.findings}});
+    for (auto const& c : comparison.cautions) cautions.push_back(Members().add("id", c.id).add("text", c.text).add("findings", c.findings).take());
     Json findings = Json::array();
     for (auto const& f : comparison.findings) findings.push_back(findingJson(f));
     Json pairs = Json::array();
     for (auto const& p : comparison.pairs) {
-        pairs.push_back({{"canonical", textOrNull(p.canonical)},
-                         {"reference", textOrNull(p.reference)},
-                         {"candidate", textOrNull(p.candidate)},
-                         {"relation", nameOf(p.relation)},
-                         {"judgement", nameOf(p.judgement)},
-                         {"confidence", p.confidence}});
+        pairs.push_back(Members()
+                            .add("canonical", textOrNull(p.canonical))
+                            .add("reference", textOrNull(p.reference))
+                            .add("candidate", textOrNull(p.candidate))
+                            .add("relation", nameOf(p.relation))
+                            .add("judgement", nameOf(p.judgement))
+                            .add("confidence", p.confidence)
+                            .take());
     }
     Json sections = Json::array();
     for (auto const& s : comparison.sections) {
-        sections.push_back({{"reference", textOrNull(s.reference)}, {"candidate", textOrNull(s.candidate)}, {"similarity", s.similarity}, {"findings", s.findings}});
+        sections.push_back(
+            Members().add("reference", textOrNull(s.reference)).add("candidate", textOrNull(s.candidate)).add("similarity", s.similarity).add("findings", s.findings).take());
     }
-    auto const& v = comparison.verdict;
-    return dumped({{"schema", kSchema},
-                   {"reference", documentJson(comparison.reference)},
-                   {"candidate", documentJson(comparison.candidate)},
-                   {"verdict",
-                    {{"level", nameOf(v.level)},
-                     {"incomplete", v.incomplete},
-                     {"incomplete_reasons", v.incompleteReasons},
-                     {"sentence", v.sentence},
-                     {"reasons", v.reasons}}},
-                   {"cautions", cautions},
-                   {"statements", comparison.statements},
-                   {"findings", findings},
-                   {"pairs", pairs},
-                   {"sections", sections},
-                   {"derived", Json::array()},
-                   {"cell", Json::array()},
-                   {"coverage",
-                    {{"reference", coverageJson(comparison.coverage.reference)},
-                     {"candidate", coverageJson(comparison.coverage.candidate)},
-                     {"compared", comparison.coverage.compared},
-                     {"listed", comparison.coverage.listed},
-                     {"unaccounted", comparison.coverage.unaccounted}}}});
+    return dumped(Members()
+                      .add("schema", kSchema)
+                      .add("reference", documentJson(comparison.reference))
+                      .add("candidate", documentJson(comparison.candidate))
+                      .add("verdict", verdictJson(comparison.verdict))
+                      .add("cautions", std::move(cautions))
+                      .add("statements", comparison.statements)
+                      .add("findings", std::move(findings))
+                      .add("pairs", std::move(pairs))
+                      .add("sections", std::move(sections))
+                      .add("derived", Json::array())
+                      .add("cell", Json::array())
+                      .add("coverage", comparisonCoverageJson(comparison.coverage))
+                      .take());
 }
 
 }  // namespace standin::model

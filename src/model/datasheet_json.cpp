@@ -37,7 +37,14 @@ std::optional<std::string> optionalTextOf(Json const& object, char const* key) {
 }
 
 Json sectionJson(Section const& s) {
-    return {{"id", s.id}, {"kind", nameOf(s.kind)}, {"title", s.title}, {"level", s.level}, {"page", s.page}, {"box", boxJson(s.box)}};
+    return Members()
+        .add("id", s.id)
+        .add("kind", nameOf(s.kind))
+        .add("title", s.title)
+        .add("level", s.level)
+        .add("page", s.page)
+        .add("box", boxJson(s.box))
+        .take();
 }
 
 Section sectionOf(Json const& j) {
@@ -45,8 +52,15 @@ Section sectionOf(Json const& j) {
 }
 
 Json cellJson(Cell const& c) {
-    return {{"row", c.row},         {"column", c.column}, {"row_span", c.rowSpan}, {"column_span", c.columnSpan},
-            {"text", c.text},       {"header", c.header}, {"box", boxJson(c.box)}};
+    return Members()
+        .add("row", c.row)
+        .add("column", c.column)
+        .add("row_span", c.rowSpan)
+        .add("column_span", c.columnSpan)
+        .add("text", c.text)
+        .add("header", c.header)
+        .add("box", boxJson(c.box))
+        .take();
 }
 
 Cell cellOf(Json const& j) {
@@ -62,19 +76,21 @@ Cell cellOf(Json const& j) {
 }
 
 Json tableJson(Table const& t) {
-    return {{"id", t.id},
-            {"section", textOrNull(t.section)},
-            {"page", t.page},
-            {"box", boxJson(t.box)},
-            {"kind", nameOf(t.kind)},
-            {"continues", textOrNull(t.continues)},
-            {"caption", textOrNull(t.caption)},
-            {"lead", textOrNull(t.lead)},
-            {"rows", t.rows},
-            {"columns", t.columns},
-            {"head_rows", t.headRows},
-            {"confidence", {{"score", t.confidence}, {"reasons", t.reasons}}},
-            {"cells", listJson(t.cells, cellJson)}};
+    return Members()
+        .add("id", t.id)
+        .add("section", textOrNull(t.section))
+        .add("page", t.page)
+        .add("box", boxJson(t.box))
+        .add("kind", nameOf(t.kind))
+        .add("continues", textOrNull(t.continues))
+        .add("caption", textOrNull(t.caption))
+        .add("lead", textOrNull(t.lead))
+        .add("rows", t.rows)
+        .add("columns", t.columns)
+        .add("head_rows", t.headRows)
+        .add("confidence", Members().add("score", t.confidence).add("reasons", t.reasons).take())
+        .add("cells", listJson(t.cells, cellJson))
+        .take();
 }
 
 Table tableOf(Json const& j) {
@@ -100,8 +116,13 @@ Table tableOf(Json const& j) {
 
 Json valueJson(std::optional<Value> const& v) {
     if (!v) return nullptr;
-    return {{"text", v->text}, {"printed", v->printed}, {"value", v->value ? numberJson(*v->value) : Json(nullptr)},
-            {"decimal", optionalText(v->value)}, {"box", boxJson(v->box)}};
+    return Members()
+        .add("text", v->text)
+        .add("printed", v->printed)
+        .add("value", v->value ? numberJson(*v->value) : Json(nullptr))
+        .add("decimal", optionalText(v->value))
+        .add("box", boxJson(v->box))
+        .take();
 }
 
 std::optional<Value> valueOf(Json const& object, char const* key) {
@@ -112,14 +133,16 @@ std::optional<Value> valueOf(Json const& object, char const* key) {
 
 Json intervalJson(std::optional<Interval> const& i) {
     if (!i) return nullptr;
-    return {{"lo", optionalText(i->lo)},
-            {"typ", optionalText(i->typ)},
-            {"hi", optionalText(i->hi)},
-            {"lo_open", i->loOpen},
-            {"hi_open", i->hiOpen},
-            {"unit", i->unit},
-            {"relative_to", textOrNull(i->relativeTo)},
-            {"factor", textOrNull(i->factor)}};
+    return Members()
+        .add("lo", optionalText(i->lo))
+        .add("typ", optionalText(i->typ))
+        .add("hi", optionalText(i->hi))
+        .add("lo_open", i->loOpen)
+        .add("hi_open", i->hiOpen)
+        .add("unit", i->unit)
+        .add("relative_to", textOrNull(i->relativeTo))
+        .add("factor", textOrNull(i->factor))
+        .take();
 }
 
 std::optional<Interval> intervalOf(Json const& object) {
@@ -131,27 +154,29 @@ std::optional<Interval> intervalOf(Json const& object) {
 }
 
 Json parameterJson(Parameter const& p) {
-    return {{"id", p.id},
-            {"section", textOrNull(p.section)},
-            {"table", textOrNull(p.table)},
-            {"kind", nameOf(p.kind)},
-            {"name", textOrNull(p.name)},
-            {"symbol", textOrNull(p.symbol)},
-            {"canonical", textOrNull(p.canonical)},
-            {"condition", textOrNull(p.condition)},
-            {"table_condition", textOrNull(p.tableCondition)},
-            {"variant", textOrNull(p.variant)},
-            {"min", valueJson(p.min)},
-            {"typ", valueJson(p.typ)},
-            {"max", valueJson(p.max)},
-            {"unit", textOrNull(p.unit)},
-            {"interval", intervalJson(p.interval)},
-            {"grade", nameOf(p.grade)},
-            {"notes", p.notes},
-            {"confidence", {{"score", p.confidence.score}, {"reasons", p.confidence.reasons}}},
-            {"page", p.page},
-            {"box", boxJson(p.box)},
-            {"printed", p.printed}};
+    return Members()
+        .add("id", p.id)
+        .add("section", textOrNull(p.section))
+        .add("table", textOrNull(p.table))
+        .add("kind", nameOf(p.kind))
+        .add("name", textOrNull(p.name))
+        .add("symbol", textOrNull(p.symbol))
+        .add("canonical", textOrNull(p.canonical))
+        .add("condition", textOrNull(p.condition))
+        .add("table_condition", textOrNull(p.tableCondition))
+        .add("variant", textOrNull(p.variant))
+        .add("min", valueJson(p.min))
+        .add("typ", valueJson(p.typ))
+        .add("max", valueJson(p.max))
+        .add("unit", textOrNull(p.unit))
+        .add("interval", intervalJson(p.interval))
+        .add("grade", nameOf(p.grade))
+        .add("notes", p.notes)
+        .add("confidence", Members().add("score", p.confidence.score).add("reasons", p.confidence.reasons).take())
+        .add("page", p.page)
+        .add("box", boxJson(p.box))
+        .add("printed", p.printed)
+        .take();
 }
 
 Parameter parameterOf(Json const& j) {
@@ -183,8 +208,14 @@ Parameter parameterOf(Json const& j) {
 }
 
 Json pinJson(Pin const& p) {
-    return {{"number", p.number}, {"name", p.name}, {"function", textOrNull(p.function)}, {"package", textOrNull(p.package)},
-            {"page", p.page},     {"box", boxJson(p.box)}};
+    return Members()
+        .add("number", p.number)
+        .add("name", p.name)
+        .add("function", textOrNull(p.function))
+        .add("package", textOrNull(p.package))
+        .add("page", p.page)
+        .add("box", boxJson(p.box))
+        .take();
 }
 
 Pin pinOf(Json const& j) {
@@ -192,8 +223,13 @@ Pin pinOf(Json const& j) {
 }
 
 Json packageJson(Package const& p) {
-    return {{"name", p.name}, {"canonical", textOrNull(p.canonical)}, {"pins", p.pins ? Json(*p.pins) : Json(nullptr)},
-            {"page", p.page}, {"box", boxJson(p.box)}};
+    return Members()
+        .add("name", p.name)
+        .add("canonical", textOrNull(p.canonical))
+        .add("pins", p.pins ? Json(*p.pins) : Json(nullptr))
+        .add("page", p.page)
+        .add("box", boxJson(p.box))
+        .take();
 }
 
 Package packageOf(Json const& j) {
@@ -205,7 +241,13 @@ Package packageOf(Json const& j) {
 Json orderingJson(OrderingLine const& o) {
     Json attributes = Json::object();
     for (auto const& [title, text] : o.attributes) attributes[title] = text;
-    return {{"code", o.code}, {"attributes", attributes}, {"table", textOrNull(o.table)}, {"page", o.page}, {"box", boxJson(o.box)}};
+    return Members()
+        .add("code", o.code)
+        .add("attributes", attributes)
+        .add("table", textOrNull(o.table))
+        .add("page", o.page)
+        .add("box", boxJson(o.box))
+        .take();
 }
 
 OrderingLine orderingOf(Json const& j) {
@@ -219,24 +261,45 @@ OrderingLine orderingOf(Json const& j) {
 }
 
 Json featureJson(Feature const& f) {
-    return {{"canonical", f.canonical}, {"state", f.state}, {"page", f.page}, {"box", boxJson(f.box)}, {"text", f.text}};
+    return Members()
+        .add("canonical", f.canonical)
+        .add("state", f.state)
+        .add("page", f.page)
+        .add("box", boxJson(f.box))
+        .add("text", f.text)
+        .take();
 }
 
 Feature featureOf(Json const& j) { return {textOf(j, "canonical"), textOf(j, "state"), intOf(j, "page"), boxOf(j), textOf(j, "text")}; }
 
-Json placeJson(Place const& p) { return {{"page", p.page}, {"box", boxJson(p.box)}}; }
+Json placeJson(Place const& p) { return Members()
+        .add("page", p.page)
+        .add("box", boxJson(p.box))
+        .take(); }
 Place placeOf(Json const& j) { return {intOf(j, "page"), boxOf(j)}; }
 
 Json sentenceJson(Sentence const& s) {
-    return {{"id", s.id}, {"section", textOrNull(s.section)}, {"text", s.text}, {"places", listJson(s.places, placeJson)}};
+    return Members()
+        .add("id", s.id)
+        .add("section", textOrNull(s.section))
+        .add("text", s.text)
+        .add("places", listJson(s.places, placeJson))
+        .take();
 }
 
 Sentence sentenceOf(Json const& j) { return {textOf(j, "id"), textOf(j, "section"), textOf(j, "text"), listOf<Place>(j, "places", placeOf)}; }
 
 Json figureJson(Figure const& f) {
-    return {{"id", f.id},           {"section", textOrNull(f.section)}, {"caption", textOrNull(f.caption)},
-            {"page", f.page},       {"box", boxJson(f.box)},            {"read", nameOf(f.read)},
-            {"texts", placedTextsJson(f.texts)}, {"shape", textOrNull(f.shape)}};
+    return Members()
+        .add("id", f.id)
+        .add("section", textOrNull(f.section))
+        .add("caption", textOrNull(f.caption))
+        .add("page", f.page)
+        .add("box", boxJson(f.box))
+        .add("read", nameOf(f.read))
+        .add("texts", placedTextsJson(f.texts))
+        .add("shape", textOrNull(f.shape))
+        .take();
 }
 
 Figure figureOf(Json const& j) {
@@ -245,7 +308,11 @@ Figure figureOf(Json const& j) {
 }
 
 Json furnitureJson(Furniture const& f) {
-    return {{"kind", nameOf(f.kind)}, {"text", f.text}, {"places", listJson(f.places, placeJson)}};
+    return Members()
+        .add("kind", nameOf(f.kind))
+        .add("text", f.text)
+        .add("places", listJson(f.places, placeJson))
+        .take();
 }
 
 Furniture furnitureOf(Json const& j) {
@@ -253,19 +320,21 @@ Furniture furnitureOf(Json const& j) {
 }
 
 Json datasheetJson(Datasheet const& d) {
-    return {{"schema", kSchema},
-            {"document", documentJson(d.document)},
-            {"sections", listJson(d.sections, sectionJson)},
-            {"tables", listJson(d.tables, tableJson)},
-            {"parameters", listJson(d.parameters, parameterJson)},
-            {"pins", listJson(d.pins, pinJson)},
-            {"packages", listJson(d.packages, packageJson)},
-            {"ordering", listJson(d.ordering, orderingJson)},
-            {"features", listJson(d.features, featureJson)},
-            {"text", listJson(d.text, sentenceJson)},
-            {"figures", listJson(d.figures, figureJson)},
-            {"furniture", listJson(d.furniture, furnitureJson)},
-            {"coverage", coverageJson(d.coverage)}};
+    return Members()
+        .add("schema", kSchema)
+        .add("document", documentJson(d.document))
+        .add("sections", listJson(d.sections, sectionJson))
+        .add("tables", listJson(d.tables, tableJson))
+        .add("parameters", listJson(d.parameters, parameterJson))
+        .add("pins", listJson(d.pins, pinJson))
+        .add("packages", listJson(d.packages, packageJson))
+        .add("ordering", listJson(d.ordering, orderingJson))
+        .add("features", listJson(d.features, featureJson))
+        .add("text", listJson(d.text, sentenceJson))
+        .add("figures", listJson(d.figures, figureJson))
+        .add("furniture", listJson(d.furniture, furnitureJson))
+        .add("coverage", coverageJson(d.coverage))
+        .take();
 }
 
 Result<Datasheet> datasheetOf(Json const& json, std::string const& file) {

@@ -24,7 +24,26 @@ double rounded(Points value) {
 
 }  // namespace
 
-Json boxJson(Rect const& box) { return Json::array({rounded(box.x0), rounded(box.y0), rounded(box.x1), rounded(box.y1)}); }
+void Members::append(char const* key, Json value) {
+    static_cast<Json::object_t::Container&>(m_object.get_ref<Json::object_t&>()).emplace_back(key, std::move(value));
+}
+
+Members& Members::add(char const* key, Json value) & {
+    append(key, std::move(value));
+    return *this;
+}
+
+Members&& Members::add(char const* key, Json value) && {
+    append(key, std::move(value));
+    return std::move(*this);
+}
+
+Json boxJson(Rect const& box) {
+    Json::array_t corners;
+    corners.reserve(4);
+    for (Points const corner : {box.x0, box.y0, box.x1, box.y1}) corners.emplace_back(rounded(corner));
+    return Json(std::move(corners));
+}
 
 Json textOrNull(std::string const& text) { return text.empty() ? Json(nullptr) : Json(text); }
 
@@ -37,39 +56,43 @@ Json numberJson(std::string const& decimal) {
 
 Json placedTextsJson(std::vector<PlacedText> const& texts) {
     Json array = Json::array();
-    for (auto const& text : texts) array.push_back({{"text", text.text}, {"page", text.page}, {"box", boxJson(text.box)}});
+    for (auto const& text : texts) array.push_back(Members().add("text", text.text).add("page", text.page).add("box", boxJson(text.box)).take());
     return array;
 }
 
 Json documentJson(DocumentInfo const& document) {
-    return {{"file", document.file},
-            {"sha256", document.sha256},
-            {"bytes", document.bytes},
-            {"pages", document.pages},
-            {"producer", textOrNull(document.producer)},
-            {"creator", textOrNull(document.creator)},
-            {"title", textOrNull(document.title)},
-            {"text_layer", nameOf(document.textLayer)},
-            {"languages", document.languages},
-            {"part_numbers", document.partNumbers},
-            {"maker", textOrNull(document.maker)},
-            {"revision", textOrNull(document.revision)},
-            {"date", textOrNull(document.date)},
-            {"warnings", document.warnings}};
+    return Members()
+        .add("file", document.file)
+        .add("sha256", document.sha256)
+        .add("bytes", document.bytes)
+        .add("pages", document.pages)
+        .add("producer", textOrNull(document.producer))
+        .add("creator", textOrNull(document.creator))
+        .add("title", textOrNull(document.title))
+        .add("text_layer", nameOf(document.textLayer))
+        .add("languages", document.languages)
+        .add("part_numbers", document.partNumbers)
+        .add("maker", textOrNull(document.maker))
+        .add("revision", textOrNull(document.revision))
+        .add("date", textOrNull(document.date))
+        .add("warnings", document.warnings)
+        .take();
 }
 
 Json coverageJson(Coverage const& coverage) {
-    return {{"numbers", coverage.numbers},
-            {"in_parameters", coverage.inParameters},
-            {"in_tables", coverage.inTables},
-            {"in_text", coverage.inText},
-            {"in_figures", coverage.inFigures},
-            {"in_furniture", coverage.inFurniture},
-            {"unaccounted", placedTextsJson(coverage.unaccounted)},
-            {"sentences", coverage.sentences},
-            {"pages_without_text", coverage.pagesWithoutText},
-            {"unread_tables", coverage.unreadTables},
-            {"unread_figures", coverage.unreadFigures}};
+    return Members()
+        .add("numbers", coverage.numbers)
+        .add("in_parameters", coverage.inParameters)
+        .add("in_tables", coverage.inTables)
+        .add("in_text", coverage.inText)
+        .add("in_figures", coverage.inFigures)
+        .add("in_furniture", coverage.inFurniture)
+        .add("unaccounted", placedTextsJson(coverage.unaccounted))
+        .add("sentences", coverage.sentences)
+        .add("pages_without_text", coverage.pagesWithoutText)
+        .add("unread_tables", coverage.unreadTables)
+        .add("unread_figures", coverage.unreadFigures)
+        .take();
 }
 
 std::string dumped(Json const& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n"; }

@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include <nlohmann/json.hpp>
@@ -17,6 +18,21 @@
 namespace standin::model::json_parts {
 
 using Json = nlohmann::ordered_json;
+
+// An object whose members are appended in order. An initializer list copies every
+// value twice, which showed in the time of a whole comparison.
+//
+//     Members().add("page", 3).add("text", text).take()
+class Members {
+public:
+    Members& add(char const* key, Json value) &;
+    Members&& add(char const* key, Json value) &&;
+    [[nodiscard]] Json take() { return std::move(m_object); }
+
+private:
+    void append(char const* key, Json value);
+    Json m_object = Json::object();
+};
 
 // Writing.
 [[nodiscard]] Json boxJson(Rect const& box);               // rounded to 1/100 point
