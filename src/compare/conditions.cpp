@@ -56,14 +56,14 @@ std::string withoutPhrases(std::string_view printed) {
 
 enum class Scope { Own, Table };
 
-void addParts(std::string_view text, Scope scope, std::vector<Part>& parts) {
+void addParts(std::string_view text, Scope scope, ConditionMemo& memo, std::vector<Part>& parts) {
     if (text.empty()) return;
     std::size_t const ownCount = parts.size();
-    for (auto& read : quantity::parseCondition(withoutPhrases(text.substr(0, kLongestCondition)))) {
+    for (auto const& read : memo.partsOf(text.substr(0, kLongestCondition))) {
         Part part;
         if (read.understood) {
             part.symbol = conditionSymbolKey(read.symbol);
-            part.interval = std::move(read.interval);
+            part.interval = read.interval;
             // Only a value is printed ("25 °C"): the unit tells which quantity.
             if (part.symbol.empty()) part.symbol = part.interval.unit == "degC" ? "ta" : "value:" + part.interval.unit;
             bool const known = std::any_of(parts.begin(), parts.begin() + static_cast<std::ptrdiff_t>(scope == Scope::Table ? ownCount : 0),
@@ -123,16 +123,27 @@ bool isRoomTemperature(Part const& part) {
 
 }  // namespace
 
-StatedConditions stateConditions(ConditionTexts texts) {
+std::vector<quantity::ConditionPart> const& ConditionMemo::partsOf(std::string_view printed) {
+    auto const [entry, isNew] = m_parts.try_emplace(std::string(printed));
+    if (isNew) entry->second = quantity::parseCondition(withoutPhrases(printed));
+    return entry->second;
+}
+
+StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo) {
     StatedConditions stated{std::string(texts.own), std::string(texts.table), {}};
-    addParts(texts.own, Scope::Own, stated.parts);
-    addParts(texts.table, Scope::Table, stated.parts);
+    addParts(texts.own, Scope::Own, memo, stated.parts);
+    addParts(texts.table, Scope::Table, memo, stated.parts);
     return stated;
 }
 
 ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate) {
+    ConditionMemo memo;
+    return relateConditions(reference, candidate, memo);
+}
+
+ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate, ConditionMemo& memo) {
     if (reference.own == candidate.own && reference.table == candidate.table) return ConditionRelation::Same;
-    return relateStated(stateConditions(reference), stateConditions(candidate));
+    return relateStated(stateConditions(reference, memo), stateConditions(candidate, memo));
 }
 
 ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate) {

@@ -6,9 +6,11 @@
 
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "model/comparison.h"
+#include "quantity/condition.h"
 
 namespace standin::compare {
 
@@ -29,7 +31,16 @@ struct StatedConditions {
     std::string own, table;  // as given
     std::vector<StatedPart> parts;
 };
-[[nodiscard]] StatedConditions stateConditions(ConditionTexts texts);
+// Remembers what the texts of a sheet say: rows share the conditions of their table.
+class ConditionMemo {
+public:
+    [[nodiscard]] std::vector<quantity::ConditionPart> const& partsOf(std::string_view printed);
+
+private:
+    std::unordered_map<std::string, std::vector<quantity::ConditionPart>> m_parts;
+};
+
+[[nodiscard]] StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo);
 
 // Part by part, by quantity: the line's own part precedes the table's. A part
 // that holds over more (the candidate's range encloses the reference's) is
@@ -38,6 +49,7 @@ struct StatedConditions {
 // Words that cannot be read as quantities are compared as text. Exchange turns
 // Harsher into Milder and leaves the rest.
 [[nodiscard]] model::ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate);
+[[nodiscard]] model::ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate, ConditionMemo& memo);
 [[nodiscard]] model::ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate);
 
 // 1: the same; 0.75: one unstated; 0.5: ordered; 0: unordered. For weighing pairings.

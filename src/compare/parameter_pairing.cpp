@@ -63,14 +63,14 @@ Key identityOf(Parameter const& p, Kinds kinds) {
     return hashOf(spaceless(all), kinds == Kinds::Count ? static_cast<Key>(p.kind) : Key{0});
 }
 
-Profile profileOf(Parameter const& p, PrintedRows const& rows, int index) {
+Profile profileOf(Parameter const& p, PrintedRows const& rows, int index, ConditionMemo& memo) {
     Profile profile;
     profile.symbol = quantity::symbolKey(p.symbol);
     profile.name = text::foldKey(p.name);
     profile.nameTokens = tokensOf(p.name);
     profile.variant = text::foldKey(p.variant);
     if (p.interval) profile.dimension = p.interval->unit;
-    profile.conditions = stateConditions({p.condition, p.tableCondition});
+    profile.conditions = stateConditions({p.condition, p.tableCondition}, memo);
     profile.row = rows.ofParameter(index);
     if (profile.row >= 0) {
         auto const& inRow = rows[profile.row].parameters;
@@ -113,10 +113,10 @@ private:
 
     Profile const& referenceProfile(int index) { return cached(m_referenceProfiles, index, m_sheets.reference, m_sheets.referenceRows); }
     Profile const& candidateProfile(int index) { return cached(m_candidateProfiles, index, m_sheets.candidate, m_sheets.candidateRows); }
-    static Profile const& cached(std::unordered_map<int, Profile>& cache, int index, model::Datasheet const& sheet, PrintedRows const& rows) {
+    Profile const& cached(std::unordered_map<int, Profile>& cache, int index, model::Datasheet const& sheet, PrintedRows const& rows) {
         auto const found = cache.find(index);
         if (found != cache.end()) return found->second;
-        return cache.emplace(index, profileOf(sheet.parameters[static_cast<std::size_t>(index)], rows, index)).first->second;
+        return cache.emplace(index, profileOf(sheet.parameters[static_cast<std::size_t>(index)], rows, index, m_conditions)).first->second;
     }
 
     [[nodiscard]] bool inTwinRows(Profile const& a, Profile const& b) const {
@@ -154,7 +154,9 @@ private:
         Parameter const& b = c(j);
         Profile const& pa = referenceProfile(i);
         Profile const& pb = candidateProfile(j);
-        bool const twins = inTwinRows(pa, pb);
+        // Rows of two makers' tables correspond by what they say, not by where they stand.
+        bool const inTwins = inTwinRows(pa, pb);
+        bool const twins = inTwins && m_sheets.oneText();
         bool const sameSymbol = !pa.symbol.empty() && pa.symbol == pb.symbol;
         bool const otherSymbol = !pa.symbol.empty() && !pb.symbol.empty() && pa.symbol != pb.symbol;
         bool const sameName = !pa.name.empty() && pa.name == pb.name;
@@ -170,7 +172,7 @@ private:
             if (pa.symbol.empty() && pb.symbol.empty() && sameName) identity = 0.62;
             if (sameSymbol && pa.name.empty() && pb.name.empty()) identity = 0.62;
         }
-        if (twins) identity += 0.25;
+        if (inTwins) identity += twins ? 0.25 : 0.03;
         identity = std::min(identity, 0.75);
         if (identity < kLeastIdentity) return 0;
         bool const ratingsMix = (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating);
@@ -262,6 +264,7 @@ private:
     }
 
     SheetPair const& m_sheets;
+    ConditionMemo m_conditions;
     ParameterPairing m_result;
     std::vector<int> m_reference, m_candidate;          // of the chosen variants
     std::vector<int> m_freeReference, m_freeCandidate;  // without a twin
