@@ -38,6 +38,15 @@ void append(std::vector<Draft>& drafts, std::vector<Draft> more) {
     }
 }
 
+// `whole` holds `part` on both sides, and the rest is the same: one change, shown twice.
+bool holdsTheSameChange(std::string const& wholeReference, std::string const& wholeCandidate, std::string const& partReference, std::string const& partCandidate) {
+    auto const r = wholeReference.find(partReference);
+    auto const c = wholeCandidate.find(partCandidate);
+    if (partReference.empty() || partCandidate.empty() || r == std::string::npos || c == std::string::npos) return false;
+    return wholeReference.substr(0, r) == wholeCandidate.substr(0, c) &&
+           wholeReference.substr(r + partReference.size()) == wholeCandidate.substr(c + partCandidate.size());
+}
+
 // A caption or lead line of a table or figure that is a sentence or heading too is
 // shown there.
 void dropRepeatedCaptions(std::vector<Draft>& drafts) {
@@ -57,7 +66,9 @@ void dropRepeatedCaptions(std::vector<Draft>& drafts) {
         std::string const after = spaceless(caption.finding.candidate->text);
         if (before.empty() || after.empty()) continue;
         caption.dropped = std::any_of(shown.begin(), shown.end(), [&](Shown const& text) {
-            return text.page == caption.finding.reference->page && text.reference.find(before) != std::string::npos && text.candidate.find(after) != std::string::npos;
+            if (text.page != caption.finding.reference->page) return false;
+            bool const shownThere = text.reference.find(before) != std::string::npos && text.candidate.find(after) != std::string::npos;
+            return shownThere || holdsTheSameChange(before, after, text.reference, text.candidate);
         });
     }
 }

@@ -2,7 +2,7 @@
 // changed on a single page is seen; texts that only stand on more or fewer pages
 // are no difference.
 //
-// Tested by tests/src/compare/document_findings_test.cpp.
+// Tested by tests/src/compare/align_test.cpp.
 #include "compare/document_findings.h"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 // The statements about one feature are paired by their texts, so that a change in
 // one of several places is shown at that place; states are compared pair by pair.
 //
-// Tested by tests/src/compare/feature_findings_test.cpp.
+// Tested by tests/src/compare/align_test.cpp.
 #include "compare/feature_findings.h"
 
 #include <algorithm>

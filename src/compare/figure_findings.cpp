@@ -1,7 +1,7 @@
 // Figures meet by caption without its number, by lettering and by shape, in order
 // and then wherever they moved. Lettering is compared word by word.
 //
-// Tested by tests/src/compare/figure_findings_test.cpp.
+// Tested by tests/src/compare/align_test.cpp.
 #include "compare/figure_findings.h"
 
 #include <algorithm>

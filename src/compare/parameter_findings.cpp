@@ -1,7 +1,7 @@
 // The relation of the values comes first where they cannot be compared at all;
 // then conditions that differ; then the relation of the values.
 //
-// Tested by tests/src/compare/parameter_findings_test.cpp.
+// Tested by tests/src/compare/align_test.cpp.
 #include "compare/parameter_findings.h"
 
 #include <map>
@@ -91,7 +91,7 @@ private:
         Parameter const& r = m_sheets.reference.parameters[static_cast<std::size_t>(pair.reference)];
         Parameter const& c = m_sheets.candidate.parameters[static_cast<std::size_t>(pair.candidate)];
         Relation const values = relateValues(r, c, precisionFor(m_sheets, r));
-        ConditionRelation const conditions = relateConditions({r.condition, r.tableCondition}, {c.condition, c.tableCondition});
+        ConditionRelation const conditions = relateConditions({r.condition, r.tableCondition}, {c.condition, c.tableCondition}, m_conditions);
         bool const equal = isEqual(values, r, c);
         Relation const relation = decided(values, equal, conditions);
         int const pairIndex = static_cast<int>(m_result.pairs.size());
@@ -166,6 +166,7 @@ private:
     }
 
     SheetPair const& m_sheets;
+    ConditionMemo m_conditions;
     ParameterFindings m_result;
     std::map<std::tuple<std::string, std::string, std::string, std::string>, int> m_firstOfCondition;
     struct CommonCell {

@@ -1,6 +1,6 @@
 // First equal texts by key, then places, then likeness (similarity_pairing.h).
 //
-// Tested by tests/src/compare/reconcile_test.cpp.
+// Tested by tests/src/compare/align_test.cpp.
 #include "compare/reconcile.h"
 
 #include <algorithm>

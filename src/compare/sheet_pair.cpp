@@ -1,7 +1,7 @@
 // Rows are paired in order with their twins, then wherever they moved, then the
 // rows that no other stage compares by what they say.
 //
-// Tested by tests/src/compare/sheet_pair_test.cpp.
+// Tested by tests/src/compare/align_test.cpp.
 #include "compare/sheet_pair.h"
 
 #include <algorithm>
@@ -119,6 +119,15 @@ double equalShare(std::vector<Key> a, std::vector<Key> b) {
     return static_cast<double>(common.size()) / static_cast<double>(std::min(a.size(), b.size()));
 }
 
+// Column titles are the same in many makers' tables.
+std::vector<Key> bodyKeys(PrintedRows const& rows) {
+    std::vector<Key> keys;
+    for (auto const& row : rows.all()) {
+        if (!row.head) keys.push_back(row.key);
+    }
+    return keys;
+}
+
 std::vector<Key> sentenceKeys(model::Datasheet const& sheet) {
     std::vector<Key> keys;
     keys.reserve(sheet.text.size());
@@ -141,7 +150,7 @@ SheetPair::SheetPair(model::Datasheet const& referenceSheet, model::Datasheet co
       rowPairs(pairRows(referenceRows, candidateRows, pagesInPlace)), wording(referenceSheet, candidateSheet) {
     rowPartnerOfReference = partnersOfReference(rowPairs, referenceRows.size());
     rowPartnerOfCandidate = partnersOfCandidate(rowPairs, candidateRows.size());
-    auto const rows = equalShare(referenceRows.keys(), candidateRows.keys());
+    auto const rows = equalShare(bodyKeys(referenceRows), bodyKeys(candidateRows));
     auto const sentences = equalShare(sentenceKeys(reference), sentenceKeys(candidate));
     bool const fewSentences = std::min(reference.text.size(), candidate.text.size()) < kFewTokens;
     if (sentences >= kOneTextShare || (rows >= kOneTextShare && fewSentences) || (rows >= 0.5 && sentences >= 0.1)) kinship = Kinship::OneText;

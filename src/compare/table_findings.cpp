@@ -1,7 +1,7 @@
 // Rows come paired (sheet_pair.h); here differing pairs become drafts. Which of
 // them say nothing new is decided later, by the places the other drafts stand at.
 //
-// Tested by tests/src/compare/table_findings_test.cpp.
+// Tested by tests/src/compare/align_test.cpp.
 #include "compare/table_findings.h"
 
 #include <map>

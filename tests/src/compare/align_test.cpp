@@ -296,6 +296,18 @@ TEST(Align, FindsNothingInAListThatIsReadAsValuesHereAndAsTextThere) {
     EXPECT_TRUE(own(comparison).empty()) << listed(comparison);
 }
 
+TEST(Align, TellsALeadLineThatIsASentenceTooOnce) {
+    auto sheet = [](std::string const& temperature) {
+        SheetBuilder builder;
+        builder.sentence("The part monitors one cell of the logger.").sentence("It switches the discharge FET.");
+        builder.sentence("Electrical characteristics (Ta=" + temperature + ", unless otherwise noted)");
+        builder.specification("QX17 Electrical characteristics (Ta=" + temperature + ", unless otherwise noted)", detectionRows());
+        return builder.build();
+    };
+    Comparison const comparison = compared(sheet("25°C"), sheet("28°C"));
+    EXPECT_EQ(own(comparison).size(), 1U) << listed(comparison);
+}
+
 TEST(Align, TellsAUnitPrintedOnceForSeveralRowsOnce) {
     auto sheet = [](std::string const& unit) {
         SheetBuilder builder;

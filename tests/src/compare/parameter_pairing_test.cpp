@@ -1,0 +1,100 @@
+#include "compare/parameter_pairing.h"
+
+#include <gtest/gtest.h>
+
+#include <chrono>
+#include <map>
+
+#include "support/datasheet_builder.h"
+
+namespace standin::compare {
+namespace {
+
+using model::Datasheet;
+using model::ParameterKind;
+using support::RowText;
+using support::SheetBuilder;
+
+vocabulary::Vocabulary const& words() {
+    static vocabulary::Vocabulary const vocabulary = *vocabulary::Vocabulary::builtIn();
+    return vocabulary;
+}
+
+Datasheet sheetOf(std::vector<RowText> const& rows, std::string const& part) {
+    SheetBuilder builder(part);
+    builder.sentence("Text of " + part + " alone.");
+    builder.specification("", rows);
+    return builder.build();
+}
+
+// Reference id -> candidate id.
+std::map<std::string, std::string> partners(std::vector<RowText> const& reference, std::vector<RowText> const& candidate, AlignOptions const& options = {}) {
+    Datasheet const r = sheetOf(reference, "QX17");
+    Datasheet const c = sheetOf(candidate, "ZL99");
+    std::map<std::string, std::string> found;
+    for (auto const& pair : pairParameters(SheetPair(r, c, options, words())).pairs) {
+        found[r.parameters[static_cast<std::size_t>(pair.reference)].id] = c.parameters[static_cast<std::size_t>(pair.candidate)].id;
+    }
+    return found;
+}
+
+using Partners = std::map<std::string, std::string>;
+
+TEST(ParameterPairing, PutsConditionsFirstAmongEquals) {
+    std::vector<RowText> const reference{{.name = "On resistance", .symbol = "RDS", .condition = "VGS=4.5V", .max = "30", .unit = "mΩ"},
+                                         {.name = "On resistance", .symbol = "RDS", .condition = "VGS=2.5V", .max = "45", .unit = "mΩ"}};
+    std::vector<RowText> const candidate{{.name = "Drain-source on resistance", .symbol = "RDS", .condition = "VGS = 2.5 V", .max = "29", .unit = "mΩ"},
+                                         {.name = "Drain-source on resistance", .symbol = "RDS", .condition = "VGS = 4.5 V", .max = "24", .unit = "mΩ"}};
+    EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p2"}, {"p2", "p1"}}));
+}
+
+TEST(ParameterPairing, NeverPairsARatingWithACharacteristic) {
+    std::vector<RowText> const reference{{.name = "Input voltage", .symbol = "VIN", .max = "7", .unit = "V", .kind = ParameterKind::Rating}};
+    std::vector<RowText> const candidate{{.name = "Input voltage", .symbol = "VIN", .max = "6", .unit = "V", .kind = ParameterKind::OperatingCondition}};
+    EXPECT_TRUE(partners(reference, candidate).empty());
+}
+
+TEST(ParameterPairing, NeverPairsWhatTheVocabularyTellsApart) {
+    std::vector<RowText> const reference{{.name = "Voltage threshold", .symbol = "VCL", .typ = "4.1", .unit = "V", .canonical = "overcharge-release-voltage"}};
+    std::vector<RowText> const candidate{{.name = "Voltage threshold upper", .symbol = "VCL", .typ = "4.3", .unit = "V", .canonical = "overcharge-detect-voltage"}};
+    EXPECT_TRUE(partners(reference, candidate).empty());
+}
+
+TEST(ParameterPairing, PairsTheUnknownBySymbolAndName) {
+    std::vector<RowText> const reference{{.name = "Ripple suppression of the logger", .symbol = "RSL", .typ = "60", .unit = "dB"}, {.name = "Wake time", .symbol = "tWK", .max = "5", .unit = "ms"}};
+    std::vector<RowText> const candidate{{.name = "Wake-up time", .symbol = "tWK", .max = "6", .unit = "ms"}, {.name = "Ripple suppression", .symbol = "RSL", .typ = "55", .unit = "dB"}};
+    EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p2"}, {"p2", "p1"}}));
+}
+
+TEST(ParameterPairing, LeavesOtherVariantsAside) {
+    std::vector<RowText> const reference{{.name = "Threshold", .symbol = "VT", .typ = "4.2", .unit = "V", .variant = "QX17A"}, {.name = "Threshold", .symbol = "VT", .typ = "4.3", .unit = "V", .variant = "QX17B"}};
+    std::vector<RowText> const candidate{{.name = "Threshold", .symbol = "VT", .typ = "4.3", .unit = "V"}};
+    AlignOptions options;
+    options.referenceVariant = "QX17B";
+    EXPECT_EQ(partners(reference, candidate, options), (Partners{{"p2", "p1"}}));
+}
+
+TEST(ParameterPairing, LowersItsConfidenceWhereTwoFitAlike) {
+    Datasheet const r = sheetOf({{.name = "Delay", .symbol = "tD", .typ = "10", .unit = "ms"}}, "QX17");
+    Datasheet const c = sheetOf({{.name = "Delay", .symbol = "tD", .condition = "state A", .typ = "11", .unit = "ms"}, {.name = "Delay", .symbol = "tD", .condition = "state B", .typ = "12", .unit = "ms"}}, "ZL99");
+    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    ASSERT_EQ(pairing.pairs.size(), 1U);
+    EXPECT_TRUE(pairing.pairs[0].doubtful);
+    EXPECT_LT(pairing.pairs[0].confidence, 0.8);
+    EXPECT_EQ(pairing.onlyCandidate.size(), 1U);
+}
+
+TEST(ParameterPairing, StaysBoundedOnRepetitiveTables) {
+    std::vector<RowText> reference;
+    std::vector<RowText> candidate;
+    for (int i = 0; i < 600; ++i) {
+        reference.push_back({.name = "Delay", .symbol = "tD", .typ = std::to_string(i), .unit = "ms"});
+        candidate.push_back({.name = "Delay", .symbol = "tD", .typ = std::to_string(i + 1000), .unit = "ms"});
+    }
+    auto const start = std::chrono::steady_clock::now();
+    partners(reference, candidate);
+    EXPECT_LT(std::chrono::steady_clock::now() - start, std::chrono::seconds(4));
+}
+
+}  // namespace
+}  // namespace standin::compare

@@ -1,0 +1,59 @@
+#include "compare/pin_findings.h"
+
+#include <gtest/gtest.h>
+
+#include "support/datasheet_builder.h"
+
+namespace standin::compare {
+namespace {
+
+using model::Datasheet;
+using model::Relation;
+using support::SheetBuilder;
+
+vocabulary::Vocabulary const& words() {
+    static vocabulary::Vocabulary const vocabulary = *vocabulary::Vocabulary::builtIn();
+    return vocabulary;
+}
+
+std::vector<Draft> compared(std::vector<std::vector<std::string>> const& reference, std::vector<std::vector<std::string>> const& candidate) {
+    Datasheet const r = SheetBuilder("QX17").pinTable(reference).build();
+    Datasheet const c = SheetBuilder("ZL99").pinTable(candidate).build();
+    AlignOptions const options;
+    return findPinDifferences(SheetPair(r, c, options, words()));
+}
+
+TEST(PinFindings, TakeSynonymsForTheSamePin) {
+    EXPECT_TRUE(compared({{"1", "VDD", "Supply"}, {"2", "VSS", "Ground"}}, {{"1", "VCC", "Cell plus"}, {"2", "GND", "Cell minus"}}).empty());
+}
+
+TEST(PinFindings, NeverTakeCellMinusForPackMinus) {
+    auto const drafts = compared({{"1", "VDD", "Supply"}, {"2", "VSS", "Ground"}}, {{"1", "VDD", "Cell plus"}, {"2", "VM", "Monitor"}});
+    ASSERT_EQ(drafts.size(), 1U);
+    EXPECT_EQ(drafts[0].finding.relation, Relation::MeaningChanged);
+}
+
+TEST(PinFindings, FindExchangedPins) {
+    auto const drafts = compared({{"1", "DO", "a"}, {"3", "CO", "b"}}, {{"1", "CO", "c"}, {"3", "DO", "d"}});
+    ASSERT_EQ(drafts.size(), 2U);
+    for (auto const& draft : drafts) EXPECT_EQ(draft.finding.relation, Relation::MeaningChanged);
+}
+
+TEST(PinFindings, ListPinsOfOneSheet) {
+    auto const drafts = compared({{"1", "VDD", "a"}}, {{"1", "VDD", "b"}, {"2", "TEST", "c"}});
+    ASSERT_EQ(drafts.size(), 1U);
+    EXPECT_EQ(drafts[0].finding.relation, Relation::OnlyCandidate);
+}
+
+TEST(PinFindings, NamePackagesThatOneSheetHas) {
+    Datasheet const r = SheetBuilder("QX17").package("SOT-23-6").build();
+    Datasheet const c = SheetBuilder("ZL99").package("SOT-23-5").build();
+    AlignOptions const options;
+    auto const drafts = findPackageDifferences(SheetPair(r, c, options, words()));
+    ASSERT_EQ(drafts.size(), 1U);
+    EXPECT_EQ(drafts[0].finding.relation, Relation::MeaningChanged);
+    EXPECT_EQ(drafts[0].finding.reference->text, "SOT-23-6");
+}
+
+}  // namespace
+}  // namespace standin::compare

@@ -1,0 +1,54 @@
+#include "compare/printed_rows.h"
+
+#include <gtest/gtest.h>
+
+#include "support/datasheet_builder.h"
+
+namespace standin::compare {
+namespace {
+
+using support::SheetBuilder;
+
+TEST(PrintedRows, JoinCellsAndKnowTheirParameters) {
+    SheetBuilder builder;
+    builder.specification("Ta=25°C", {{.name = "Delay", .symbol = "tD", .max = "10", .unit = "ms"}, {.name = "Current", .symbol = "ID", .max = "3", .unit = "µA"}});
+    model::Datasheet const sheet = builder.build();
+    PrintedRows const rows(sheet);
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_TRUE(rows[0].head);
+    EXPECT_FALSE(rows[0].read);
+    EXPECT_EQ(rows[1].text, "Delay | tD | 10 | ms");
+    EXPECT_TRUE(rows[1].read);
+    EXPECT_EQ(rows.ofParameter(0), 1);
+    EXPECT_EQ(rows.ofParameter(1), 2);
+    EXPECT_EQ(rows.at(1, rows[2].box), 2);
+    EXPECT_EQ(rows.at(2, rows[2].box), -1);
+}
+
+TEST(PrintedRows, GiveAMergedCellToTheRowItBeginsIn) {
+    model::Datasheet sheet;
+    model::Table table;
+    table.id = "t1";
+    table.page = 1;
+    auto cell = [&](int row, int column, int span, std::string text) {
+        model::Cell c;
+        c.row = row;
+        c.column = column;
+        c.rowSpan = span;
+        c.text = std::move(text);
+        c.box = {100.0F * static_cast<float>(column), 20.0F * static_cast<float>(row), 100.0F * static_cast<float>(column + 1), 20.0F * static_cast<float>(row + span)};
+        table.cells.push_back(std::move(c));
+    };
+    cell(0, 0, 2, "Delay");
+    cell(0, 1, 1, "10");
+    cell(1, 1, 1, "20");
+    sheet.tables.push_back(table);
+    PrintedRows const rows(sheet);
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].text, "Delay | 10");
+    EXPECT_EQ(rows[1].text, "20");
+    EXPECT_EQ(rows[0].box.y1, 20);
+}
+
+}  // namespace
+}  // namespace standin::compare
