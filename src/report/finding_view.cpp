@@ -73,6 +73,13 @@ std::string valuesOf(Side const& side) {
     return threeValues(side.min, side.typ, side.max, side.unit);
 }
 
+std::string placesOf(Finding const& finding) {
+    std::string places;
+    if (finding.reference && finding.reference->page > 0) places += fmt::format("reference page {}", finding.reference->page);
+    if (finding.candidate && finding.candidate->page > 0) places += fmt::format("{}candidate page {}", places.empty() ? "" : ", ", finding.candidate->page);
+    return places.empty() ? places : " (" + places + ")";
+}
+
 std::string verdictDetail(Verdict const& verdict) {
     std::string_view rest = verdict.sentence;
     auto const level = texts::levelText(verdict.level);

@@ -45,6 +45,9 @@ struct SeverityGroup {
 // right above it.
 [[nodiscard]] std::string verdictDetail(model::Verdict const& verdict);
 
+// " (reference page 3, candidate page 4)", or empty where no page is known.
+[[nodiscard]] std::string placesOf(model::Finding const& finding);
+
 // "TW4104 rev 1.4, Maker, 6 pages"
 [[nodiscard]] std::string titleOf(model::DocumentInfo const& document);
 

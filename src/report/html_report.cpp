@@ -107,7 +107,7 @@ std::string findingCard(FindingGroup const& group, Comparison const& comparison,
     html += sideBox("reference", "", finding.reference) + sideBox("candidate", "c", finding.candidate);
     html += "</div>" + strip + "</div>";
     if (!finding.explanation.empty()) html += fmt::format("<p class=\"why\">{}</p>", escaped(finding.explanation));
-    for (auto const* consequence : group.consequences) html += fmt::format("<p class=\"why\">Follows from it: {}</p>", escaped(consequence->title));
+    for (auto const* consequence : group.consequences) html += fmt::format("<p class=\"why\">Follows from it: {}</p>", escaped(consequence->title + placesOf(*consequence)));
     html += fmt::format("<p class=\"meta\">{}, {}, {}{}{} · finding {}</p></article>", nameOf(finding.severity), texts::kindText(finding.kind), texts::relationText(finding.relation),
                         finding.caution.empty() ? "" : ", ", escaped(finding.caution), escaped(finding.id));
     return html;

@@ -48,7 +48,7 @@ void appendFinding(std::string& out, std::size_t number, FindingGroup const& gro
     appendSide(out, "reference", finding.reference);
     appendSide(out, "candidate", finding.candidate);
     if (!finding.explanation.empty()) appendWrapped(out, "     ", finding.explanation);
-    for (auto const* consequence : group.consequences) appendWrapped(out, "     follows: ", consequence->title);
+    for (auto const* consequence : group.consequences) appendWrapped(out, "     follows: ", consequence->title + placesOf(*consequence));
 }
 
 }  // namespace
@@ -80,7 +80,8 @@ std::string textReport(Comparison const& comparison, Datasheet const&, Datasheet
     for (auto const& group : groups) {
         std::string name(texts::severityHeading(group.severity));
         std::transform(name.begin(), name.end(), name.begin(), [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
-        appendHeading(out, fmt::format("{} ({}): {}", name, group.findings.size(), texts::severityMeaning(group.severity)));
+        out += '\n';
+        appendWrapped(out, fmt::format("{} ({}) ", name, group.findings.size()), texts::severityMeaning(group.severity));
         if (group.severity == Severity::Editorial) {
             out += "     Listed in the HTML and JSON reports.\n";
             continue;

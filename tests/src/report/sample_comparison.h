@@ -68,6 +68,7 @@ struct Sample {
     follows.severity = Severity::Function;
     follows.title = "Hysteresis is larger";
     follows.consequenceOf = hazard.id;
+    follows.candidate = Side{2, {}, "0.150", "", "", "", "", ""};
     Finding wording;
     wording.id = "cccccccccccc";
     wording.kind = FindingKind::Wording;

@@ -49,7 +49,7 @@ TEST(TextReport, ShowsBothValuesConditionsAndPages) {
 
 TEST(TextReport, ConsequencesHangUnderTheirCauseAndEditorialOnesAreCounted) {
     auto const text = sampleText();
-    EXPECT_NE(text.find("follows: Hysteresis is larger"), std::string::npos);
+    EXPECT_NE(text.find("follows: Hysteresis is larger (candidate page 2)"), std::string::npos);
     EXPECT_NE(text.find("1 hazard, 1 function, 0 margin, 0 note, 1 editorial"), std::string::npos);
     EXPECT_EQ(text.find("Spelling of colour"), std::string::npos);
 }
