@@ -32,7 +32,7 @@ model::Datasheet sheet() {
 
 TEST(DatasheetText, SaysWhatWasUnderstood) {
     auto const text = datasheetText(sheet());
-    for (auto const* part : {"XK104, 2 pages", "Warning    no text layer on page 2", "5 Absolute maximum ratings", "– / – / 6.0 V   (Ta = 25 °C)", "gate of the charge FET",
+    for (auto const* part : {"XK104, 2 pages", "Warning    no text layer on page 2", "5 Absolute maximum ratings", "– / – / 6.0 V (Ta = 25 °C)", "gate of the charge FET",
                              "Detection: 4.280 V", "zero-volt-charging: inhibited", "9 numbers: 9 in parameters", "0 unaccounted for"}) {
         EXPECT_NE(text.find(part), std::string::npos) << part << "\n" << text;
     }
