@@ -1,6 +1,7 @@
 #include "text/fold.h"
 
 #include <array>
+#include <cstdint>
 #include <optional>
 #include <utility>
 
@@ -46,6 +47,39 @@ icu::Normalizer2 const* nfkc() {
     UErrorCode status = U_ZERO_ERROR;
     icu::Normalizer2 const* instance = icu::Normalizer2::getNFKCInstance(status);
     return U_SUCCESS(status) != 0 ? instance : nullptr;
+}
+
+// Characters that NFC neither changes nor joins with a neighbour: a text of them
+// alone is normal, which spares ICU two passes. A cautious list of what datasheets
+// print; combining marks, jamo and compatibility ideographs are not in it.
+bool isInertInNfc(char32_t code) {
+    if (code < 0x300) return true;
+    if (code < 0x2010) return (code >= 0x391 && code <= 0x3C9) || (code >= 0x400 && code <= 0x482);
+    if (code < 0x2070) return code <= 0x2060;
+    return (code <= 0x20BF) || (code >= 0x2100 && code <= 0x2125) || (code >= 0x2190 && code <= 0x2328) || (code >= 0x2460 && code <= 0x2775) ||
+           (code >= 0x3000 && code <= 0x3029) || (code >= 0x3041 && code <= 0x3096) || (code >= 0x30A1 && code <= 0x30FE) ||
+           (code >= 0x3380 && code <= 0x33DF) || (code >= 0x4E00 && code <= 0x9FA5) || (code >= 0xE000 && code <= 0xF8FF) ||
+           (code >= 0xFF01 && code <= 0xFF5E) || code == kReplacementCharacter;
+}
+
+// NFC forms of these are what the table below makes of them anyway.
+bool foldsLikeItsNfc(char32_t code) { return code == 0x2126 || code == 0x212A || code == 0x212B; }
+
+enum class Singletons : std::uint8_t { Kept, Normalised };
+
+// A valid text of inert characters; `singletons`: whether ohm, kelvin and angstrom signs may stay in it.
+bool isNormalAlready(std::string_view utf8, Singletons singletons) {
+    for (std::size_t at = 0; at < utf8.size();) {
+        if (static_cast<unsigned char>(utf8[at]) < 0x80) {
+            ++at;
+            continue;
+        }
+        std::size_t const begin = at;
+        char32_t const code = decodeNext(utf8, at);
+        if (code == kReplacementCharacter && at == begin + 1) return false;
+        if (!isInertInNfc(code) && !(singletons == Singletons::Kept && foldsLikeItsNfc(code))) return false;
+    }
+    return true;
 }
 
 // Square units of the block U+3380 … U+33DF that datasheets use.
@@ -161,16 +195,45 @@ std::string withoutLookAlikes(std::string_view utf8) {
     return result;
 }
 
+// How a byte counts when asking whether a text needs folding at all.
+enum class ByteKind : std::uint8_t { Plain, Space, EqualSign, Hyphen, Special };
+
+constexpr std::array<ByteKind, 256> kByteKinds = [] {
+    std::array<ByteKind, 256> kinds{};
+    for (std::size_t i = 0; i < kinds.size(); ++i) kinds[i] = i < 0x20 || i >= 0x7F ? ByteKind::Special : ByteKind::Plain;
+    kinds[' '] = ByteKind::Space;
+    kinds['='] = ByteKind::EqualSign;
+    kinds['-'] = ByteKind::Hyphen;
+    return kinds;
+}();
+
+ByteKind kindOf(char c) { return kByteKinds[static_cast<unsigned char>(c)]; }
+
 bool needsNoFolding(std::string_view utf8) {
-    char previous = ' ';
-    for (char const c : utf8) {
-        if (static_cast<unsigned char>(c) >= 0x7F || (c < ' ')) return false;
-        if (c == ' ' && previous == ' ') return false;
-        if (c == '=' && (previous == '<' || previous == '>')) return false;
-        if (c == '-' && (previous == '/' || previous == '+')) return false;
-        previous = c;
+    for (std::size_t at = 0; at < utf8.size(); ++at) {
+        ByteKind const kind = kindOf(utf8[at]);
+        if (kind == ByteKind::Plain) continue;
+        char const previous = at > 0 ? utf8[at - 1] : ' ';
+        if (kind == ByteKind::Special) return false;
+        if (kind == ByteKind::Space && previous == ' ') return false;
+        if (kind == ByteKind::EqualSign && (previous == '<' || previous == '>')) return false;
+        if (kind == ByteKind::Hyphen && (previous == '/' || previous == '+')) return false;
     }
-    return utf8.empty() || previous != ' ';
+    return utf8.empty() || utf8.back() != ' ';
+}
+
+// End of the plain characters from `at` on, single spaces between them included.
+std::size_t endOfPlainRun(std::string_view utf8, std::size_t at) {
+    while (at < utf8.size()) {
+        if (kindOf(utf8[at]) == ByteKind::Plain) {
+            ++at;
+        } else if (utf8[at] == ' ' && at + 1 < utf8.size() && kindOf(utf8[at + 1]) == ByteKind::Plain) {
+            at += 2;
+        } else {
+            break;
+        }
+    }
+    return at;
 }
 
 void replaceTail(std::string& result, std::string_view tail, std::string_view by) {
@@ -187,6 +250,14 @@ public:
     std::string fold(std::string_view utf8) {
         m_result.reserve(utf8.size() + 8);
         for (std::size_t at = 0; at < utf8.size();) {
+            if (!m_pendingSpace && kindOf(utf8[at]) == ByteKind::Plain) {  // nothing to decide up to the end of the run
+                std::size_t const end = endOfPlainRun(utf8, at);
+                m_result.append(utf8.substr(at, end - at));
+                m_softHyphen = m_lastCjk = false;
+                at = end;
+                continue;
+            }
+            std::size_t const begin = at;
             char32_t const code = decodeNext(utf8, at);
             if (isSpace(code)) {
                 m_pendingSpace = true;
@@ -198,6 +269,10 @@ public:
                 continue;
             }
             if (code < 0x20 || code == 0x7F) continue;
+            if (code < 0x80) {
+                put(utf8.substr(begin, 1), code);
+                continue;
+            }
             if (code >= 0xFF61 && code <= 0xFF9F) m_halfWidthKana = true;
             if (code >= 0x300 && code <= 0x36F) m_combining = true;
             if (auto const by = replacement(code)) {
@@ -207,9 +282,7 @@ public:
                 char const narrow = static_cast<char>(code - 0xFEE0);
                 put(std::string_view(&narrow, 1), code);
             } else {
-                m_unit.clear();
-                append(m_unit, code);
-                put(m_unit, code);
+                put(utf8.substr(begin, at - begin), code);
             }
         }
         if (m_cyrillic) m_result = withoutLookAlikes(m_result);
@@ -243,6 +316,7 @@ private:
         m_pendingSpace = m_pendingBreak = m_softHyphen = false;
         m_result.append(piece);
         m_lastCjk = cjk;
+        if (m_result.back() != '=' && m_result.back() != '-') return;
         if (endsWith(m_result, "<=")) replaceTail(m_result, "<=", "≤");
         else if (endsWith(m_result, ">=")) replaceTail(m_result, ">=", "≥");
         else if (endsWith(m_result, "+/-")) replaceTail(m_result, "+/-", "±");
@@ -250,7 +324,6 @@ private:
     }
 
     std::string m_result;
-    std::string m_unit;
     bool m_pendingSpace = false;
     bool m_pendingBreak = false;
     bool m_softHyphen = false;
@@ -263,13 +336,13 @@ private:
 }  // namespace
 
 std::string toNfc(std::string_view utf8) {
-    if (isAscii(utf8)) return std::string(utf8);
+    if (isNormalAlready(utf8, Singletons::Normalised)) return std::string(utf8);
     return normalised(utf8, nfc());
 }
 
 std::string foldForComparison(std::string_view utf8) {
     if (needsNoFolding(utf8)) return std::string(utf8);
-    if (isAscii(utf8)) return Folder().fold(utf8);
+    if (isNormalAlready(utf8, Singletons::Kept)) return Folder().fold(utf8);
     return Folder().fold(normalised(utf8, nfc()));
 }
 
@@ -292,6 +365,34 @@ std::string_view singular(std::string_view word) {
     return word.substr(0, word.size() - 1);
 }
 
+namespace {
+
+struct SpellingHints {
+    bool stem = false;  // holds a pair of letters without which no stem of two spellings is there
+    bool ise = false;   // holds "is"
+};
+
+// Most words hold none of the pairs: one pass instead of a search for every stem.
+SpellingHints spellingHints(std::string_view word) {
+    SpellingHints hints;
+    for (std::size_t i = 1; i < word.size(); ++i) {
+        char const before = word[i - 1];
+        switch (word[i]) {
+            case 'u': hints.stem = hints.stem || before == 'o' || before == 'g' || before == 'i'; break;
+            case 'r': hints.stem = hints.stem || before == 't' || before == 'b'; break;
+            case 'm': hints.stem = hints.stem || before == 'm'; break;
+            case 'c': hints.stem = hints.stem || before == 'n'; break;
+            case 'l': hints.stem = hints.stem || before == 'l'; break;
+            case 'y': hints.stem = hints.stem || before == 'e'; break;
+            case 's': hints.ise = hints.ise || before == 'i'; break;
+            default: break;
+        }
+    }
+    return hints;
+}
+
+}  // namespace
+
 std::string unifiedSpelling(std::string_view word) {
     // Whole stems that differ between British and American sheets; the first spelling becomes the second.
     static constexpr std::array<std::pair<std::string_view, std::string_view>, 24> kStems{{
@@ -303,7 +404,9 @@ std::string unifiedSpelling(std::string_view word) {
     }};
     std::string result(word);
     if (result.size() < 4 || !isAscii(result)) return result;
+    SpellingHints const hints = spellingHints(result);
     for (auto const& [british, american] : kStems) {
+        if (!hints.stem) break;
         std::size_t const at = result.find(british);
         if (at != std::string::npos) result.replace(at, british.size(), american);
     }
@@ -311,6 +414,7 @@ std::string unifiedSpelling(std::string_view word) {
     static constexpr std::array<std::string_view, 12> kIse{"initialise", "optimise", "minimise", "maximise", "stabilise", "normalise",
                                                            "characterise", "recognise", "utilise", "summarise", "polarise", "neutralise"};
     for (std::string_view const stem : kIse) {
+        if (!hints.ise) break;
         std::string_view const root = stem.substr(0, stem.size() - 2);
         if (result.compare(0, root.size(), root) == 0 && result.size() > root.size() && result[root.size()] == 's') result[root.size()] = 'z';
     }

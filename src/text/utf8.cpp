@@ -1,5 +1,9 @@
 #include "text/utf8.h"
 
+#include <array>
+#include <cstdint>
+#include <cstring>
+
 // Decoding by hand: the tables of the Unicode standard (3.9, D92) as comparisons.
 // Tested by tests/src/text/utf8_test.cpp.
 
@@ -69,19 +73,22 @@ void append(std::string& utf8, char32_t code) {
     if ((code >= 0xD800 && code <= 0xDFFF) || code > 0x10FFFF) code = kReplacementCharacter;
     if (code < 0x80) {
         utf8.push_back(static_cast<char>(code));
-    } else if (code < 0x800) {
-        utf8.push_back(static_cast<char>(0xC0U | (code >> 6U)));
-        utf8.push_back(static_cast<char>(0x80U | (code & 0x3FU)));
-    } else if (code < 0x10000) {
-        utf8.push_back(static_cast<char>(0xE0U | (code >> 12U)));
-        utf8.push_back(static_cast<char>(0x80U | ((code >> 6U) & 0x3FU)));
-        utf8.push_back(static_cast<char>(0x80U | (code & 0x3FU)));
-    } else {
-        utf8.push_back(static_cast<char>(0xF0U | (code >> 18U)));
-        utf8.push_back(static_cast<char>(0x80U | ((code >> 12U) & 0x3FU)));
-        utf8.push_back(static_cast<char>(0x80U | ((code >> 6U) & 0x3FU)));
-        utf8.push_back(static_cast<char>(0x80U | (code & 0x3FU)));
+        return;
     }
+    std::array<char, 4> bytes{};
+    std::size_t count = 0;
+    if (code < 0x800) {
+        bytes[count++] = static_cast<char>(0xC0U | (code >> 6U));
+    } else if (code < 0x10000) {
+        bytes[count++] = static_cast<char>(0xE0U | (code >> 12U));
+        bytes[count++] = static_cast<char>(0x80U | ((code >> 6U) & 0x3FU));
+    } else {
+        bytes[count++] = static_cast<char>(0xF0U | (code >> 18U));
+        bytes[count++] = static_cast<char>(0x80U | ((code >> 12U) & 0x3FU));
+        bytes[count++] = static_cast<char>(0x80U | ((code >> 6U) & 0x3FU));
+    }
+    bytes[count++] = static_cast<char>(0x80U | (code & 0x3FU));
+    utf8.append(bytes.data(), count);
 }
 
 std::u32string toUtf32(std::string_view utf8) {
@@ -99,20 +106,29 @@ std::string toUtf8(std::u32string_view codes) {
 }
 
 bool isAscii(std::string_view utf8) {
-    for (char const c : utf8) {
-        if (static_cast<unsigned char>(c) >= 0x80) return false;
+    constexpr std::uint64_t kHighBits = 0x8080808080808080U;
+    std::size_t at = 0;
+    for (; at + sizeof(std::uint64_t) <= utf8.size(); at += sizeof(std::uint64_t)) {
+        std::uint64_t eight = 0;
+        std::memcpy(&eight, utf8.data() + at, sizeof(eight));
+        if ((eight & kHighBits) != 0) return false;
+    }
+    for (; at < utf8.size(); ++at) {
+        if (static_cast<unsigned char>(utf8[at]) >= 0x80) return false;
     }
     return true;
 }
 
 std::string cleaned(std::string_view utf8) {
-    std::string result;
-    result.reserve(utf8.size());
-    if (isAscii(utf8)) {
-        result = utf8;
-        return result;
+    // Nearly all text is valid: only what follows the first invalid byte is written anew.
+    std::size_t at = 0;
+    while (at < utf8.size()) {
+        std::size_t next = at;
+        if (decodeNext(utf8, next) == kReplacementCharacter && next == at + 1) break;
+        at = next;
     }
-    for (std::size_t at = 0; at < utf8.size();) append(result, decodeNext(utf8, at));
+    std::string result(utf8.substr(0, at));
+    while (at < utf8.size()) append(result, decodeNext(utf8, at));
     return result;
 }
 

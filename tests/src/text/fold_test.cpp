@@ -45,6 +45,21 @@ TEST(Fold, whatIsDrawnAlikeBecomesOneSpelling) {
              {"25\u00B0\u0421", "25\u00B0C"},  // Cyrillic letter behind the degree sign
              {"\u7535\u538B \u68C0\u6D4B", "\u7535\u538B\u68C0\u6D4B"},
              {"e\u0301", "\u00E9"},
+             {"A_ = 5", "A_ = 5"},
+             {"x<=5 and y >= 6", "x\u22645 and y \u2265 6"},
+             {"a - b / c -d +- e", "a - b / c -d \u00B1 e"},
+             {"line one\nline two", "line one line two"},
+             {"25 \u00B0\nC", "25 \u00B0C"},
+             {"25 \u00B0 K", "25 \u00B0 K"},
+             {"soft\u00AD case", "softcase"},
+             {"\u00B5A  at  25 \u00B0C, typ.", "\u00B5A at 25 \u00B0C, typ."},
+             {"\u2126\u212A\u212B", "\u03A9K\u00C5"},
+             {"\u2013= \u2212-", "-= --"},
+             {"\u7535 A\u538B", "\u7535 A\u538B"},
+             {"tab\tand\x01" "control", "tab andcontrol"},
+             {"\u1100\u1161", "\uAC00"},
+             {"\uF8F1 a", "\uF8F1 a"},
+             {"end \xE2\x82", "end \uFFFD\uFFFD"},
          }) {
         EXPECT_EQ(foldForComparison(row.printed), row.folded) << row.printed;
     }
@@ -65,6 +80,33 @@ TEST(Fold, keysMatchNames) {
     }
     EXPECT_NE(foldKey("charge"), foldKey("charger"));
     EXPECT_NE(foldKey("bus"), foldKey("bu"));
+}
+
+// Two spellings are told by pairs of letters before any stem is searched for.
+TEST(Fold, everyStemOfTwoSpellingsIsFound) {
+    for (auto const& [british, american] : std::initializer_list<std::pair<char const*, char const*>>{
+             {"colours", "colors"}, {"favourable", "favorable"}, {"neighbouring", "neighboring"}, {"centred", "centerd"}, {"metre", "meter"},
+             {"fibre", "fiber"}, {"analogue", "analog"}, {"catalogue", "catalog"}, {"programmed", "programd"}, {"licence", "license"},
+             {"defence", "defense"}, {"labelled", "labeled"}, {"cancelled", "canceled"}, {"modelling", "modeling"}, {"travelling", "traveling"},
+             {"grey", "gray"}, {"aluminium", "aluminum"}, {"mould", "mold"}, {"reprogrammable", "reprogramable"}, {"tolerancing", "tolerance"},
+             {"honour", "honor"}, {"vapour", "vapor"}, {"signalling", "signaling"}, {"initialised", "initialized"}, {"neutralising", "neutralizing"},
+             {"noise", "noise"}, {"rise", "rise"}}) {
+        EXPECT_EQ(unifiedSpelling(british), american);
+    }
+}
+
+// What stays as it is without asking for the normal form, and what must not.
+TEST(Fold, normalFormsAreFoundWithoutFail) {
+    for (char const* normal : {"\u00B5A \u00B1 25 \u00B0C", "\u03A9 \u2264 \u221A", "\u7535\u538B\u3002", "\u041F\u0438\u043D", "\uF061", "\u2022 \u2013"}) EXPECT_EQ(toNfc(normal), normal);
+    EXPECT_EQ(toNfc("k\u2126"), "k\u03A9");
+    EXPECT_EQ(toNfc("\u212A"), "K");
+    EXPECT_EQ(toNfc("\u037E"), ";");
+    EXPECT_EQ(toNfc("\u0387"), "\u00B7");
+    EXPECT_EQ(toNfc("\u2329"), "\u3008");
+    EXPECT_EQ(toNfc("\u304B\u3099"), "\u304C");
+    EXPECT_EQ(toNfc("\u0438\u0306"), "\u0439");
+    EXPECT_EQ(toNfc("\uF900"), "\u8C48");
+    EXPECT_EQ(toNfc("=\u0338"), "\u2260");
 }
 
 TEST(Fold, invalidBytesAreReplaced) {
