@@ -42,20 +42,33 @@ constexpr BoundSpelling kBounds[] = {
     {"~", BoundWord::About, BoundSpelling::Where::Front}, {"≈", BoundWord::About, BoundSpelling::Where::Front},
 };
 
-bool startsWithNoCase(std::string_view text, std::string_view word) {
-    return text.size() >= word.size() && text::asciiLower(text.substr(0, word.size())) == word;
+char lower(char c) { return text::isAsciiUpper(c) ? static_cast<char>(c + ('a' - 'A')) : c; }
+
+// `word` is in lower case.
+bool equalsNoCase(std::string_view text, std::string_view word) {
+    for (std::size_t i = 0; i < word.size(); ++i) {
+        if (lower(text[i]) != word[i]) return false;
+    }
+    return true;
 }
 
+bool startsWithNoCase(std::string_view text, std::string_view word) { return text.size() >= word.size() && equalsNoCase(text.substr(0, word.size()), word); }
+
 bool endsWithNoCase(std::string_view text, std::string_view word) {
-    return text.size() >= word.size() && text::asciiLower(text.substr(text.size() - word.size())) == word;
+    return text.size() >= word.size() && lower(text.back()) == word.back() && equalsNoCase(text.substr(text.size() - word.size()), word);
 }
 
 }  // namespace
 
 BoundWord takeBoundWord(std::string_view& text) {
+    if (text.empty()) return BoundWord::None;
+    char const first = lower(text.front());
+    char const last = lower(text.back());
     for (BoundSpelling const& bound : kBounds) {
-        bool const front = bound.where != BoundSpelling::Where::Back;
-        bool const back = bound.where != BoundSpelling::Where::Front;
+        // The text stays as it is until a spelling is taken, so its two ends rule out nearly all of them.
+        bool const front = bound.where != BoundSpelling::Where::Back && first == bound.word.front();
+        bool const back = bound.where != BoundSpelling::Where::Front && last == bound.word.back();
+        if (!front && !back) continue;
         bool const letters = text::isAsciiLetter(bound.word.front());
         if (front && startsWithNoCase(text, bound.word)) {
             std::string_view rest = text.substr(bound.word.size());

@@ -1,5 +1,6 @@
 // The notations that datasheets print, one line each: as printed, what is known
 // beside it, and the interval in the coherent unit.
+#include "quantity/bound_words.h"
 #include "quantity/cell.h"
 
 #include <gtest/gtest.h>
@@ -191,6 +192,30 @@ TEST(Notation, boundsKeepWhetherTheyIncludeTheNumber) {
     EXPECT_TRUE(parseValue("1.5V<VDD≤5.5V").loOpen);
     EXPECT_FALSE(parseValue("1.5V<VDD≤5.5V").hiOpen);
     EXPECT_TRUE(parseValue("3.0V未満").hiOpen);
+}
+
+TEST(Notation, boundWordsAreTakenInAnyCaseFromBothEnds) {
+    struct Row {
+        char const* printed;
+        BoundWord meaning;
+        char const* rest;
+    };
+    for (Row const& row : std::initializer_list<Row>{{"Max. 5 V", BoundWord::AtMost, "5 V"},
+                                                     {"5 V MAX", BoundWord::AtMost, "5 V"},
+                                                     {"Not More Than 3", BoundWord::AtMost, "3"},
+                                                     {"3 s, or more", BoundWord::AtLeast, "3 s"},
+                                                     {"höchstens 4 V", BoundWord::AtMost, "4 V"},
+                                                     {"min: 2", BoundWord::AtLeast, "2"},
+                                                     {"5 min", BoundWord::None, "5 min"},
+                                                     {"maximal", BoundWord::None, "maximal"},
+                                                     {"Max", BoundWord::None, "Max"},
+                                                     {"3V以上", BoundWord::AtLeast, "3V"},
+                                                     {"~7", BoundWord::About, "7"},
+                                                     {"", BoundWord::None, ""}}) {
+        std::string_view text = row.printed;
+        EXPECT_EQ(takeBoundWord(text), row.meaning) << row.printed;
+        EXPECT_EQ(text, row.rest) << row.printed;
+    }
 }
 
 TEST(Notation, wordsStayWords) {
