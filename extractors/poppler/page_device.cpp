@@ -83,8 +83,7 @@ PageDevice::PageDevice(FontTable& fonts) : m_fonts(fonts) {
     // up to a fifth of a pass. A profile without colours makes Poppler use the
     // plain colour space that stands beside the profile, which is near enough
     // to tell black from grey from red.
-    static GfxLCMSProfilePtr const colourless = make_GfxLCMSProfilePtr(cmsCreateNULLProfile());
-    setDisplayProfile(colourless);
+    setDisplayProfile(make_GfxLCMSProfilePtr(cmsCreateNULLProfile()));
 #endif
 }
 

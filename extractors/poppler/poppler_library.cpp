@@ -10,7 +10,13 @@
 #include <string_view>
 
 #include <Error.h>
+#include <GfxState.h>
 #include <GlobalParams.h>
+#include <Page.h>
+
+#ifdef STANDIN_HAS_LCMS
+#include <lcms2.h>
+#endif
 
 namespace standin::poppler {
 
@@ -50,8 +56,27 @@ void collect(ErrorCategory, Goffset, char const* message) {
 
 }  // namespace
 
+namespace {
+
+// The first graphics state makes colour profiles that all share, without a lock:
+// two readers that open at the same moment would each make them.
+void makeSharedProfiles() {
+    PDFRectangle const page(0, 0, 1, 1);
+    GfxState state(72, 72, &page, 0, false);
+#ifdef STANDIN_HAS_LCMS
+    state.setDisplayProfile(make_GfxLCMSProfilePtr(cmsCreateNULLProfile()));
+#endif
+}
+
+struct Library {
+    GlobalParamsIniter initialiser{collect};
+    Library() { makeSharedProfiles(); }
+};
+
+}  // namespace
+
 void ensureLibrary() {
-    static GlobalParamsIniter const initialiser(collect);
+    static Library const library;
 }
 
 MessageSink::MessageSink(std::vector<std::string>& messages) : m_previous(t_messages) { t_messages = &messages; }
