@@ -81,6 +81,24 @@ constexpr std::array kFamilies{
 
 constexpr int kMostLeads = 400;
 
+// The families of one first letter as a chain in the order of the table: first of
+// each letter, and the next one behind each family; -1 ends it.
+struct FamilyChains {
+    std::array<int, 26> first{};
+    std::array<int, std::size(kFamilies)> next{};
+};
+
+constexpr FamilyChains kChains = [] {
+    FamilyChains chains;
+    for (int& first : chains.first) first = -1;
+    for (std::size_t i = std::size(kFamilies); i-- > 0;) {
+        int& first = chains.first[static_cast<std::size_t>(kFamilies[i].name.front() - 'A')];
+        chains.next[i] = first;
+        first = static_cast<int>(i);
+    }
+    return chains;
+}();
+
 bool isAlnum(char c) { return text::isAsciiLetter(c) || text::isAsciiDigit(c) || static_cast<unsigned char>(c) >= 0x80; }
 char upper(char c) { return text::isAsciiLower(c) ? static_cast<char>(c - 'a' + 'A') : c; }
 bool isJoint(char c) { return c == '-' || c == ' ' || c == '.' || c == '_'; }
@@ -217,9 +235,8 @@ std::optional<PackageName> findPackageName(std::string_view text) {
         if (first < 'B' || first > 'X') continue;
         bool const starts = at == 0 || !isAlnum(text[at - 1]) || static_cast<unsigned char>(text[at - 1]) >= 0x80;
         if (!starts) continue;
-        for (auto const& family : kFamilies) {
-            if (family.name.front() != first) continue;
-            if (auto found = nameAt(text, at, family)) return found;
+        for (int index = kChains.first[static_cast<std::size_t>(first - 'A')]; index >= 0; index = kChains.next[static_cast<std::size_t>(index)]) {
+            if (auto found = nameAt(text, at, kFamilies[static_cast<std::size_t>(index)])) return found;
         }
     }
     return std::nullopt;
