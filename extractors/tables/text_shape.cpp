@@ -27,8 +27,6 @@ bool isComparison(char32_t c) { return c == U'<' || c == U'>' || c == U'\u2264' 
 
 bool isSpace(char32_t c) { return c == U' ' || c == U'\u00A0' || c == U'\u3000' || (c >= U'\u2000' && c <= U'\u200B'); }
 
-bool isLatin(char32_t c) { return (c >= U'a' && c <= U'z') || (c >= U'A' && c <= U'Z'); }
-
 bool isDigit(char32_t c) { return (c >= U'0' && c <= U'9') || (c >= U'\uFF10' && c <= U'\uFF19'); }
 
 constexpr std::size_t kLongestValue = 34;   // characters
@@ -57,6 +55,15 @@ Shape shapeOf(std::string_view text) {
     std::size_t count = 0;
     std::size_t at = 0;
     while (at < text.size()) {
+        if (char const plain = text[at]; text::isAsciiLetter(plain)) {  // most of a table is letters: they count as nothing else
+            ++at;
+            ++count;
+            ++letters;
+            any = true;
+            lowerRun = text::isAsciiLower(plain) ? lowerRun + 1 : 0;
+            longestRun = lowerRun > longestRun ? lowerRun : longestRun;
+            continue;
+        }
         char32_t const c = text::decodeNext(text, at);
         if (isSpace(c)) {
             lowerRun = 0;
@@ -69,7 +76,6 @@ Shape shapeOf(std::string_view text) {
         }
         ++count;
         if (isDigit(c)) ++digits;
-        if (isLatin(c)) ++letters;
         if (isDash(c)) ++dashes;
         if (c == U'*' || c == U'/' || c == U'.' || c == U'\u2026') ++marks;
         if (isOperator(c)) ++operators;
@@ -77,8 +83,7 @@ Shape shapeOf(std::string_view text) {
         if (isComparison(c)) ++comparisons;
         if (c == U'=' || c == U'\uFF1D' || c == U':' || c == U'\uFF1A') equals = true;
         if (c > 0x2E80 && !isDash(c) && c != U'\u2103' && c < 0xFF00) ++wide;
-        lowerRun = c >= U'a' && c <= U'z' ? lowerRun + 1 : 0;
-        longestRun = lowerRun > longestRun ? lowerRun : longestRun;
+        lowerRun = 0;
     }
     if (!any) return Shape::Empty;
     if (isValueWord(text)) return Shape::Expression;
@@ -131,12 +136,12 @@ bool statesConditions(std::string_view text) {
         text.find("\uFF1D") != std::string_view::npos) {
         return true;
     }
-    static constexpr std::array<std::string_view, 16> kPhrases{
-        "unless", "otherwise", "noted", "\u00B0C", "\u2103", "\u00BAC", "除非", "另外", "另行", "条件", "指定", "特記", "sofern", "soweit", "если не",
+    static constexpr std::array<std::string_view, 16> kPhrases{  // in lower case
+        "unless", "otherwise", "noted", "\u00B0c", "\u2103", "\u00BAc", "除非", "另外", "另行", "条件", "指定", "特記", "sofern", "soweit", "если не",
         "respect to"};
     auto const lower = text::asciiLower(text);
     for (auto phrase : kPhrases) {
-        if (lower.find(text::asciiLower(phrase)) != std::string::npos) return true;
+        if (lower.find(phrase) != std::string::npos) return true;
     }
     return false;
 }
