@@ -438,6 +438,10 @@ std::string foldKey(std::string_view utf8) {
             flush();
             continue;
         }
+        if (code < 0x80) {
+            word.push_back(static_cast<char>(code));
+            continue;
+        }
         if (code == 0x2022 || code == 0x3001 || code == 0x3002 || code == 0xB7 || (code >= 0x3008 && code <= 0x3011)) continue;
         append(word, code);
     }

@@ -92,9 +92,18 @@ void append(std::string& utf8, char32_t code) {
 }
 
 std::u32string toUtf32(std::string_view utf8) {
-    std::u32string codes;
-    codes.reserve(utf8.size());
-    for (std::size_t at = 0; at < utf8.size();) codes.push_back(decodeNext(utf8, at));
+    std::u32string codes(utf8.size(), U'\0');
+    std::size_t count = 0;
+    for (std::size_t at = 0; at < utf8.size();) {
+        unsigned char const byte = static_cast<unsigned char>(utf8[at]);
+        if (byte < 0x80) {
+            codes[count++] = byte;
+            ++at;
+        } else {
+            codes[count++] = decodeNext(utf8, at);
+        }
+    }
+    codes.resize(count);
     return codes;
 }
 
