@@ -262,7 +262,8 @@ std::vector<Draft> findPropertyDifferences(SheetPair const& sheets) {
     auto first = [](std::vector<std::string> const& list) { return list.empty() ? std::string() : list.front(); };
     compare("part", first(r.partNumbers), first(c.partNumbers));
     compare("maker", r.maker, c.maker);
-    compare("title", r.title, c.title);
+    // The title is not printed: a program that saves the file again may add or drop it.
+    if (!r.title.empty() && !c.title.empty()) compare("title", r.title, c.title);
     compare("revision", r.revision, c.revision);
     compare("date", r.date, c.date);
     std::vector<Draft> drafts;

@@ -67,7 +67,7 @@ public:
         std::vector<Pin const*> freeReference;
         std::vector<char> met(candidate.pins.size(), 0);
         for (auto const* r : reference.pins) {
-            auto const at = find(candidate.pins, met, [&](Pin const& c) { return spaceless(c.number) == spaceless(r->number) && !r->number.empty() && nodeKey(c.name) == nodeKey(r->name); });
+            auto const at = find(candidate.pins, met, [&](Pin const& c) { return spaceless(c.number) == spaceless(r->number) && !(r->number.empty() && r->name.empty()) && nodeKey(c.name) == nodeKey(r->name); });
             if (at < 0) {
                 freeReference.push_back(r);
                 continue;

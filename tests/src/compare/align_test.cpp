@@ -120,6 +120,15 @@ TEST(Align, FindsNothingInASheetAgainstItself) {
     for (auto const& section : comparison.sections) EXPECT_EQ(section.similarity, 1.0) << section.reference;
 }
 
+// A program that saves a file again may write a title into it that no page prints.
+TEST(Align, ATitleThatOneFileLacksIsNoDifference) {
+    Datasheet const sheet = sheetOf({});
+    Datasheet titled = sheet;
+    titled.document.title = sheet.document.title.empty() ? "Logger" : "";
+    Comparison const comparison = compared(sheet, titled);
+    EXPECT_TRUE(comparison.findings.empty()) << listed(comparison);
+}
+
 TEST(Align, PairsEachOfSeveralEqualRowsWithItsOwnTwin) {
     SheetBuilder builder;
     builder.section(SectionKind::Characteristics, "Electrical characteristics");

@@ -33,6 +33,10 @@ TEST(PinFindings, NeverTakeCellMinusForPackMinus) {
     EXPECT_EQ(drafts[0].finding.relation, Relation::MeaningChanged);
 }
 
+TEST(PinFindings, APinWithoutANumberMeetsItself) {
+    EXPECT_TRUE(compared({{"", "Thermal pad", "tied to VSS"}}, {{"", "Thermal pad", "tied to VSS"}}).empty());
+}
+
 TEST(PinFindings, FindExchangedPins) {
     auto const drafts = compared({{"1", "DO", "a"}, {"3", "CO", "b"}}, {{"1", "CO", "c"}, {"3", "DO", "d"}});
     ASSERT_EQ(drafts.size(), 2U);
