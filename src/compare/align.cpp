@@ -6,6 +6,7 @@
 #include "compare/align.h"
 
 #include <algorithm>
+#include <future>
 #include <iterator>
 #include <map>
 #include <string>
@@ -150,9 +151,11 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     comparison.reference = reference.document;
     comparison.candidate = candidate.document;
 
+    // Neither needs the other, and together they are most of the work.
+    auto proseReading = std::async(std::launch::async, [&sheets] { return findProseDifferences(sheets); });
     ParameterPairing const pairing = pairParameters(sheets);
     ParameterFindings parameters = findParameterDifferences(sheets, pairing);
-    ProseFindings prose = findProseDifferences(sheets);
+    ProseFindings prose = proseReading.get();
     SectionFindings sections = pairSections(sheets);
     weighSections(sections.pairs, sheets, prose, pairing);
 
