@@ -24,6 +24,11 @@ double rounded(Points value) {
 
 }  // namespace
 
+Members::Members() : m_object(Json::object()) {
+    constexpr std::size_t kUsual = 24;  // the largest of our objects
+    static_cast<Json::object_t::Container&>(m_object.get_ref<Json::object_t&>()).reserve(kUsual);
+}
+
 void Members::append(char const* key, Json value) {
     static_cast<Json::object_t::Container&>(m_object.get_ref<Json::object_t&>()).emplace_back(key, std::move(value));
 }

@@ -25,13 +25,14 @@ using Json = nlohmann::ordered_json;
 //     Members().add("page", 3).add("text", text).take()
 class Members {
 public:
+    Members();
     Members& add(char const* key, Json value) &;
     Members&& add(char const* key, Json value) &&;
     [[nodiscard]] Json take() { return std::move(m_object); }
 
 private:
     void append(char const* key, Json value);
-    Json m_object = Json::object();
+    Json m_object;
 };
 
 // Writing.
