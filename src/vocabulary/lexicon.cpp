@@ -280,13 +280,22 @@ void Lexicon::scan(std::string_view text, std::vector<ConceptId>& ids, OnUnknown
         onUnknown(first, ids);
         position = firstEnd;
     }
+}
+
+namespace {
+
+void sortOnce(std::vector<ConceptId>& ids) {
     std::sort(ids.begin(), ids.end());
     ids.erase(std::unique(ids.begin(), ids.end()), ids.end());
 }
 
+}  // namespace
+
 Concepts Lexicon::read(std::string_view text) const {
     Concepts concepts;
-    scan(text, concepts.ids, [&concepts](std::string_view, std::vector<ConceptId>&) { ++concepts.unknown; });
+    scan(text, concepts.spoken, [&concepts](std::string_view, std::vector<ConceptId>&) { ++concepts.unknown; });
+    concepts.ids = concepts.spoken;
+    sortOnce(concepts.ids);
     return concepts;
 }
 
@@ -299,8 +308,7 @@ Concepts Lexicon::readAndLearn(std::string_view text) {
         addPhrase(word, {id});
         concepts.ids.push_back(id);
     }
-    std::sort(concepts.ids.begin(), concepts.ids.end());
-    concepts.ids.erase(std::unique(concepts.ids.begin(), concepts.ids.end()), concepts.ids.end());
+    sortOnce(concepts.ids);
     return concepts;
 }
 

@@ -37,6 +37,7 @@ struct Concept {
 // What a text says, word order given up.
 struct Concepts {
     std::vector<ConceptId> ids;  // sorted, each once
+    std::vector<ConceptId> spoken;  // in the order of the text; repeated where said again
     int unknown = 0;             // words that no entry uses
     [[nodiscard]] bool has(ConceptId id) const;
     [[nodiscard]] bool containsAll(std::vector<ConceptId> const& wanted) const;  // wanted is sorted

@@ -320,7 +320,8 @@ std::vector<Topic> Vocabulary::topics(std::string_view sentence, std::string_vie
             covered.insert(covered.end(), combined.concepts.begin(), combined.concepts.end());
         }
     }
-    for (ConceptId id : said.ids) {
+    // Among equals what is named first is the subject.
+    for (ConceptId id : said.spoken) {
         if (std::find(covered.begin(), covered.end(), id) != covered.end()) {
             continue;
         }

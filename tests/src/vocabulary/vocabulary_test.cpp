@@ -76,6 +76,7 @@ TEST(Vocabulary, TopicsOfSentences) {
     EXPECT_EQ(first("Release from the overdischarge state is shown in the chart.", "lithium-protection").caution, "C-ODR");
     EXPECT_EQ(first("Charging is stopped when the voltage exceeds VCU.", "lithium-protection").severity, model::Severity::Hazard);
     EXPECT_LT(first("Colour of the reel label.", "lithium-protection").severity, model::Severity::Hazard);
+    EXPECT_EQ(first("The load short-circuit detection is not disabled in the overcharge state.", "lithium-protection").caution, "C-SC");
     EXPECT_TRUE(builtIn().topics("", "lithium-protection").empty());
 }
 
