@@ -230,7 +230,7 @@ int numberingDepth(std::string_view title) {
 
 bool isContinuation(std::string_view title) {
     std::string const lower = text::asciiLower(title);
-    for (std::string_view word : {"(continued", "continued)", "(cont", " cont.", "continued", "\u7EED)", "\u7EED\uFF09", "\uFF08\u7EED", "(\u7EED", "(Fortsetzung", "(\u7D9A"})
+    for (std::string_view word : {"(continued", "continued)", "(cont", " cont.", "continued", "\u7EED)", "\u7EED\uFF09", "\uFF08\u7EED", "(\u7EED", "(fortsetzung", "(\u7D9A"})
         if (lower.find(word) != std::string::npos) return true;
     return false;
 }

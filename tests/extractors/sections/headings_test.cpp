@@ -67,6 +67,7 @@ TEST(Headings, DepthOfNumbering) {
 TEST(Headings, Continuations) {
     EXPECT_TRUE(isContinuation("Ratings (continued)"));
     EXPECT_TRUE(isContinuation("\u7535\u6C14\u7279\u6027\uFF08\u7EED\uFF09"));
+    EXPECT_TRUE(isContinuation("Kennwerte (Fortsetzung)"));
     EXPECT_FALSE(isContinuation("Ratings"));
 }
 
