@@ -457,8 +457,8 @@ void RowReader::readValues(int row, RowCells const& cells) {
             subVariant = joined(subVariant, withoutBrackets(cell.text));
             continue;
         }
-        std::string const& symbol = m_plan.conditionOf[static_cast<std::size_t>(cellOf(index).column)];
-        condition = joined(condition, symbol.empty() || hasRelation(cell.text) ? cell.text : symbol + " = " + cell.text);
+        std::string const& heading = m_plan.conditionOf[static_cast<std::size_t>(cellOf(index).column)];
+        condition = joined(condition, heading.empty() || hasRelation(cell.text) ? cell.text : heading + " = " + cell.text);
         ++conditionCells;
     }
     for (int index : cells.packages) condition = joined(condition, textOf(index).text);

@@ -46,7 +46,7 @@ INSTANTIATE_TEST_SUITE_P(Testdata, EverySheet,
                          testing::Values("protection/reference.pdf", "protection/candidate.pdf", "protection-zh/reference-zh.pdf", "regulator/reference.pdf", "regulator/candidate.pdf",
                                          "mosfet/revision-b.pdf", "features/plain.pdf", "features/two-columns.pdf", "features/side-by-side-tables.pdf", "features/rotated-page.pdf",
                                          "features/watermark.pdf", "features/hidden-text.pdf"),
-                         [](auto const& info) { return fmt::format("s{}", info.index); });
+                         [](auto const& test) { return fmt::format("s{}", test.index); });
 
 TEST(ReadDatasheet, TroubleNamesTheFile) {
     struct Case {

@@ -135,8 +135,8 @@ TEST_P(DemoPair, ShowsWhatWasPlantedAndNothingElseAboveANote) {
     EXPECT_EQ(comparison.coverage.unaccounted, 0);
 }
 
-INSTANTIATE_TEST_SUITE_P(Testdata, DemoPair, testing::Values("protection", "regulator", "mosfet", "protection-zh"), [](auto const& info) {
-    std::string name = info.param;
+INSTANTIATE_TEST_SUITE_P(Testdata, DemoPair, testing::Values("protection", "regulator", "mosfet", "protection-zh"), [](auto const& test) {
+    std::string name = test.param;
     std::replace(name.begin(), name.end(), '-', '_');
     return name;
 });
@@ -155,7 +155,7 @@ TEST_P(DemoSheet, HasNoFindingAgainstItself) {
 INSTANTIATE_TEST_SUITE_P(Testdata, DemoSheet,
                          testing::Values("protection/reference.pdf", "protection/candidate.pdf", "regulator/reference.pdf", "regulator/candidate.pdf", "mosfet/revision-b.pdf",
                                          "protection-zh/reference-zh.pdf"),
-                         [](auto const& info) { return fmt::format("s{}", info.index); });
+                         [](auto const& test) { return fmt::format("s{}", test.index); });
 
 }  // namespace
 }  // namespace standin
