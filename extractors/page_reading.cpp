@@ -102,7 +102,7 @@ private:
     std::optional<poppler::DocumentReader> open(Task& task) {
         poppler::OpenOptions options;
         options.password = m_options.password;
-        auto reader = poppler::DocumentReader::open(task.file->bytes, options);
+        auto reader = poppler::DocumentReader::open(std::as_bytes(std::span{task.file->bytes}), options);
         if (reader) return std::move(*reader);
         std::scoped_lock lock(m_mutex);
         task.error = reader.error();

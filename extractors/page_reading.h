@@ -2,7 +2,6 @@
 // threads. Private to extractors/reading.
 #pragma once
 
-#include <cstddef>
 #include <span>
 #include <string>
 #include <vector>
@@ -26,7 +25,7 @@ struct ReadDocument {
 
 struct FileBytes {
     std::string file;  // as given
-    std::vector<std::byte> bytes;
+    std::string bytes;
 };
 
 // Opens and reads every document; the result has one entry a file. The threads

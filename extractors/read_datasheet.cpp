@@ -9,9 +9,7 @@
 
 #include <algorithm>
 #include <array>
-#include <cstdio>
 #include <map>
-#include <memory>
 #include <thread>
 
 #include <fmt/format.h>
@@ -29,30 +27,14 @@
 #include "extractors/sections/sections.h"
 #include "extractors/tables/find_tables.h"
 #include "model/datasheet_json.h"
+#include "model/file.h"
 
 namespace standin::reading {
 
 namespace {
 
-struct CloseFile {
-    void operator()(std::FILE* file) const { std::fclose(file); }
-};
-
-model::Result<FileBytes> readFile(std::string const& path) {
-    std::unique_ptr<std::FILE, CloseFile> const file(std::fopen(path.c_str(), "rb"));
-    if (!file) return tl::unexpected(model::Error{model::ErrorKind::Unreadable, "cannot be opened; check the name and the permission", path});
-    FileBytes content{path, {}};
-    std::array<std::byte, 1 << 16> buffer;
-    while (auto const count = std::fread(buffer.data(), 1, buffer.size(), file.get())) {
-        content.bytes.insert(content.bytes.end(), buffer.begin(), buffer.begin() + static_cast<std::ptrdiff_t>(count));
-    }
-    if (std::ferror(file.get()) != 0) return tl::unexpected(model::Error{model::ErrorKind::Unreadable, "cannot be read; is it a folder?", path});
-    return content;
-}
-
-bool isJson(FileBytes const& file) {
-    for (auto const byte : file.bytes) {
-        char const c = static_cast<char>(byte);
+bool isJson(std::string_view bytes) {
+    for (char const c : bytes) {
         if (c == ' ' || c == '\n' || c == '\r' || c == '\t') continue;
         return c == '{';
     }
@@ -153,13 +135,13 @@ std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const
     std::vector<FileBytes> pdfs;
     std::vector<std::size_t> places;
     for (std::size_t i = 0; i < paths.size(); ++i) {
-        auto file = readFile(paths[i]);
-        if (!file) {
-            sheets[i] = tl::unexpected(file.error());
-        } else if (isJson(*file)) {
-            sheets[i] = model::datasheetFromJson({reinterpret_cast<char const*>(file->bytes.data()), file->bytes.size()}, paths[i]);
+        auto bytes = model::readFile(paths[i], model::kLongestDocument);
+        if (!bytes) {
+            sheets[i] = tl::unexpected(bytes.error());
+        } else if (isJson(*bytes)) {
+            sheets[i] = model::datasheetFromJson(*bytes, paths[i]);
         } else {
-            pdfs.push_back(std::move(*file));
+            pdfs.push_back({paths[i], std::move(*bytes)});
             places.push_back(i);
         }
     }

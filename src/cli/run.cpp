@@ -4,7 +4,6 @@
 
 #include <atomic>
 #include <cstdio>
-#include <memory>
 #include <unistd.h>
 
 #include <fmt/format.h>
@@ -13,6 +12,7 @@
 #include "cli/outputs.h"
 #include "model/comparison_json.h"
 #include "model/datasheet_json.h"
+#include "model/file.h"
 #include "report/csv_report.h"
 #include "report/datasheet_report.h"
 #include "report/html_report.h"
@@ -28,24 +28,9 @@ using model::Error;
 using model::ErrorKind;
 using model::Result;
 
-constexpr long kLongestUserFile = 16 << 20;
-
-Result<std::string> readUserFile(std::string const& path) {
-    std::unique_ptr<std::FILE, int (*)(std::FILE*)> const file(std::fopen(path.c_str(), "rb"), std::fclose);
-    if (!file) return tl::unexpected(Error{ErrorKind::Unreadable, "cannot be opened; check the name and the permission", path});
-    std::string content;
-    char buffer[4096];
-    while (auto const count = std::fread(buffer, 1, sizeof buffer, file.get())) {
-        content.append(buffer, count);
-        if (content.size() > kLongestUserFile) return tl::unexpected(Error{ErrorKind::Usage, "is too large for such a file", path});
-    }
-    if (std::ferror(file.get()) != 0) return tl::unexpected(Error{ErrorKind::Unreadable, "cannot be read; is it a folder?", path});
-    return content;
-}
-
 Result<std::optional<std::string>> readPassword(std::string const& path) {
     if (path.empty()) return std::optional<std::string>{};
-    auto content = readUserFile(path);
+    auto content = model::readFile(path, model::kLongestUserFile);
     if (!content) return tl::unexpected(content.error());
     auto end = content->find('\n');
     if (end == std::string::npos) end = content->size();
@@ -57,7 +42,7 @@ Result<vocabulary::Vocabulary> loadVocabulary(std::vector<std::string> const& fi
     auto vocabulary = vocabulary::Vocabulary::builtIn();
     for (auto const& file : files) {
         if (!vocabulary) break;
-        auto const content = readUserFile(file);
+        auto const content = model::readFile(file, model::kLongestUserFile);
         if (!content) return tl::unexpected(content.error());
         if (auto added = vocabulary->add(*content); !added) {
             auto error = added.error();
