@@ -7,20 +7,17 @@
 #include "extractors/poppler/document_reader.h"
 
 #include <algorithm>
-#include <limits>
 #include <string_view>
 
 #include <fmt/format.h>
 
-#include <Annot.h>
 #include <Catalog.h>
-#include <ErrorCodes.h>
 #include <PDFDoc.h>
 #include <Page.h>
-#include <Stream.h>
 
 #include "extractors/poppler/actual_text.h"
 #include "extractors/poppler/font_table.h"
+#include "extractors/poppler/open_document.h"
 #include "extractors/poppler/page_device.h"
 #include "extractors/poppler/poppler_library.h"
 
@@ -34,37 +31,8 @@ using model::PageContent;
 namespace {
 
 constexpr double kPointsAnInch = 72;
-constexpr std::size_t kHeaderSearched = 1024;
-constexpr std::size_t kLargestFile = std::numeric_limits<int>::max();  // Poppler's stream positions
 constexpr std::uint64_t kMostChecks = 1000000;  // calls of the abort hook on one page, each some ten operators
 constexpr std::size_t kMostNotes = 40;
-
-bool startsLikePdf(std::string_view bytes) { return bytes.substr(0, kHeaderSearched).find("%PDF-") != std::string_view::npos; }
-
-bool startsLikeWebPage(std::string_view bytes) {
-    std::string_view const head = bytes.substr(0, kHeaderSearched);
-    return head.find("<html") != std::string_view::npos || head.find("<HTML") != std::string_view::npos || head.find("<!DOCTYPE") != std::string_view::npos ||
-           head.find("<!doctype") != std::string_view::npos;
-}
-
-bool mentions(std::vector<std::string> const& messages, std::string_view words) {
-    return std::any_of(messages.begin(), messages.end(), [&](std::string const& message) { return message.find(words) != std::string::npos; });
-}
-
-Error failure(PDFDoc& document, std::string_view bytes, OpenOptions const& options, std::vector<std::string> const& messages) {
-    if (mentions(messages, "security handler") || mentions(messages, "Unsupported version/revision")) {
-        return {ErrorKind::Unsupported, "is encrypted in a way that cannot be read here; save it without encryption and use that file", {}, 0};
-    }
-    if (document.getErrorCode() == errEncrypted) {
-        return options.password ? Error{ErrorKind::Encrypted, "the password is wrong; give the right one with --password-file", {}, 0}
-                                : Error{ErrorKind::Encrypted, "is protected by a password; give it with --password-file", {}, 0};
-    }
-    if (!startsLikePdf(bytes)) {
-        if (startsLikeWebPage(bytes)) return {ErrorKind::Unsupported, "is a web page and not a PDF; download the datasheet itself", {}, 0};
-        return {ErrorKind::Unsupported, "is not a PDF; give the datasheet as a PDF file", {}, 0};
-    }
-    return {ErrorKind::Damaged, "is damaged and cannot be read; get the file again", {}, 0};
-}
 
 // What Poppler says, in words for the user. Empty: of no interest, for nothing
 // is lost by it.
@@ -95,11 +63,6 @@ bool shouldStop(void* data) {
     return watch.stopped;
 }
 
-// Borders of links and the slips of comments are not printed.
-bool isShown(Annot* annotation, void*) {
-    return annotation->getType() != Annot::typeLink && annotation->getType() != Annot::typePopup && annotation->getType() != Annot::typeText;
-}
-
 }  // namespace
 
 struct DocumentReader::Document {
@@ -117,21 +80,11 @@ DocumentReader& DocumentReader::operator=(DocumentReader&&) noexcept = default;
 DocumentReader::~DocumentReader() = default;
 
 model::Result<DocumentReader> DocumentReader::open(std::span<std::byte const> bytes, OpenOptions const& options) {
-    if (bytes.empty()) return tl::unexpected(Error{ErrorKind::Unsupported, "is empty; get the file again", {}, 0});
-    if (bytes.size() > kLargestFile) return tl::unexpected(Error{ErrorKind::Unsupported, "is larger than 2 GB and cannot be read; split it", {}, 0});
-    ensureLibrary();
     auto document = std::make_unique<Document>();
-    auto const* text = reinterpret_cast<char const*>(bytes.data());
-    {
-        MessageSink const sink(document->messages);
-        std::optional<GooString> password;
-        if (options.password) password.emplace(*options.password);
-        auto* stream = new MemStream(text, 0, static_cast<Goffset>(bytes.size()), Object(objNull));  // owned by the document
-        document->pdf = std::make_unique<PDFDoc>(stream, password, password);
-        if (!document->pdf->isOk()) return tl::unexpected(failure(*document->pdf, {text, bytes.size()}, options, document->messages));
-        document->pages = document->pdf->getNumPages();
-    }
-    if (document->pages < 1) return tl::unexpected(Error{ErrorKind::Damaged, "is damaged: it has no pages; get the file again", {}, 0});
+    auto pdf = openDocument(bytes, options.password, document->messages);
+    if (!pdf) return tl::unexpected(pdf.error());
+    document->pdf = std::move(*pdf);
+    document->pages = document->pdf->getNumPages();
     for (std::string const& message : document->messages) addNote(document->notes, 0, noteOf(message));
     document->messages.clear();
     document->fonts = std::make_unique<FontTable>(document->pdf->getXRef());
