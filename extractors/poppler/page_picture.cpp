@@ -8,6 +8,8 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <span>
+#include <vector>
 
 #include <fmt/format.h>
 
@@ -80,7 +82,7 @@ Picture pictureOf(SplashBitmap const& bitmap, Slice const& slice, double scale) 
 }  // namespace
 
 struct PagePicture::Document {
-    std::vector<std::byte> bytes;  // empty where somebody else keeps them
+    std::string bytes;  // before `pdf`, which reads in them to its end
     std::unique_ptr<PDFDoc> pdf;
     std::unique_ptr<SplashOutputDev> device;  // keeps the fonts of the document from picture to picture
 };
@@ -88,17 +90,12 @@ struct PagePicture::Document {
 PagePicture::PagePicture(std::unique_ptr<Document> document) : m_document(std::move(document)) {}
 PagePicture::~PagePicture() = default;
 
-model::Result<std::unique_ptr<PagePicture>> PagePicture::open(std::vector<std::byte> bytes, std::optional<std::string> const& password) {
-    auto pictures = openView(bytes, password);
-    if (pictures) (*pictures)->m_document->bytes = std::move(bytes);  // moving a vector leaves its bytes where they are
-    return pictures;
-}
-
-model::Result<std::unique_ptr<PagePicture>> PagePicture::openView(std::span<std::byte const> bytes, std::optional<std::string> const& password) {
-    std::vector<std::string> messages;
-    auto pdf = openDocument(bytes, password, messages);
-    if (!pdf) return tl::unexpected(pdf.error());
+model::Result<std::unique_ptr<PagePicture>> PagePicture::open(std::string bytes, std::optional<std::string> const& password) {
     auto document = std::make_unique<Document>();
+    document->bytes = std::move(bytes);
+    std::vector<std::string> messages;
+    auto pdf = openDocument(std::as_bytes(std::span(document->bytes)), password, messages);
+    if (!pdf) return tl::unexpected(pdf.error());
     document->pdf = std::move(*pdf);
     SplashColor white = {255, 255, 255};
     constexpr int kRowPad = 1;

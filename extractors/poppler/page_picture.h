@@ -13,12 +13,9 @@
 // other nor a DocumentReader.
 #pragma once
 
-#include <cstddef>
 #include <memory>
 #include <optional>
-#include <span>
 #include <string>
-#include <vector>
 
 #include "model/page_picture.h"
 
@@ -26,11 +23,9 @@ namespace standin::poppler {
 
 class PagePicture final : public model::PagePictures {
 public:
-    // Keeps `bytes`. Errors as for DocumentReader::open().
-    [[nodiscard]] static model::Result<std::unique_ptr<PagePicture>> open(std::vector<std::byte> bytes, std::optional<std::string> const& password);
-
-    // The same over bytes that somebody else keeps; they must outlive the object.
-    [[nodiscard]] static model::Result<std::unique_ptr<PagePicture>> openView(std::span<std::byte const> bytes, std::optional<std::string> const& password);
+    // `bytes` are those of a PDF file; the object keeps them. Errors as for
+    // DocumentReader::open().
+    [[nodiscard]] static model::Result<std::unique_ptr<PagePicture>> open(std::string bytes, std::optional<std::string> const& password);
 
     ~PagePicture() override;
 

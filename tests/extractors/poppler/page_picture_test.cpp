@@ -19,15 +19,10 @@ using model::Rect;
 using testing::PdfPage;
 using testing::PdfWriter;
 
-std::vector<std::byte> bytesOf(std::string const& text) {
-    auto const view = std::as_bytes(std::span(text));
-    return {view.begin(), view.end()};
-}
-
 std::unique_ptr<PagePicture> opened(PdfPage const& page) {
     PdfWriter pdf;
     pdf.page(page);
-    auto pictures = PagePicture::open(bytesOf(pdf.bytes()), {});
+    auto pictures = PagePicture::open(pdf.bytes(), {});
     if (!pictures) {
         ADD_FAILURE() << pictures.error().message;
         return nullptr;
@@ -171,18 +166,18 @@ TEST(PagePicture, SaysWhatIsWrong) {
         EXPECT_EQ(none.error().kind, ErrorKind::Usage);
         EXPECT_FALSE(pictures->pageBox(page));
     }
-    auto const damaged = PagePicture::open(bytesOf("%PDF-1.4 and nothing else"), {});
+    auto const damaged = PagePicture::open("%PDF-1.4 and nothing else", {});
     ASSERT_FALSE(damaged);
     EXPECT_EQ(damaged.error().kind, ErrorKind::Damaged);
     EXPECT_FALSE(PagePicture::open({}, {}));
 }
 
 TEST(PagePicture, OpensWithThePassword) {
-    auto const bytes = bytesOf(testing::encryptedPdf("open sesame", "42 mV"));
+    auto const bytes = testing::encryptedPdf("open sesame", "42 mV");
     auto const none = PagePicture::open(bytes, {});
     ASSERT_FALSE(none);
     EXPECT_EQ(none.error().kind, ErrorKind::Encrypted);
-    auto const pictures = PagePicture::openView(bytes, "open sesame");
+    auto const pictures = PagePicture::open(bytes, "open sesame");
     ASSERT_TRUE(pictures);
     EXPECT_TRUE((*pictures)->render(1, {0, 0, 200, 200}, 1));
 }
@@ -190,10 +185,10 @@ TEST(PagePicture, OpensWithThePassword) {
 TEST(PagePicture, GivesTheSamePixelsAgainAndInOtherThreads) {
     PdfWriter pdf;
     for (int page = 0; page < 4; ++page) pdf.page({fmt::format("BT /F1 14 Tf 20 {} Td (Overcharge 4.2{} V) Tj ET 0 0 0 RG 10 10 180 90 re S", 150 - 20 * page, page)});
-    auto const bytes = bytesOf(pdf.bytes());
+    auto const bytes = pdf.bytes();
     auto const drawAll = [&bytes] {
         std::vector<Picture> all;
-        auto pictures = PagePicture::openView(bytes, {});
+        auto pictures = PagePicture::open(bytes, {});
         if (!pictures) return all;
         for (int page = 1; page <= (*pictures)->pageCount(); ++page) {
             if (auto picture = (*pictures)->render(page, {0, 0, 200, 200}, 2)) all.push_back(std::move(*picture));
