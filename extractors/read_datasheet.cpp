@@ -14,6 +14,7 @@
 
 #include <fmt/format.h>
 
+#include "extractors/corrections/apply_corrections.h"
 #include "extractors/coverage.h"
 #include "extractors/features/read_features.h"
 #include "extractors/figures/find_figures.h"
@@ -128,9 +129,10 @@ model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const&
 }
 
 // One result a path, in their order. PDFs share the threads; a datasheet that
-// was read before is parsed alone.
+// was read before is parsed alone. `kept` gets the bytes of the PDFs, one a
+// path, or is empty.
 std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const> paths, ReadOptions const& options,
-                                                     vocabulary::Vocabulary const& vocabulary) {
+                                                     vocabulary::Vocabulary const& vocabulary, std::span<std::string> kept) {
     std::vector<model::Result<model::Datasheet>> sheets(paths.size(), tl::unexpected(model::Error{}));
     std::vector<FileBytes> pdfs;
     std::vector<std::size_t> places;
@@ -161,23 +163,33 @@ std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const
     } else {
         for (std::size_t k = 0; k < documents.size(); ++k) finish(k);
     }
+    for (std::size_t k = 0; k < pdfs.size() && !kept.empty(); ++k) kept[places[k]] = std::move(pdfs[k].bytes);
     return sheets;
 }
 
 }  // namespace
 
 model::Result<model::Datasheet> readDatasheet(std::string const& path, ReadOptions const& options, vocabulary::Vocabulary const& vocabulary) {
-    return std::move(readAll(std::span{&path, 1}, options, vocabulary).front());
+    auto sheet = std::move(readAll(std::span{&path, 1}, options, vocabulary, {}).front());
+    if (!sheet) return sheet;
+    auto const corrected = corrections::applyCorrections(options.corrections, std::span{&*sheet, 1}, vocabulary);
+    if (!corrected) return tl::unexpected(corrected.error());
+    return sheet;
 }
 
 model::Result<std::pair<model::Datasheet, model::Datasheet>> readPair(std::string const& reference, std::string const& candidate,
-                                                                     ReadOptions const& options, vocabulary::Vocabulary const& vocabulary) {
+                                                                     ReadOptions const& options, vocabulary::Vocabulary const& vocabulary, PairBytes* kept) {
     std::array const paths{reference, candidate};
-    auto sheets = readAll(paths, options, vocabulary);
+    std::array<std::string, 2> bytes;
+    auto sheets = readAll(paths, options, vocabulary, kept != nullptr ? std::span<std::string>(bytes) : std::span<std::string>{});
+    if (kept != nullptr) *kept = {std::move(bytes[0]), std::move(bytes[1])};
     for (auto const& sheet : sheets) {
         if (!sheet) return tl::unexpected(sheet.error());
     }
-    return std::pair{std::move(*sheets[0]), std::move(*sheets[1])};
+    std::array pair{std::move(*sheets[0]), std::move(*sheets[1])};
+    auto const corrected = corrections::applyCorrections(options.corrections, pair, vocabulary);
+    if (!corrected) return tl::unexpected(corrected.error());
+    return std::pair{std::move(pair[0]), std::move(pair[1])};
 }
 
 }  // namespace standin::reading

@@ -3,7 +3,7 @@
 //
 // extractors/ knows src/model, quantity, text and vocabulary; nothing of
 // comparison. Each folder below is one stage: poppler -> layout -> tables ->
-// sections, figures, parameters, pins, packages, ordering, features.
+// sections, figures, parameters, pins, packages, ordering, features; then corrections.
 //
 //     auto vocabulary = vocabulary::Vocabulary::builtIn();
 //     auto sheet = readDatasheet("ref.pdf", {}, *vocabulary);
@@ -13,7 +13,9 @@
 #include <optional>
 #include <string>
 #include <utility>
+#include <vector>
 
+#include "extractors/corrections/correction_file.h"
 #include "model/datasheet.h"
 #include "model/result.h"
 #include "vocabulary/vocabulary.h"
@@ -29,6 +31,8 @@ struct ReadOptions {
     std::optional<std::string> password;
     std::optional<PageRange> pages;  // none: all; pages beyond the end are left out
     int threads = 2;                 // how many pages are worked at together, at least 1
+    // What a person put right, applied to what was read: corrections/apply_corrections.h.
+    std::vector<corrections::Entry> corrections;
     // Called from any of the threads with pages done and pages in all; false
     // stops the reading (Error "stopped").
     std::function<bool(int done, int total)> progress;
@@ -36,15 +40,24 @@ struct ReadOptions {
 
 // Reads one file. Errors: Unreadable, Encrypted, Damaged, Unsupported, as in
 // result.h, with the file's name as given. Trouble within a document that can
-// be read (a broken page, a font without characters) is a warning in it.
+// be read (a broken page, a font without characters) is a warning in it. Usage:
+// corrections that contradict each other.
 [[nodiscard]] model::Result<model::Datasheet> readDatasheet(std::string const& path, ReadOptions const& options,
                                                             vocabulary::Vocabulary const& vocabulary);
 
+// The bytes of two files, for pictures of their pages (poppler/page_picture.h);
+// empty where the file was no PDF.
+struct PairBytes {
+    std::string reference;
+    std::string candidate;
+};
+
 // Reads two files at the same time, their pages shared among the threads.
-// The first of two errors is the reference's.
+// The first of two errors is the reference's. `kept`, where wanted, gets the
+// bytes that were read.
 [[nodiscard]] model::Result<std::pair<model::Datasheet, model::Datasheet>> readPair(std::string const& reference,
                                                                                    std::string const& candidate,
                                                                                    ReadOptions const& options,
-                                                                                   vocabulary::Vocabulary const& vocabulary);
+                                                                                   vocabulary::Vocabulary const& vocabulary, PairBytes* kept = nullptr);
 
 }  // namespace standin::reading

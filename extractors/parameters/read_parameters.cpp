@@ -6,7 +6,6 @@
 // tests/extractors/parameters/read_parameters_test.cpp.
 
 #include <algorithm>
-#include <charconv>
 #include <map>
 #include <optional>
 
@@ -17,6 +16,7 @@
 #include "extractors/parameters/footnotes.h"
 #include "extractors/parameters/grading.h"
 #include "extractors/parameters/name_parts.h"
+#include "extractors/parameters/naming.h"
 #include "extractors/parameters/rating_lists.h"
 #include "extractors/parameters/shapes.h"
 #include "extractors/parameters/table_rows.h"
@@ -239,17 +239,6 @@ std::string firstText(std::span<model::PageLayout const> pages) {
     return out;
 }
 
-std::optional<double> magnitudeOf(model::Parameter const& parameter) {
-    if (!parameter.interval) return std::nullopt;
-    for (std::optional<std::string> const& text : {parameter.interval->typ, parameter.interval->hi, parameter.interval->lo}) {
-        if (!text) continue;
-        double value = 0;
-        auto const result = std::from_chars(text->data(), text->data() + text->size(), value);
-        if (result.ec == std::errc{}) return value;
-    }
-    return std::nullopt;
-}
-
 void name(std::vector<model::Parameter>& parameters, std::string const& family, vocabulary::Vocabulary const& vocabulary, std::vector<std::string> const& symbols) {
     model::Parameter const* before = nullptr;
     for (model::Parameter& parameter : parameters) {
@@ -260,16 +249,7 @@ void name(std::vector<model::Parameter>& parameters, std::string const& family, 
             continue;
         }
         before = &parameter;
-        bool const absolute = parameter.interval && parameter.interval->relativeTo.empty();
-        std::optional<vocabulary::Match> const match =
-            vocabulary.match({.name = parameter.name,
-                              .symbol = parameter.symbol,
-                              .unit = parameter.interval && !parameter.interval->unit.empty() ? std::string_view(parameter.interval->unit) : std::string_view(parameter.unit),
-                              .kind = parameter.kind,
-                              .family = family,
-                              .neighbours = symbols,
-                              .magnitude = absolute ? magnitudeOf(parameter) : std::nullopt});
-        if (match) parameter.canonical = match->id;
+        parameter.canonical = canonicalOf(parameter, family, symbols, vocabulary);
     }
 }
 

@@ -18,6 +18,25 @@ namespace standin::model {
 
 enum class TextLayer : std::uint8_t { Full, Partial, None };
 
+// What became of a correction that a person wrote for this sheet. NotNeeded: the
+// program reads it so by itself; NotFound, Ambiguous: it fits no row, or several.
+enum class CorrectionOutcome : std::uint8_t { Applied, NotNeeded, NotFound, Ambiguous };
+
+// One value that a person put right where the program misread the page.
+struct Correction {
+    std::string id;  // 12 hex digits over what was written, the same for each field of one entry
+    CorrectionOutcome outcome = CorrectionOutcome::Applied;
+    std::string parameter;  // id; empty where there is none (any more)
+    int page = 0;
+    Rect box;
+    std::string row;        // name and symbol, as a person would call it
+    std::string field;      // "name", "min", "unit" …; "parameter": a row taken out or put in
+    std::string read;       // what the program had read; empty: nothing
+    std::string corrected;  // what stands there instead; empty: nothing
+    std::string by, date, why;
+    bool operator==(Correction const&) const = default;
+};
+
 struct DocumentInfo {
     std::string file;    // as given by the user
     std::string sha256;  // lower-case hex of the bytes that were parsed
@@ -33,6 +52,7 @@ struct DocumentInfo {
     std::string revision;
     std::string date;
     std::vector<std::string> warnings;
+    std::vector<Correction> corrections;  // every one that names this document, used or not
     bool operator==(DocumentInfo const&) const = default;
 };
 
@@ -99,6 +119,7 @@ struct Parameter {
     Grade grade = Grade::G;
     std::vector<std::string> notes;  // resolved footnotes
     Confidence confidence;
+    std::vector<std::string> corrected;  // fields that a person put right: see DocumentInfo::corrections
     int page = 0;
     Rect box;
     std::string printed;  // the whole row as printed, cells joined by " | "

@@ -173,6 +173,7 @@ Json parameterJson(Parameter const& p) {
         .add("grade", nameOf(p.grade))
         .add("notes", p.notes)
         .add("confidence", Members().add("score", p.confidence.score).add("reasons", p.confidence.reasons).take())
+        .add("corrected", p.corrected)
         .add("page", p.page)
         .add("box", boxJson(p.box))
         .add("printed", p.printed)
@@ -201,6 +202,7 @@ Parameter parameterOf(Json const& j) {
     if (auto const confidence = j.find("confidence"); confidence != j.end()) {
         p.confidence = {doubleOf(*confidence, "score"), textsOf(*confidence, "reasons")};
     }
+    p.corrected = textsOf(j, "corrected");
     p.page = intOf(j, "page");
     p.box = boxOf(j);
     p.printed = textOf(j, "printed");

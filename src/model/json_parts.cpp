@@ -65,6 +65,40 @@ Json placedTextsJson(std::vector<PlacedText> const& texts) {
     return array;
 }
 
+namespace {
+
+Json correctionsJson(std::vector<Correction> const& corrections) {
+    Json array = Json::array();
+    for (auto const& c : corrections) {
+        array.push_back(Members()
+                            .add("id", c.id)
+                            .add("outcome", nameOf(c.outcome))
+                            .add("parameter", textOrNull(c.parameter))
+                            .add("page", c.page)
+                            .add("box", boxJson(c.box))
+                            .add("row", c.row)
+                            .add("field", c.field)
+                            .add("read", textOrNull(c.read))
+                            .add("corrected", textOrNull(c.corrected))
+                            .add("by", c.by)
+                            .add("date", c.date)
+                            .add("why", c.why)
+                            .take());
+    }
+    return array;
+}
+
+std::vector<Correction> correctionsOf(Json const& object) {
+    std::vector<Correction> corrections;
+    for (auto const& c : arrayOf(object, "corrections")) {
+        corrections.push_back({textOf(c, "id"), enumOf(c, "outcome", CorrectionOutcome::Applied), textOf(c, "parameter"), intOf(c, "page"), boxOf(c), textOf(c, "row"), textOf(c, "field"),
+                               textOf(c, "read"), textOf(c, "corrected"), textOf(c, "by"), textOf(c, "date"), textOf(c, "why")});
+    }
+    return corrections;
+}
+
+}  // namespace
+
 Json documentJson(DocumentInfo const& document) {
     return Members()
         .add("file", document.file)
@@ -81,6 +115,7 @@ Json documentJson(DocumentInfo const& document) {
         .add("revision", textOrNull(document.revision))
         .add("date", textOrNull(document.date))
         .add("warnings", document.warnings)
+        .add("corrections", correctionsJson(document.corrections))
         .take();
 }
 
@@ -237,6 +272,7 @@ DocumentInfo documentOf(Json const& object) {
     document.revision = textOf(object, "revision");
     document.date = textOf(object, "date");
     document.warnings = textsOf(object, "warnings");
+    document.corrections = correctionsOf(object);
     return document;
 }
 

@@ -10,6 +10,7 @@ namespace {
 using Words = std::string_view;
 
 constexpr std::array kTextLayer{Words{"full"}, Words{"partial"}, Words{"none"}};
+constexpr std::array kCorrectionOutcome{Words{"applied"}, Words{"not-needed"}, Words{"not-found"}, Words{"ambiguous"}};
 constexpr std::array kSectionKind{
     Words{"features"}, Words{"description"}, Words{"ordering"}, Words{"selection"}, Words{"marking"}, Words{"pins"},
     Words{"block-diagram"}, Words{"ratings"}, Words{"operating-conditions"}, Words{"thermal"}, Words{"characteristics"},
@@ -41,6 +42,7 @@ constexpr std::array kVerdictLevel{Words{"no-difference"}, Words{"small-differen
 constexpr std::array kConditionRelation{Words{"same"}, Words{"harsher"}, Words{"milder"}, Words{"unordered"}, Words{"one-unstated"}};
 
 // A value added to an enum without its word is a compile error here.
+static_assert(kCorrectionOutcome.size() == static_cast<std::size_t>(CorrectionOutcome::Ambiguous) + 1);
 static_assert(kSectionKind.size() == static_cast<std::size_t>(SectionKind::Other) + 1);
 static_assert(kTableKind.size() == static_cast<std::size_t>(TableKind::Other) + 1);
 static_assert(kParameterKind.size() == static_cast<std::size_t>(ParameterKind::Other) + 1);
@@ -55,6 +57,7 @@ static_assert(kVerdictLevel.size() == static_cast<std::size_t>(VerdictLevel::DoN
 }  // namespace
 
 template <> std::span<std::string_view const> namesOf<TextLayer>() { return kTextLayer; }
+template <> std::span<std::string_view const> namesOf<CorrectionOutcome>() { return kCorrectionOutcome; }
 template <> std::span<std::string_view const> namesOf<SectionKind>() { return kSectionKind; }
 template <> std::span<std::string_view const> namesOf<TableKind>() { return kTableKind; }
 template <> std::span<std::string_view const> namesOf<ParameterKind>() { return kParameterKind; }

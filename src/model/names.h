@@ -37,6 +37,7 @@ template <class Enum>
 }
 
 template <> std::span<std::string_view const> namesOf<TextLayer>();
+template <> std::span<std::string_view const> namesOf<CorrectionOutcome>();
 template <> std::span<std::string_view const> namesOf<SectionKind>();
 template <> std::span<std::string_view const> namesOf<TableKind>();
 template <> std::span<std::string_view const> namesOf<ParameterKind>();

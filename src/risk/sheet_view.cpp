@@ -2,28 +2,11 @@
 // Tested by tests/src/risk/assess_test.cpp.
 #include "risk/sheet_view.h"
 
-#include <vector>
+#include "vocabulary/sheet_family.h"
 
 namespace standin::risk {
 
 namespace {
-
-std::string familyOf(model::Datasheet const& sheet, vocabulary::Vocabulary const& vocabulary) {
-    std::vector<std::string> names;
-    std::vector<std::string> symbols;
-    for (auto const& parameter : sheet.parameters) {
-        if (!parameter.name.empty()) names.push_back(parameter.name);
-        if (!parameter.symbol.empty()) symbols.push_back(parameter.symbol);
-    }
-    constexpr std::size_t kHead = 4 * 1024;
-    std::string head = sheet.document.title;
-    for (auto const& sentence : sheet.text) {
-        if (head.size() > kHead) break;
-        head += ' ';
-        head += sentence.text;
-    }
-    return vocabulary.detectFamily(names, symbols, head);
-}
 
 std::string stateOf(std::vector<model::Feature> const& features, std::string const& canonical, std::optional<model::Side> const& side) {
     if (!side) return {};
@@ -44,8 +27,8 @@ SheetView::SheetView(model::Datasheet const& reference, model::Datasheet const& 
     for (auto const& parameter : candidate.parameters) m_candidateById.emplace(parameter.id, &parameter);
     for (auto const& section : reference.sections) m_referenceSections.emplace(section.id, section.kind);
     for (auto const& section : candidate.sections) m_candidateSections.emplace(section.id, section.kind);
-    m_family = familyOf(reference, vocabulary);
-    if (m_family.empty()) m_family = familyOf(candidate, vocabulary);
+    m_family = vocabulary::familyOf(reference, vocabulary);
+    if (m_family.empty()) m_family = vocabulary::familyOf(candidate, vocabulary);
 }
 
 model::Parameter const* SheetView::referenceParameter(std::string_view id) const {

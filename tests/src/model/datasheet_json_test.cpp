@@ -15,6 +15,7 @@ Datasheet sample() {
     d.document.languages = {"en", "zh"};
     d.document.partNumbers = {"XK104"};
     d.document.warnings = {"page 2 has no text layer"};
+    d.document.corrections = {{"0f1e2d3c4b5a", CorrectionOutcome::Ambiguous, "p1", 1, {1, 2, 3, 4}, "Supply voltage VDD", "max", "VSS+1Z", "VSS+12", "Ida Brandt", "2031-05-02", "worn print"}};
     d.sections = {{"s1", SectionKind::Ratings, "5 Absolute maximum ratings", 1, 1, {72, 90, 300, 104}}};
     Table t;
     t.id = "t1";
@@ -47,6 +48,7 @@ Datasheet sample() {
     p.grade = Grade::A;
     p.notes = {"at 25 \u00b0C"};
     p.confidence = {0.9, {"own column for each value"}};
+    p.corrected = {"max"};
     p.page = 1;
     p.printed = "Supply voltage | VDD | \u22120.3 | VSS+12 | V";
     d.parameters = {p};

@@ -19,6 +19,7 @@ void expectRoundTrip() {
 }
 
 TEST(Names, EveryWordLeadsBackToItsValue) {
+    expectRoundTrip<CorrectionOutcome>();
     expectRoundTrip<SectionKind>();
     expectRoundTrip<TableKind>();
     expectRoundTrip<ParameterKind>();
