@@ -210,6 +210,30 @@ void visit(Archive& archive, FeatureEntry& entry) {
 }
 
 template <class Archive>
+void visit(Archive& archive, DerivedEntry& entry) {
+    for (std::string* text : {&entry.id, &entry.family, &entry.title, &entry.formula, &entry.expression, &entry.unit, &entry.caution, &entry.higher, &entry.lower,
+                              &entry.least, &entry.shortfall}) {
+        visit(archive, *text);
+    }
+    visit(archive, entry.role);
+    visit(archive, entry.severity);
+    visit(archive, entry.bound);
+    visitList(archive, entry.notes);
+}
+
+template <class Archive>
+void visit(Archive& archive, BenchTestEntry& entry) {
+    for (std::string* text : {&entry.id, &entry.title, &entry.procedure, &entry.setup, &entry.limits}) {
+        visit(archive, *text);
+    }
+    for (auto* list : {&entry.parameters, &entry.features, &entry.kinds, &entry.cautions}) {
+        visitList(archive, *list);
+    }
+    visit(archive, entry.candidateLimits);
+    visit(archive, entry.fallback);
+}
+
+template <class Archive>
 void visit(Archive& archive, CautionEntry& entry) {
     for (std::string* text : {&entry.id, &entry.when, &entry.text, &entry.check}) {
         visit(archive, *text);
@@ -282,6 +306,9 @@ void visitStore(Archive& archive, Vocabulary::Store& store) {
     visitList(archive, parts.groups);
     visitList(archive, store.parameters);
     visitList(archive, store.features);
+    visitList(archive, store.derived);
+    visitList(archive, store.benchTests);
+    visitList(archive, store.sampleRules);
     visitList(archive, store.cautions);
     visitList(archive, store.statements);
     visitList(archive, store.families);

@@ -7,6 +7,8 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include "quantity/dimension.h"
+#include "quantity/formula.h"
 #include "vocabulary/store.h"
 
 namespace standin::vocabulary {
@@ -333,6 +335,70 @@ void readFeature(json const& object, std::string const& family, Vocabulary::Stor
     }
 }
 
+// The formula is read here for its faults only; whoever works it out reads it again.
+void readDerived(json const& object, std::string const& family, std::vector<DerivedEntry>& list) {
+    DerivedEntry entry;
+    entry.id = idOf(object, "derived");
+    try {
+        entry.family = textMember(object, "family").empty() ? family : textMember(object, "family");
+        entry.title = textMember(object, "title").empty() ? entry.id : textMember(object, "title");
+        entry.formula = textMember(object, "formula");
+        entry.expression = textMember(object, "expression");
+        entry.unit = textMember(object, "unit");
+        entry.role = roleOf(object);
+        entry.severity = severityOf(object, "severity", model::Severity::Note);
+        entry.bound = boundOf(object, entry.role);
+        entry.caution = textMember(object, "caution");
+        entry.higher = textMember(object, "higher");
+        entry.lower = textMember(object, "lower");
+        entry.least = textMember(object, "least");
+        entry.shortfall = textMember(object, "shortfall");
+        eachText(listMember(object, "notes"), "notes", [&](std::string const& note) { entry.notes.push_back(note); });
+        if (auto const formula = quantity::Formula::parse(entry.expression); !formula) {
+            throw Wrong{formula.error().message};
+        }
+        if (!quantity::dimensionOf(entry.unit)) {
+            throw Wrong{fmt::format("\"unit\" \"{}\" is no unit to compute with", entry.unit)};
+        }
+        if (!entry.least.empty() && !quantity::Decimal::parse(entry.least)) {
+            throw Wrong{"\"least\" must be a number in quotes"};
+        }
+    } catch (Wrong const& wrong) {
+        throw Wrong{fmt::format("derived \"{}\": {}", entry.id, wrong.message)};
+    }
+    auto const earlier = std::find_if(list.begin(), list.end(), [&](DerivedEntry const& known) { return known.id == entry.id && known.family == entry.family; });
+    if (earlier != list.end()) {
+        *earlier = std::move(entry);
+    } else {
+        list.push_back(std::move(entry));
+    }
+}
+
+void readBenchTest(json const& object, std::vector<BenchTestEntry>& list) {
+    BenchTestEntry entry;
+    entry.id = idOf(object, "bench tests");
+    try {
+        entry.title = textMember(object, "title").empty() ? entry.id : textMember(object, "title");
+        eachText(listMember(object, "parameters"), "parameters", [&](std::string const& id) { entry.parameters.push_back(id); });
+        eachText(listMember(object, "features"), "features", [&](std::string const& id) { entry.features.push_back(id); });
+        eachText(listMember(object, "kinds"), "kinds", [&](std::string const& kind) { entry.kinds.push_back(kind); });
+        eachText(listMember(object, "cautions"), "cautions", [&](std::string const& id) { entry.cautions.push_back(id); });
+        entry.procedure = textMember(object, "procedure");
+        entry.setup = textMember(object, "setup");
+        entry.limits = textMember(object, "limits");
+        entry.candidateLimits = flagOf(object, "candidate_limits");
+        entry.fallback = flagOf(object, "fallback");
+    } catch (Wrong const& wrong) {
+        throw Wrong{fmt::format("bench test \"{}\": {}", entry.id, wrong.message)};
+    }
+    auto const earlier = std::find_if(list.begin(), list.end(), [&](BenchTestEntry const& known) { return known.id == entry.id; });
+    if (earlier != list.end()) {
+        *earlier = std::move(entry);
+    } else {
+        list.push_back(std::move(entry));
+    }
+}
+
 void readFile(json const& file, Vocabulary::Store& store) {
     if (!file.is_object() || textMember(file, "schema") != "standin.vocabulary/1") {
         throw Wrong{"\"schema\" must be \"standin.vocabulary/1\""};
@@ -371,6 +437,9 @@ void readFile(json const& file, Vocabulary::Store& store) {
     for (auto const& object : listMember(file, "features")) {
         readFeature(object, family, store);
     }
+    for (auto const& object : listMember(file, "derived")) {
+        readDerived(object, family, store.derived);
+    }
     for (auto const& object : listMember(file, "cautions")) {
         CautionEntry entry{.id = idOf(object, "cautions"), .when = textMember(object, "when"), .text = textMember(object, "text"), .check = textMember(object, "check")};
         auto const known = store.cautionsById.find(entry.id);
@@ -381,6 +450,10 @@ void readFile(json const& file, Vocabulary::Store& store) {
             store.cautions.push_back(std::move(entry));
         }
     }
+    for (auto const& object : listMember(file, "bench_tests")) {
+        readBenchTest(object, store.benchTests);
+    }
+    eachText(listMember(file, "sample_rules"), "sample_rules", [&](std::string const& text) { store.sampleRules.push_back(text); });
     eachText(listMember(file, "statements"), "statements", [&](std::string const& text) { store.statements.push_back(text); });
 }
 

@@ -56,6 +56,9 @@ struct Vocabulary::Store {
     Lexicon lexicon;
     std::deque<ParameterEntry> parameters;
     std::deque<FeatureEntry> features;
+    std::vector<DerivedEntry> derived;
+    std::vector<BenchTestEntry> benchTests;
+    std::vector<std::string> sampleRules;
     std::deque<CautionEntry> cautions;
     std::vector<std::string> statements;
     std::vector<Family> families;

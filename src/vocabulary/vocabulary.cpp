@@ -77,6 +77,12 @@ std::vector<std::string> const& Vocabulary::generalStatements() const {
     return m_store->statements;
 }
 
+std::span<DerivedEntry const> Vocabulary::derived() const { return m_store->derived; }
+
+std::span<BenchTestEntry const> Vocabulary::benchTests() const { return m_store->benchTests; }
+
+std::vector<std::string> const& Vocabulary::sampleRules() const { return m_store->sampleRules; }
+
 std::vector<ParameterEntry const*> Vocabulary::parameters() const {
     std::vector<ParameterEntry const*> all;
     all.reserve(m_store->parameters.size());

@@ -4,7 +4,7 @@
 // This folder includes model/ and quantity/ only (and nlohmann-json in its .cpp files).
 //
 // Defines: Role, Bound, ParameterEntry, FeatureState, FeatureConcern, FeatureEntry,
-// CautionEntry, Query, Match, FeatureStatement, Topic, Vocabulary.
+// DerivedEntry, CautionEntry, Query, Match, FeatureStatement, Topic, Vocabulary.
 //
 //     auto vocabulary = Vocabulary::builtIn();
 //     std::string family = vocabulary->detectFamily(names, symbols, firstPageText);
@@ -22,7 +22,12 @@
 //                      "essential", "charger_pin"}],
 //      "features":   [{"id", "title", "names", "severity", "other_severity", "caution", "concern",
 //                      "states": [{"state", "meaning", "phrases": {..}, "cells": {..}}], "changes": [{"from", "to", "severity", "level", "text"}]}],
+//      "derived":    [{"id", "family", "title", "formula", "expression", "unit", "role", "severity", "bound", "caution", "higher", "lower", "least",
+//                      "shortfall", "notes": [..]}],                quantities worked out of stated ones (quantity/formula.h)
 //      "topics":     [{"concepts": [..], "severity", "caution"}],   what a sentence with all of them is about, instead of each by itself
+//      "bench_tests": [{"id", "title", "parameters": [..], "features": [..], "kinds": [..], "cautions": [..], "procedure", "setup", "limits",
+//                       "candidate_limits", "fallback"}],
+//      "sample_rules": [..],
 //      "cautions":   [{"id", "when", "text", "check"}],  "statements": [..]}
 #pragma once
 
@@ -89,6 +94,40 @@ struct FeatureEntry {
     std::vector<FeatureConcern> concerns;
 };
 
+// A quantity that is not printed but worked out of what is (DOMAIN 4).
+struct DerivedEntry {
+    std::string id;      // "discharge-trip-current"
+    std::string family;  // "generic": of any sheet that states the inputs
+    std::string title;
+    std::string formula;     // as people write it
+    std::string expression;  // as quantity::Formula reads it; names are parameter ids, "circuit.…" and "cell.…"
+    std::string unit;        // that results are shown in
+    Role role = Role::Window;
+    model::Severity severity = model::Severity::Note;
+    Bound bound = Bound::Both;
+    std::string caution;
+    std::string higher;  // what a higher candidate means; empty: no concern by itself
+    std::string lower;
+    std::string least;      // a decimal in `unit` that the lower bound must not fall below; empty: none
+    std::string shortfall;  // what it means where it does
+    std::vector<std::string> notes;
+};
+
+// A test at the bench that open findings call for (DOMAIN 10.4).
+struct BenchTestEntry {
+    std::string id;  // "overcharge-threshold"
+    std::string title;
+    std::vector<std::string> parameters;  // ids, worked-out quantities too, whose findings call for it
+    std::vector<std::string> features;
+    std::vector<std::string> kinds;     // kinds of findings ("pin", "package") that do
+    std::vector<std::string> cautions;  // for findings that name neither: by their caution
+    std::string procedure;
+    std::string setup;
+    std::string limits;     // where its limits come from
+    bool candidateLimits = false;  // those of the candidate (its ratings), not of the reference
+    bool fallback = false;  // for findings about values that nothing else covers
+};
+
 struct CautionEntry {
     std::string id;     // "C-OC"
     std::string when;   // when it is shown
@@ -147,6 +186,11 @@ public:
 
     [[nodiscard]] std::vector<ParameterEntry const*> parameters() const;
     [[nodiscard]] std::vector<FeatureEntry const*> features() const;
+    // Quantities to be worked out, in the order of the data.
+    [[nodiscard]] std::span<DerivedEntry const> derived() const;
+    // In the order in which they are listed, and the rules for samples.
+    [[nodiscard]] std::span<BenchTestEntry const> benchTests() const;
+    [[nodiscard]] std::vector<std::string> const& sampleRules() const;
     [[nodiscard]] std::vector<std::string> families() const;  // ids, without "generic"
     [[nodiscard]] std::string familyTitle(std::string_view family) const;
 
