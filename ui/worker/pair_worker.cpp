@@ -1,0 +1,110 @@
+// One pool with one thread: a second job waits until the first noticed its stop
+// flag. Results travel as queued calls, so a result that was on its way when its
+// job was cancelled is told by the job's number and dropped.
+//
+// Tested by tests/ui/worker/pair_worker_test.cpp.
+#include "ui/worker/pair_worker.h"
+
+#include <exception>
+#include <functional>
+
+#include <QMetaObject>
+
+#include "extractors/read_datasheet.h"
+#include "model/file.h"
+#include "risk/compare_datasheets.h"
+#include "vocabulary/vocabulary.h"
+
+namespace standin::ui {
+
+namespace {
+
+model::Result<vocabulary::Vocabulary> loadVocabulary(std::vector<std::string> const& files) {
+    auto vocabulary = vocabulary::Vocabulary::builtIn();
+    for (auto const& file : files) {
+        if (!vocabulary) break;
+        auto const content = model::readFile(file, model::kLongestUserFile);
+        if (!content) return tl::unexpected(content.error());
+        if (auto added = vocabulary->add(*content); !added) {
+            auto error = added.error();
+            error.file = file;
+            return tl::unexpected(std::move(error));
+        }
+    }
+    return vocabulary;
+}
+
+model::Result<PairPointer> work(PairRequest const& request, std::function<bool(int, int)> const& progress) {
+    auto const vocabulary = loadVocabulary(request.vocabularies);
+    if (!vocabulary) return tl::unexpected(vocabulary.error());
+    reading::ReadOptions readOptions;
+    readOptions.password = request.password;
+    readOptions.progress = progress;
+    auto sheets = reading::readPair(request.reference, request.candidate, readOptions, *vocabulary);
+    if (!sheets) return tl::unexpected(sheets.error());
+    risk::CompareOptions compareOptions;
+    compareOptions.referenceVariant = request.referenceVariant;
+    compareOptions.candidateVariant = request.candidateVariant;
+    auto comparison = risk::compareDatasheets(sheets->first, sheets->second, compareOptions, *vocabulary);
+    if (!comparison) return tl::unexpected(comparison.error());
+    auto pair = std::make_shared<ReadPair>();
+    pair->request = request;
+    pair->referenceVariants = risk::knownVariants(sheets->first);
+    pair->candidateVariants = risk::knownVariants(sheets->second);
+    pair->reference = std::move(sheets->first);
+    pair->candidate = std::move(sheets->second);
+    pair->comparison = std::move(*comparison);
+    return PairPointer(std::move(pair));
+}
+
+}  // namespace
+
+model::Result<PairPointer> readAndCompare(PairRequest const& request, std::function<bool(int, int)> const& progress) {
+    try {
+        return work(request, progress);
+    } catch (std::exception const& exception) {  // out of memory, a fault of ours: the window must live on
+        return tl::unexpected(model::Error{model::ErrorKind::Internal, std::string("could not be worked on: ") + exception.what(), request.reference, 0});
+    }
+}
+
+PairWorker::PairWorker(QObject* parent) : QObject(parent) { m_pool.setMaxThreadCount(1); }
+
+PairWorker::~PairWorker() {
+    cancel();
+    m_pool.waitForDone();
+}
+
+int PairWorker::start(PairRequest request) {
+    cancel();
+    int const job = ++m_job;
+    auto const stop = std::make_shared<std::atomic<bool>>(false);
+    m_stop = stop;
+    m_pool.start([this, job, stop, request = std::move(request)] {
+        auto const progress = [this, job, &stop](int done, int total) {
+            QMetaObject::invokeMethod(
+                this, [this, job, done, total] {
+                    if (job == m_job && m_stop) Q_EMIT progressed(done, total);
+                }, Qt::QueuedConnection);
+            return !*stop;
+        };
+        if (*stop) return;
+        auto outcome = readAndCompare(request, progress);
+        if (*stop) return;
+        QMetaObject::invokeMethod(this, [this, job, outcome = std::move(outcome)] { deliver(job, outcome); }, Qt::QueuedConnection);
+    });
+    return job;
+}
+
+void PairWorker::cancel() {
+    if (m_stop) *m_stop = true;
+    m_stop.reset();
+}
+
+void PairWorker::deliver(int job, model::Result<PairPointer> const& outcome) {
+    if (job != m_job || !m_stop) return;
+    m_stop.reset();
+    if (outcome) Q_EMIT finished(*outcome);
+    else Q_EMIT failed(outcome.error());
+}
+
+}  // namespace standin::ui
