@@ -97,6 +97,57 @@ struct SectionPair {
     bool operator==(SectionPair const&) const = default;
 };
 
+// One value that something was worked out of.
+struct Input {
+    std::string name;       // "overcharge-detect-voltage", "circuit.supply_resistor"
+    std::string parameter;  // id within its sheet; empty: given in the cell or circuit file
+    int page = 0;
+    Rect box;
+    std::string text;  // as printed or as given
+    bool operator==(Input const&) const = default;
+};
+
+// What came out for one of the two parts; an empty text is a bound that is not known.
+struct WorkedValue {
+    std::string min, typ, max, unit;  // decimals, rounded outward
+    std::vector<Input> inputs;
+    std::vector<std::string> notes;
+    bool operator==(WorkedValue const&) const = default;
+};
+
+// A quantity that neither sheet prints.
+struct Derived {
+    std::string canonical;  // id of the vocabulary's derived quantities
+    std::string title;
+    std::string formula;
+    std::optional<WorkedValue> reference, candidate;
+    Relation relation = Relation::NotComparable;
+    Judgement judgement = Judgement::Open;
+    std::vector<std::string> notes;
+    bool operator==(Derived const&) const = default;
+};
+
+enum class CheckOutcome : std::uint8_t { Holds, Violated, Open };
+
+struct CheckResult {
+    std::string value;  // what was set against the limit, in words; empty: nothing
+    CheckOutcome outcome = CheckOutcome::Open;
+    std::string why;  // what is violated or missing; empty where it holds
+    std::vector<Input> inputs;
+    bool operator==(CheckResult const&) const = default;
+};
+
+// One check of a part against the cell that it protects.
+struct CellCheck {
+    std::string check;  // "overcharge-upper"
+    std::string title;
+    std::string limit;  // what the cell or the circuit asks for, in words
+    std::optional<CheckResult> reference, candidate;
+    int level = 0;  // of the candidate's outcome, DOMAIN 5.9
+    std::string finding;  // id, or empty
+    bool operator==(CellCheck const&) const = default;
+};
+
 enum class VerdictLevel : std::uint8_t { NoDifference, SmallDifferences, ConfirmFunction, BenchTest, DoNotSubstitute };
 
 struct Verdict {
@@ -124,8 +175,11 @@ struct ComparisonCoverage {
     bool operator==(ComparisonCoverage const&) const = default;
 };
 
+enum class ComparisonKind : std::uint8_t { TwoSheets, CandidateAlone };
+
 struct Comparison {
-    DocumentInfo reference;
+    ComparisonKind kind = ComparisonKind::TwoSheets;
+    DocumentInfo reference;  // empty where the candidate is checked against a cell alone
     DocumentInfo candidate;
     Verdict verdict;
     std::vector<Caution> cautions;
@@ -133,7 +187,12 @@ struct Comparison {
     std::vector<Finding> findings;  // by severity, then document order
     std::vector<Pair> pairs;
     std::vector<SectionPair> sections;
+    std::vector<Derived> derived;
+    std::vector<CellCheck> cell;  // empty where no cell profile was given
+    std::string cellName;         // of the profile that was checked against
+    std::string circuitName;
     ComparisonCoverage coverage;
+    [[nodiscard]] bool hasReference() const { return kind == ComparisonKind::TwoSheets; }
     bool operator==(Comparison const&) const = default;
 };
 

@@ -2,6 +2,7 @@
 // tests/src/model/comparison_json_test.cpp.
 #include "model/comparison_json.h"
 
+#include "model/derived_json.h"
 #include "model/json_parts.h"
 
 namespace standin::model {
@@ -65,9 +66,9 @@ Json verdictJson(Verdict const& v) {
         .take();
 }
 
-Json comparisonCoverageJson(ComparisonCoverage const& coverage) {
+Json comparisonCoverageJson(ComparisonCoverage const& coverage, bool hasReference) {
     return Members()
-        .add("reference", coverageJson(coverage.reference))
+        .add("reference", hasReference ? coverageJson(coverage.reference) : Json(nullptr))
         .add("candidate", coverageJson(coverage.candidate))
         .add("compared", coverage.compared)
         .add("listed", coverage.listed)
@@ -100,7 +101,7 @@ std::string toJson(Comparison const& comparison) {
     }
     return dumped(Members()
                       .add("schema", kSchema)
-                      .add("reference", documentJson(comparison.reference))
+                      .add("reference", comparison.hasReference() ? documentJson(comparison.reference) : Json(nullptr))
                       .add("candidate", documentJson(comparison.candidate))
                       .add("verdict", verdictJson(comparison.verdict))
                       .add("cautions", std::move(cautions))
@@ -108,9 +109,11 @@ std::string toJson(Comparison const& comparison) {
                       .add("findings", std::move(findings))
                       .add("pairs", std::move(pairs))
                       .add("sections", std::move(sections))
-                      .add("derived", Json::array())
-                      .add("cell", Json::array())
-                      .add("coverage", comparisonCoverageJson(comparison.coverage))
+                      .add("derived", derivedJson(comparison.derived))
+                      .add("cell", cellJson(comparison.cell))
+                      .add("cell_name", textOrNull(comparison.cellName))
+                      .add("circuit_name", textOrNull(comparison.circuitName))
+                      .add("coverage", comparisonCoverageJson(comparison.coverage, comparison.hasReference()))
                       .take());
 }
 

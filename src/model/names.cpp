@@ -40,6 +40,7 @@ constexpr std::array kHazardSide{Words{"none"}, Words{"higher"}, Words{"lower"},
 constexpr std::array kVerdictLevel{Words{"no-difference"}, Words{"small-differences"}, Words{"confirm-function"}, Words{"bench-test"},
                                    Words{"do-not-substitute"}};
 constexpr std::array kConditionRelation{Words{"same"}, Words{"harsher"}, Words{"milder"}, Words{"unordered"}, Words{"one-unstated"}};
+constexpr std::array kCheckOutcome{Words{"holds"}, Words{"violated"}, Words{"open"}};
 
 // A value added to an enum without its word is a compile error here.
 static_assert(kCorrectionOutcome.size() == static_cast<std::size_t>(CorrectionOutcome::Ambiguous) + 1);
@@ -53,6 +54,7 @@ static_assert(kJudgement.size() == static_cast<std::size_t>(Judgement::Open) + 1
 static_assert(kWordingClass.size() == static_cast<std::size_t>(WordingClass::Style) + 1);
 static_assert(kSeverity.size() == static_cast<std::size_t>(Severity::Hazard) + 1);
 static_assert(kVerdictLevel.size() == static_cast<std::size_t>(VerdictLevel::DoNotSubstitute) + 1);
+static_assert(kCheckOutcome.size() == static_cast<std::size_t>(CheckOutcome::Open) + 1);
 
 }  // namespace
 
@@ -72,6 +74,7 @@ template <> std::span<std::string_view const> namesOf<Severity>() { return kSeve
 template <> std::span<std::string_view const> namesOf<HazardSide>() { return kHazardSide; }
 template <> std::span<std::string_view const> namesOf<VerdictLevel>() { return kVerdictLevel; }
 template <> std::span<std::string_view const> namesOf<ConditionRelation>() { return kConditionRelation; }
+template <> std::span<std::string_view const> namesOf<CheckOutcome>() { return kCheckOutcome; }
 
 Relation mirrored(Relation relation) {
     switch (relation) {

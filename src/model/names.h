@@ -52,5 +52,6 @@ template <> std::span<std::string_view const> namesOf<Severity>();
 template <> std::span<std::string_view const> namesOf<HazardSide>();
 template <> std::span<std::string_view const> namesOf<VerdictLevel>();
 template <> std::span<std::string_view const> namesOf<ConditionRelation>();
+template <> std::span<std::string_view const> namesOf<CheckOutcome>();
 
 }  // namespace standin::model
