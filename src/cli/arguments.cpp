@@ -21,7 +21,7 @@ using model::ErrorKind;
 Error usage(std::string message) { return {ErrorKind::Usage, std::move(message), {}, 0}; }
 
 // Known words of the interface whose work is still to come.
-constexpr std::array<std::string_view, 5> kNotBuiltYet{"--pdf", "--cell", "--circuit", "--corrections", "--ocr"};
+constexpr std::array<std::string_view, 3> kNotBuiltYet{"--cell", "--circuit", "--ocr"};
 
 std::optional<Error> notBuiltYet(int argc, char const* const* argv) {
     for (int i = 1; i < argc; ++i) {
@@ -91,6 +91,7 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
     readApp->add_option("--csv", read.csv, "write the parameters as CSV to OUT")->type_name("OUT");
     readApp->add_option("--variant", read.variant, "only the orderable version CODE where the sheet covers several")->type_name("CODE");
     readApp->add_option("--pages", pages, "only these pages, counted from 1")->type_name("A-B");
+    readApp->add_option("--corrections", read.corrections, "put misread values right (standin.corrections/1)")->type_name("FILE.json")->expected(1)->take_all();
     readApp->add_option("--password-file", read.passwordFile, "the first line of F is the document's password")->type_name("F");
 
     CompareCommand compare;
@@ -101,9 +102,11 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
     compareApp->add_option("--text", compare.text, "write the readable summary to OUT (a path, or - for standard output)")->type_name("OUT");
     compareApp->add_option("--json", compare.json, "write standin.comparison/1 to OUT")->type_name("OUT");
     compareApp->add_option("--html", compare.html, "write the report as one HTML file to OUT")->type_name("OUT");
+    compareApp->add_option("--pdf", compare.pdf, "write the report as a PDF to OUT")->type_name("OUT");
     compareApp->add_option("--csv", compare.csv, "write all parameter pairs as CSV to OUT")->type_name("OUT");
     compareApp->add_option("--reference-variant", compare.referenceVariant, "the orderable version of the reference")->type_name("CODE");
     compareApp->add_option("--candidate-variant", compare.candidateVariant, "the orderable version of the candidate")->type_name("CODE");
+    compareApp->add_option("--corrections", compare.corrections, "put misread values of either sheet right (standin.corrections/1)")->type_name("FILE.json")->expected(1)->take_all();
     compareApp->add_option("--vocabulary", compare.vocabularies, "add parameters and features of your own (standin.vocabulary/1)")->type_name("FILE.json")->expected(1)->take_all();
     compareApp->add_option("--fail-on", failOn, "exit with 1 from this severity on: hazard, function, margin, note, editorial")->type_name("SEVERITY");
     compareApp->add_option("--password-file", compare.passwordFile, "the first line of F is the documents' password")->type_name("F");
@@ -132,7 +135,7 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
     auto const severity = model::fromName<model::Severity>(failOn);
     if (!severity) return tl::unexpected(usage(fmt::format("--fail-on knows hazard, function, margin, note and editorial, not '{}'", failOn)));
     compare.failOn = *severity;
-    if (auto const error = checkOutputs({{"--text", &compare.text}, {"--json", &compare.json}, {"--html", &compare.html}, {"--csv", &compare.csv}})) {
+    if (auto const error = checkOutputs({{"--text", &compare.text}, {"--json", &compare.json}, {"--html", &compare.html}, {"--pdf", &compare.pdf}, {"--csv", &compare.csv}})) {
         return tl::unexpected(*error);
     }
     return Command{std::move(compare)};

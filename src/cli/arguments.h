@@ -23,13 +23,15 @@ struct ReadCommand {
     Output text, json, csv;
     std::string variant;
     std::optional<reading::PageRange> pages;
+    std::vector<std::string> corrections;
     std::string passwordFile;
 };
 
 struct CompareCommand {
     std::string reference, candidate;
-    Output text, json, html, csv;
+    Output text, json, html, pdf, csv;
     std::string referenceVariant, candidateVariant;
+    std::vector<std::string> corrections;
     std::vector<std::string> vocabularies;
     model::Severity failOn = model::Severity::Note;
     std::string passwordFile;

@@ -4,19 +4,23 @@
 
 #include <atomic>
 #include <cstdio>
+#include <iterator>
 #include <unistd.h>
 
 #include <fmt/format.h>
 
 #include "cli/arguments.h"
 #include "cli/outputs.h"
+#include "cli/pictures.h"
 #include "model/comparison_json.h"
 #include "model/datasheet_json.h"
 #include "model/file.h"
 #include "report/csv_report.h"
 #include "report/datasheet_report.h"
 #include "report/html_report.h"
+#include "report/pdf/pdf_report.h"
 #include "report/text_report.h"
+#include "risk/bench_tests.h"
 #include "risk/compare_datasheets.h"
 #include "text/visible.h"
 
@@ -51,6 +55,18 @@ Result<vocabulary::Vocabulary> loadVocabulary(std::vector<std::string> const& fi
         }
     }
     return vocabulary;
+}
+
+Result<std::vector<corrections::Entry>> loadCorrections(std::vector<std::string> const& files) {
+    std::vector<corrections::Entry> entries;
+    for (auto const& file : files) {
+        auto const content = model::readFile(file, model::kLongestUserFile);
+        if (!content) return tl::unexpected(content.error());
+        auto added = corrections::parseCorrections(*content, file);
+        if (!added) return tl::unexpected(added.error());
+        std::move(added->begin(), added->end(), std::back_inserter(entries));
+    }
+    return entries;
 }
 
 // "reading 12 of 40 pages" on a terminal, wiped at the end.
@@ -114,6 +130,9 @@ int runRead(ReadCommand const& command) {
     reading::ReadOptions options;
     options.password = std::move(*password);
     options.pages = command.pages;
+    auto corrections = loadCorrections(command.corrections);
+    if (!corrections) return trouble(corrections.error());
+    options.corrections = std::move(*corrections);
     auto sheet = [&] {
         Progress progress;
         options.progress = progress.callback();
@@ -137,10 +156,15 @@ int runCompare(CompareCommand const& command) {
     if (!password) return trouble(password.error());
     reading::ReadOptions readOptions;
     readOptions.password = std::move(*password);
+    auto corrections = loadCorrections(command.corrections);
+    if (!corrections) return trouble(corrections.error());
+    readOptions.corrections = std::move(*corrections);
+    reading::PairBytes bytes;
+    bool const showsPages = command.html || command.pdf;
     auto const sheets = [&] {
         Progress progress;
         readOptions.progress = progress.callback();
-        return reading::readPair(command.reference, command.candidate, readOptions, *vocabulary);
+        return reading::readPair(command.reference, command.candidate, readOptions, *vocabulary, showsPages ? &bytes : nullptr);
     }();
     if (!sheets) return trouble(sheets.error());
     auto const& [reference, candidate] = *sheets;
@@ -151,13 +175,17 @@ int runCompare(CompareCommand const& command) {
     auto const comparison = risk::compareDatasheets(reference, candidate, options, *vocabulary);
     if (!comparison) return trouble(comparison.error());
 
+    auto const pictures = openPictures(std::move(bytes), readOptions.password);
+    report::Cuttings cuttings(pictures.borrowed());
+    auto const tests = risk::benchTests(*comparison, *vocabulary);
     Outputs outputs;
     if (command.json) outputs.add(*command.json, model::toJson(*comparison));
-    if (command.html) outputs.add(*command.html, report::htmlReport(*comparison, reference, candidate));
+    if (command.html) outputs.add(*command.html, report::htmlReport(*comparison, reference, candidate, cuttings, tests));
+    if (command.pdf) outputs.add(*command.pdf, report::pdfReport(*comparison, reference, candidate, cuttings, tests));
     if (command.csv) outputs.add(*command.csv, report::pairsCsv(*comparison, reference, candidate));
-    if (command.text) outputs.add(*command.text, report::textReport(*comparison, reference, candidate));
-    bool const none = !command.json && !command.html && !command.csv && !command.text;
-    if (none) outputs.add("-", report::textReport(*comparison, reference, candidate));
+    if (command.text) outputs.add(*command.text, report::textReport(*comparison, reference, candidate, tests));
+    bool const none = !command.json && !command.html && !command.pdf && !command.csv && !command.text;
+    if (none) outputs.add("-", report::textReport(*comparison, reference, candidate, tests));
 
     bool found = false;
     for (auto const& finding : comparison->findings) found = found || finding.severity >= command.failOn;

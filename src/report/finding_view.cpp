@@ -68,6 +68,52 @@ std::string coverageLine(Comparison const& comparison) {
     return fmt::format("{} numbers and sentences compared, {} listed as not compared, {} unaccounted for", coverage.compared, coverage.listed, coverage.unaccounted);
 }
 
+std::vector<CoverageRow> coverageRows(ComparisonCoverage const& coverage) {
+    auto const& r = coverage.reference;
+    auto const& c = coverage.candidate;
+    auto const n = [](int value) { return static_cast<std::size_t>(std::max(0, value)); };
+    return {{"numbers printed", n(r.numbers), n(c.numbers)},
+            {"in parameters", n(r.inParameters), n(c.inParameters)},
+            {"in other tables", n(r.inTables), n(c.inTables)},
+            {"in text", n(r.inText), n(c.inText)},
+            {"in figures", n(r.inFigures), n(c.inFigures)},
+            {"in running heads, page numbers, watermarks", n(r.inFurniture), n(c.inFurniture)},
+            {"unaccounted for", r.unaccounted.size(), c.unaccounted.size()},
+            {"sentences", n(r.sentences), n(c.sentences)},
+            {"pages without a text layer", r.pagesWithoutText.size(), c.pagesWithoutText.size()},
+            {"tables not read", r.unreadTables.size(), c.unreadTables.size()},
+            {"figures not read", r.unreadFigures.size(), c.unreadFigures.size()}};
+}
+
+std::vector<std::string> notReadLines(Datasheet const& sheet) {
+    std::vector<std::string> lines;
+    auto const& coverage = sheet.coverage;
+    for (auto const& number : coverage.unaccounted) lines.push_back(fmt::format("page {}: the number {} was read and belongs to nothing that is compared", number.page, number.text));
+    for (int const page : coverage.pagesWithoutText) lines.push_back(fmt::format("page {}: no text layer", page));
+    for (auto const& id : coverage.unreadTables) {
+        auto const table = std::find_if(sheet.tables.begin(), sheet.tables.end(), [&](Table const& t) { return t.id == id; });
+        lines.push_back(table == sheet.tables.end() ? fmt::format("{}: a table", id) : fmt::format("page {}: a table", table->page));
+    }
+    for (auto const& id : coverage.unreadFigures) {
+        auto const figure = std::find_if(sheet.figures.begin(), sheet.figures.end(), [&](Figure const& f) { return f.id == id; });
+        if (figure == sheet.figures.end()) lines.push_back(fmt::format("{}: a figure", id));
+        else lines.push_back(fmt::format("page {}: a figure{}{}", figure->page, figure->caption.empty() ? "" : ", ", figure->caption));
+    }
+    return lines;
+}
+
+std::string sectionTitle(Datasheet const& sheet, std::string const& id) {
+    auto const found = std::find_if(sheet.sections.begin(), sheet.sections.end(), [&](Section const& section) { return section.id == id; });
+    return found == sheet.sections.end() ? "–" : fmt::format("{} (page {})", found->title, found->page);
+}
+
+std::string limitText(risk::BenchLimit const& limit) {
+    auto const bound = [](std::string const& value) { return value.empty() ? std::string("–") : value; };
+    auto text = fmt::format("{}: min {}, max {}{}{} ({})", limit.title, bound(limit.min), bound(limit.max), limit.unit.empty() ? "" : " ", limit.unit, limit.from);
+    if (!limit.condition.empty()) text += "; " + limit.condition;
+    return text;
+}
+
 std::string valuesOf(Side const& side) {
     if (side.min.empty() && side.typ.empty() && side.max.empty()) return side.text;
     return threeValues(side.min, side.typ, side.max, side.unit);
@@ -103,6 +149,19 @@ std::unordered_map<std::string_view, Parameter const*> parametersById(Datasheet 
     return byId;
 }
 
+ComparedParameters parametersOf(Pair const& pair, SheetParameters const& sheets) {
+    auto const find = [](auto const& byId, std::string const& id) {
+        auto const found = byId.find(id);
+        return found == byId.end() ? nullptr : found->second;
+    };
+    return {find(sheets.reference, pair.reference), find(sheets.candidate, pair.candidate)};
+}
+
+ComparedParameters parametersOf(Finding const& finding, Comparison const& comparison, SheetParameters const& sheets) {
+    if (finding.pair < 0 || static_cast<std::size_t>(finding.pair) >= comparison.pairs.size()) return {};
+    return parametersOf(comparison.pairs[static_cast<std::size_t>(finding.pair)], sheets);
+}
+
 std::string conditionOf(Parameter const& parameter) {
     if (parameter.condition.empty() || parameter.tableCondition.empty()) return parameter.condition + parameter.tableCondition;
     return parameter.condition + "; " + parameter.tableCondition;
@@ -110,6 +169,14 @@ std::string conditionOf(Parameter const& parameter) {
 
 std::string valuesOf(Parameter const& parameter) {
     return threeValues(textOf(parameter.min), textOf(parameter.typ), textOf(parameter.max), parameter.unit);
+}
+
+std::string clipped(std::string text, std::size_t longest) {
+    if (text.size() <= longest) return text;
+    std::size_t end = longest;
+    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
+    text.resize(end);
+    return text + " …";
 }
 
 }  // namespace standin::report

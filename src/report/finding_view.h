@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "model/comparison.h"
+#include "risk/bench_tests.h"
 
 namespace standin::report {
 
@@ -45,6 +46,24 @@ struct SeverityGroup {
 // right above it.
 [[nodiscard]] std::string verdictDetail(model::Verdict const& verdict);
 
+// What is printed in each sheet, by owner, and what was not read.
+struct CoverageRow {
+    std::string_view what;
+    std::size_t reference = 0;
+    std::size_t candidate = 0;
+};
+[[nodiscard]] std::vector<CoverageRow> coverageRows(model::ComparisonCoverage const& coverage);
+
+// One line for each thing of a sheet that was not read, with its page: numbers
+// that nothing accounts for, pages without text, tables and figures.
+[[nodiscard]] std::vector<std::string> notReadLines(model::Datasheet const& sheet);
+
+// "3 Ratings (page 4)" of a section, or a dash where the sheet has no such section.
+[[nodiscard]] std::string sectionTitle(model::Datasheet const& sheet, std::string const& id);
+
+// "Release voltage: min 4.05, max 4.15 V (reference); Ta = 25 °C" of a bench test.
+[[nodiscard]] std::string limitText(risk::BenchLimit const& limit);
+
 // " (reference page 3, candidate page 4)", or empty where no page is known.
 [[nodiscard]] std::string placesOf(model::Finding const& finding);
 
@@ -54,10 +73,27 @@ struct SeverityGroup {
 // The parameters of a sheet by id. Pointers into `datasheet`.
 [[nodiscard]] std::unordered_map<std::string_view, model::Parameter const*> parametersById(model::Datasheet const& datasheet);
 
+// The parameters of both sheets by id, and those that a pair or a finding is
+// about; null where it has none.
+struct SheetParameters {
+    std::unordered_map<std::string_view, model::Parameter const*> reference;
+    std::unordered_map<std::string_view, model::Parameter const*> candidate;
+};
+struct ComparedParameters {
+    model::Parameter const* reference = nullptr;
+    model::Parameter const* candidate = nullptr;
+};
+[[nodiscard]] ComparedParameters parametersOf(model::Pair const& pair, SheetParameters const& sheets);
+[[nodiscard]] ComparedParameters parametersOf(model::Finding const& finding, model::Comparison const& comparison, SheetParameters const& sheets);
+
 // "Ta = 25 °C; VDD = 3.5 V": condition and table condition, empty where neither.
 [[nodiscard]] std::string conditionOf(model::Parameter const& parameter);
 
 // "4.245 / 4.275 / 4.305 V" of a parameter.
 [[nodiscard]] std::string valuesOf(model::Parameter const& parameter);
+
+// `text` whole, or as many whole characters of it as fit into `longest` bytes and
+// " …".
+[[nodiscard]] std::string clipped(std::string text, std::size_t longest);
 
 }  // namespace standin::report

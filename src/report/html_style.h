@@ -39,6 +39,14 @@ h2 small{font-weight:normal;font-size:14px;color:var(--soft)}
 .side.c .values{color:var(--cand)}
 .side .values.text{color:var(--ink);font-weight:normal}
 .side .cond{font-size:13px;color:var(--soft)}
+.cuts{margin:8px 0 0}
+.cut{margin:6px 0 0;max-width:100%}
+.cut .paper{position:relative;display:inline-block;max-width:100%;background:#fff;border:1px solid var(--edge);border-left:4px solid var(--ref);line-height:0}
+.cut.c .paper{border-left-color:var(--cand)}
+.cut img{max-width:100%;height:auto;width:auto;max-height:420px}
+.cut i{position:absolute;border:2px solid #2f4d6b;border-radius:2px}
+.cut.c i{border-color:#a4620c}
+.cut figcaption{font-size:12px;color:var(--soft)}
 .why{margin:6px 0 0}
 .meta{margin:4px 0 0;font-size:12px;color:var(--soft)}
 .strip{width:260px;max-width:100%;height:34px}
@@ -46,9 +54,9 @@ h2 small{font-weight:normal;font-size:14px;color:var(--soft)}
 .strip .ref{fill:none;stroke:var(--ref);stroke-width:2}
 .strip .dots{stroke-dasharray:2 2;stroke-width:1}
 .strip .cand{fill:var(--cand)}
-.strip .open{fill-opacity:.45;stroke:var(--cand);stroke-dasharray:3 2}
-.strip .candtyp{stroke:var(--paper);stroke-width:2}
-.strip .side{fill:var(--ink)}
+.strip .open{fill-opacity:.35}
+.strip .candtyp{stroke:var(--ink);stroke-width:2}
+.strip .hazard{fill:var(--ink)}
 table{border-collapse:collapse;width:100%;font-size:13px;background:var(--paper)}
 th,td{border:1px solid var(--edge);padding:3px 6px;text-align:left;vertical-align:top;overflow-wrap:anywhere}
 td.r{color:var(--ref)}td.k{color:var(--cand)}

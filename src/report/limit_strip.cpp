@@ -18,7 +18,11 @@ namespace {
 constexpr double kMargin = 0.12;  // of the axis, on both sides of what is stated
 constexpr double kAxisLeft = 14;
 constexpr double kAxisWidth = 232;
-constexpr double kFade = 18;  // how far an unstated bound is drawn, in units
+constexpr double kPaleEnd = 18;   // how far a side without a stated bound is drawn
+constexpr double kBracket = 4;    // length of a bracket's arms
+constexpr double kThinnestBar = 2;
+constexpr double kReferenceTop = 4, kReferenceMiddle = 10, kReferenceBottom = 16;
+constexpr double kCandidateTop = 20, kCandidateBottom = 29;
 
 std::optional<double> numberOf(std::optional<std::string> const& decimal) {
     if (!decimal) return std::nullopt;
@@ -32,20 +36,56 @@ StripInterval numbersOf(model::Interval const& interval) { return {numberOf(inte
 
 double x(double position) { return kAxisLeft + kAxisWidth * position; }
 
-std::string line(char const* cssClass, double x0, double y0, double x1, double y1) {
-    return fmt::format("<line class=\"{}\" x1=\"{:.1f}\" y1=\"{:.1f}\" x2=\"{:.1f}\" y2=\"{:.1f}\"/>", cssClass, x0, y0, x1, y1);
-}
+// What is stated, and how far the drawing reaches: a side without a bound goes a
+// little beyond what else is stated.
+struct Extent {
+    double statedLeft, statedRight, left, right;
+};
 
-// Where the drawn extent ends on a side: the bound, or a little beyond what else is stated.
-std::pair<double, double> extent(StripInterval const& i) {
+Extent extentOf(StripInterval const& i) {
     std::vector<double> stated;
     for (auto const& v : {i.lo, i.typ, i.hi}) {
         if (v) stated.push_back(x(*v));
     }
     auto const [low, high] = std::minmax_element(stated.begin(), stated.end());
-    double const left = i.lo ? x(*i.lo) : std::max(kAxisLeft, *low - kFade);
-    double const right = i.hi ? x(*i.hi) : std::min(kAxisLeft + kAxisWidth, *high + kFade);
-    return {left, right};
+    return {*low, *high, i.lo ? *low : std::max(kAxisLeft, *low - kPaleEnd), i.hi ? *high : std::min(kAxisLeft + kAxisWidth, *high + kPaleEnd)};
+}
+
+StripShape bar(StripPart part, double left, double right) {
+    return {part, {{left, kCandidateTop}, {right, kCandidateTop}, {right, kCandidateBottom}, {left, kCandidateBottom}}};
+}
+
+void addReference(std::vector<StripShape>& shapes, StripInterval const& reference) {
+    auto const extent = extentOf(reference);
+    auto const bracket = [&](double at, double arm) {
+        shapes.push_back({StripPart::Reference, {{at + arm, kReferenceTop}, {at, kReferenceTop}, {at, kReferenceBottom}, {at + arm, kReferenceBottom}}});
+    };
+    shapes.push_back({StripPart::ReferenceSpan, {{extent.left, kReferenceMiddle}, {extent.right, kReferenceMiddle}}});
+    if (reference.lo) bracket(extent.left, kBracket);
+    if (reference.hi) bracket(extent.right, -kBracket);
+    if (reference.typ) shapes.push_back({StripPart::Reference, {{x(*reference.typ), kReferenceTop}, {x(*reference.typ), kReferenceBottom}}});
+}
+
+void addCandidate(std::vector<StripShape>& shapes, StripInterval const& candidate) {
+    auto const extent = extentOf(candidate);
+    if (extent.left < extent.statedLeft) shapes.push_back(bar(StripPart::CandidateOpen, extent.left, extent.statedLeft));
+    if (extent.right > extent.statedRight) shapes.push_back(bar(StripPart::CandidateOpen, extent.statedRight, extent.right));
+    bool const onlyTypical = candidate.typ && !candidate.lo && !candidate.hi;
+    if (!onlyTypical) shapes.push_back(bar(StripPart::Candidate, extent.statedLeft, std::max(extent.statedRight, extent.statedLeft + kThinnestBar)));
+    if (candidate.typ) shapes.push_back({StripPart::CandidateTick, {{x(*candidate.typ), kCandidateTop - 1}, {x(*candidate.typ), kCandidateBottom + 1}}});
+}
+
+std::string_view cssClassOf(StripPart part) {
+    switch (part) {
+        case StripPart::Frame: return "axis";
+        case StripPart::ReferenceSpan: return "ref dots";
+        case StripPart::Reference: return "ref";
+        case StripPart::Candidate: return "cand";
+        case StripPart::CandidateOpen: return "cand open";
+        case StripPart::CandidateTick: return "candtyp";
+        case StripPart::HazardSide: return "hazard";
+    }
+    return {};
 }
 
 bool anything(StripInterval const& i) { return i.lo || i.typ || i.hi; }
@@ -78,22 +118,36 @@ std::optional<LimitStrip> limitStrip(model::Interval const& reference, model::In
     return strip;
 }
 
+std::optional<LimitStrip> limitStrip(model::Parameter const* reference, model::Parameter const* candidate, model::HazardSide hazardSide) {
+    if (reference == nullptr || candidate == nullptr || !reference->interval || !candidate->interval) return std::nullopt;
+    return limitStrip(*reference->interval, *candidate->interval, hazardSide);
+}
+
+bool isClosed(StripPart part) {
+    return part == StripPart::Frame || part == StripPart::Candidate || part == StripPart::CandidateOpen || part == StripPart::HazardSide;
+}
+
+std::vector<StripShape> shapesOf(LimitStrip const& strip) {
+    std::vector<StripShape> shapes{{StripPart::Frame, {{kAxisLeft, 1}, {kAxisLeft + kAxisWidth, 1}, {kAxisLeft + kAxisWidth, kStripHeight - 1}, {kAxisLeft, kStripHeight - 1}}}};
+    if (anything(strip.reference)) addReference(shapes, strip.reference);
+    if (anything(strip.candidate)) addCandidate(shapes, strip.candidate);
+    auto const arrow = [&](double from, double to) { shapes.push_back({StripPart::HazardSide, {{from, 11}, {to, 17}, {from, 23}}}); };
+    if (strip.hazardSide == model::HazardSide::Higher || strip.hazardSide == model::HazardSide::Both) arrow(kStripWidth - 12, kStripWidth - 4);
+    if (strip.hazardSide == model::HazardSide::Lower || strip.hazardSide == model::HazardSide::Both) arrow(12, 4);
+    return shapes;
+}
+
 std::string limitStripSvg(LimitStrip const& strip, std::string const& label) {
-    auto svg = fmt::format("<svg class=\"strip\" viewBox=\"0 0 260 34\" role=\"img\" aria-label=\"{}\">", escaped(label));
-    svg += "<rect class=\"axis\" x=\"14\" y=\"1\" width=\"232\" height=\"32\"/>";
-    auto const [rl, rr] = extent(strip.reference);
-    svg += line("ref dots", rl, 10, rr, 10);
-    if (strip.reference.lo) svg += fmt::format("<path class=\"ref\" d=\"M{0:.1f} 4h-4v12h4\"/>", rl + 4);
-    if (strip.reference.hi) svg += fmt::format("<path class=\"ref\" d=\"M{0:.1f} 4h4v12h-4\"/>", rr - 4);
-    if (strip.reference.typ) svg += line("ref", x(*strip.reference.typ), 4, x(*strip.reference.typ), 16);
-    auto const [cl, cr] = extent(strip.candidate);
-    bool const open = !strip.candidate.lo || !strip.candidate.hi;
-    svg += fmt::format("<rect class=\"cand{}\" x=\"{:.1f}\" y=\"20\" width=\"{:.1f}\" height=\"9\"/>", open ? " open" : "", cl, std::max(2.0, cr - cl));
-    if (strip.candidate.typ) svg += line("candtyp", x(*strip.candidate.typ), 19, x(*strip.candidate.typ), 30);
-    bool const higher = strip.hazardSide == model::HazardSide::Higher || strip.hazardSide == model::HazardSide::Both;
-    bool const lower = strip.hazardSide == model::HazardSide::Lower || strip.hazardSide == model::HazardSide::Both;
-    if (higher) svg += "<path class=\"side\" d=\"M248 11l8 6-8 6z\"/>";
-    if (lower) svg += "<path class=\"side\" d=\"M12 11l-8 6 8 6z\"/>";
+    auto svg = fmt::format("<svg class=\"strip\" viewBox=\"0 0 {} {}\" role=\"img\" aria-label=\"{}\">", kStripWidth, kStripHeight, escaped(label));
+    for (auto const& shape : shapesOf(strip)) {
+        svg += fmt::format("<path class=\"{}\" d=\"", cssClassOf(shape.part));
+        char command = 'M';
+        for (auto const& point : shape.points) {
+            svg += fmt::format("{}{:.1f} {:.1f}", command, point.x, point.y);
+            command = 'L';
+        }
+        svg += isClosed(shape.part) ? "z\"/>" : "\"/>";
+    }
     return svg + "</svg>";
 }
 

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "report/corrections_section.h"
 #include "report/finding_view.h"
 #include "report/texts.h"
 #include "report/wrapped_text.h"
@@ -18,13 +19,6 @@ namespace {
 // A sentence longer than this says no more in a summary; the page tells the rest.
 constexpr std::size_t kLongestPrintedText = 420;
 
-std::string shortened(std::string text) {
-    if (text.size() <= kLongestPrintedText) return text;
-    std::size_t end = kLongestPrintedText;
-    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
-    return text.substr(0, end) + " …";
-}
-
 void appendHeading(std::string& out, std::string const& heading) {
     out += '\n';
     out += heading;
@@ -36,8 +30,8 @@ void appendSide(std::string& out, std::string_view label, std::optional<Side> co
         appendWrapped(out, fmt::format("     {}  ", label), fmt::format("– ({})", texts::kNotPrinted));
         return;
     }
-    auto text = shortened(valuesOf(*side));
-    if (!side->condition.empty()) text += "   (" + shortened(side->condition) + ")";
+    auto text = clipped(valuesOf(*side), kLongestPrintedText);
+    if (!side->condition.empty()) text += "   (" + clipped(side->condition, kLongestPrintedText) + ")";
     auto const place = side->page > 0 ? fmt::format("page {}: ", side->page) : std::string{};
     appendWrapped(out, fmt::format("     {}  ", label), place + text);
 }
@@ -51,9 +45,22 @@ void appendFinding(std::string& out, std::size_t number, FindingGroup const& gro
     for (auto const* consequence : group.consequences) appendWrapped(out, "     follows: ", consequence->title + placesOf(*consequence));
 }
 
+void appendBenchTests(std::string& out, std::span<risk::BenchTest const> tests) {
+    if (tests.empty()) return;
+    appendHeading(out, fmt::format("BENCH TESTS ({})", tests.size()));
+    appendWrapped(out, "", texts::kBenchTestsMeaning);
+    std::size_t number = 0;
+    for (auto const& test : tests) {
+        appendWrapped(out, fmt::format("{:>3}. ", ++number), fmt::format("{} ({} {}): {}", test.title, test.findings.size(), test.findings.size() == 1 ? "finding" : "findings", test.procedure));
+        if (!test.setup.empty()) appendWrapped(out, "     ", fmt::format("{}: {}", texts::kSetUp, test.setup));
+        if (!test.limitsFrom.empty()) appendWrapped(out, "     ", fmt::format("{}: {}", texts::kLimitsFrom, test.limitsFrom));
+        for (auto const& limit : test.limits) appendWrapped(out, "     - ", limitText(limit));
+    }
+}
+
 }  // namespace
 
-std::string textReport(Comparison const& comparison, Datasheet const&, Datasheet const&) {
+std::string textReport(Comparison const& comparison, Datasheet const&, Datasheet const&, std::span<risk::BenchTest const> tests) {
     std::string out = "STANDIN  ";
     out += texts::kTitle;
     out += "\n\n";
@@ -83,12 +90,14 @@ std::string textReport(Comparison const& comparison, Datasheet const&, Datasheet
         out += '\n';
         appendWrapped(out, fmt::format("{} ({}) ", name, group.findings.size()), texts::severityMeaning(group.severity));
         if (group.severity == Severity::Editorial) {
-            out += "     Listed in the HTML and JSON reports.\n";
+            out += "     Listed in the HTML, PDF and JSON reports.\n";
             continue;
         }
         std::size_t number = 0;
         for (auto const& finding : group.findings) appendFinding(out, ++number, finding);
     }
+    appendBenchTests(out, tests);
+    appendCorrections(out, {{"reference", &comparison.reference}, {"candidate", &comparison.candidate}});
     if (!comparison.statements.empty()) {
         std::string heading(texts::kStatements);
         appendHeading(out, heading);

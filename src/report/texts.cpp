@@ -27,6 +27,17 @@ std::string_view severityMeaning(Severity severity) {
     return {};
 }
 
+std::string_view severityMark(Severity severity) {
+    switch (severity) {
+        case Severity::Hazard: return "▲";
+        case Severity::Function: return "■";
+        case Severity::Margin: return "●";
+        case Severity::Note: return "▬";
+        case Severity::Editorial: return "·";
+    }
+    return {};
+}
+
 std::string_view levelText(VerdictLevel level) {
     switch (level) {
         case VerdictLevel::NoDifference: return "No difference found in the compared parameters";

@@ -19,11 +19,22 @@ inline constexpr std::string_view kCoverage = "Coverage";
 inline constexpr std::string_view kStatements = "What this summary is, and is not";
 inline constexpr std::string_view kAllPairs = "All parameters";
 inline constexpr std::string_view kNothingFound = "No difference found in what was compared.";
+inline constexpr std::string_view kSections = "Sections";
+inline constexpr std::string_view kBenchTests = "Bench tests";
+inline constexpr std::string_view kBenchTestsMeaning =
+    "What the open findings ask for. Typical-like samples do not prove limits: state the number of samples and lots, report the extremes, use calibrated instruments.";
+inline constexpr std::string_view kSetUp = "Set-up";
+inline constexpr std::string_view kLimitsFrom = "Limits from";
+inline constexpr std::string_view kCorrections = "Values put right by people";
+inline constexpr std::string_view kNotReadIn = "Not read in";
+inline constexpr std::string_view kFoot = "This summary covers printed documents only; it is not a test and not an approval.";
 inline constexpr std::string_view kNotPrinted = "not printed";
+inline constexpr std::string_view kNoMoreCuttings = "Further page cuttings were left out to keep this report small; look at the pages named.";
 
 // What a reader sees for an enum value: plain words, not the JSON token.
 [[nodiscard]] std::string_view severityHeading(model::Severity severity);
 [[nodiscard]] std::string_view severityMeaning(model::Severity severity);
+[[nodiscard]] std::string_view severityMark(model::Severity severity);  // a sign: told by shape as well as by word
 [[nodiscard]] std::string_view levelText(model::VerdictLevel level);
 [[nodiscard]] std::string_view kindText(model::FindingKind kind);
 [[nodiscard]] std::string_view relationText(model::Relation relation);

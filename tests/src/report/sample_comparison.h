@@ -60,8 +60,8 @@ struct Sample {
     hazard.explanation = "The candidate may let the cell charge further.";
     hazard.caution = "C-OC";
     hazard.pair = 0;
-    hazard.reference = Side{3, {}, "Overcharge detection voltage | VCU", "4.245", "4.275", "4.305", "V", "Ta = 25 °C"};
-    hazard.candidate = Side{1, {}, "Overcharge detection voltage | VCU", "4.245", "4.275", "4.340", "V", "Ta = 25 °C"};
+    hazard.reference = Side{3, {60, 300, 540, 312}, "Overcharge detection voltage | VCU", "4.245", "4.275", "4.305", "V", "Ta = 25 °C"};
+    hazard.candidate = Side{1, {60, 200, 540, 212}, "Overcharge detection voltage | VCU", "4.245", "4.275", "4.340", "V", "Ta = 25 °C"};
     Finding follows;
     follows.id = "bbbbbbbbbbbb";
     follows.kind = FindingKind::Derived;
@@ -75,8 +75,8 @@ struct Sample {
     wording.relation = Relation::MeaningChanged;
     wording.severity = Severity::Function;
     wording.title = "Pin 4 <must> be left open";
-    wording.reference = Side{2, {}, "Pin 4 may be left open.", "", "", "", "", ""};
-    wording.candidate = Side{2, {}, "Pin 4 must be left open <script>alert(1)</script>.", "", "", "", "", ""};
+    wording.reference = Side{2, {60, 500, 200, 510}, "Pin 4 may be left open.", "", "", "", "", ""};
+    wording.candidate = Side{2, {60, 520, 200, 530}, "Pin 4 must be left open <script>alert(1)</script>.", "", "", "", "", ""};
     Finding editorial;
     editorial.id = "dddddddddddd";
     editorial.kind = FindingKind::Wording;
