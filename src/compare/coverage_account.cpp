@@ -10,6 +10,7 @@
 
 #include <fmt/format.h>
 
+#include "compare/variant_words.h"
 #include "quantity/numbers.h"
 #include "text/fold.h"
 
@@ -21,6 +22,9 @@ using model::FindingKind;
 using model::Relation;
 
 constexpr std::size_t kShownText = 300;  // bytes of a list of what was not read
+// Below these a row or a table is more likely misread than not worth a look.
+constexpr double kDoubtedRow = 0.7;
+constexpr double kDoubtedTable = 0.6;
 
 std::string joined(std::vector<std::string> const& list) {
     std::string text;
@@ -99,12 +103,61 @@ std::optional<model::Side> figuresSide(model::Datasheet const& sheet) {
     return listSide(list, page, box);
 }
 
+// Rows that may be misread, and tables without parameters whose grid may be wrong:
+// they were compared as they were read.
+std::optional<model::Side> doubtsSide(model::Datasheet const& sheet) {
+    std::vector<std::string> list;
+    int page = 0;
+    model::Rect box;
+    auto const note = [&](std::string what, int where, model::Rect const& place) {
+        if (list.empty()) {
+            page = where;
+            box = place;
+        }
+        list.push_back(std::move(what));
+    };
+    for (auto const& parameter : sheet.parameters) {
+        if (parameter.confidence.score <= 0 || parameter.confidence.score >= kDoubtedRow) continue;
+        auto const& name = parameter.name.empty() ? parameter.symbol : parameter.name;
+        note(fmt::format("{} (page {})", name.empty() ? parameter.printed : name, parameter.page), parameter.page, parameter.box);
+    }
+    for (auto const& table : sheet.tables) {
+        if (table.kind == model::TableKind::Specification || table.confidence <= 0 || table.confidence >= kDoubtedTable) continue;
+        note(table.caption.empty() ? fmt::format("table on page {}", table.page) : fmt::format("{} (page {})", table.caption, table.page), table.page, table.box);
+    }
+    return listSide(list, page, box);
+}
+
+// What a person put right and the sheet does not show.
+std::optional<model::Side> correctionsSide(model::DocumentInfo const& document) {
+    using model::CorrectionOutcome;
+    std::vector<std::string> list;
+    model::Correction const* first = nullptr;
+    for (auto const& correction : document.corrections) {
+        if (correction.outcome != CorrectionOutcome::NotFound && correction.outcome != CorrectionOutcome::Ambiguous) continue;
+        if (first == nullptr) first = &correction;
+        list.push_back(correction.row.empty() ? correction.field : fmt::format("{} ({})", correction.row, correction.field));
+    }
+    return first == nullptr ? std::nullopt : listSide(list, first->page, first->box);
+}
+
+// A column in millimetres beside one in inches, or at another temperature, is no version of a part.
+bool isOrderable(model::Parameter const& p) {
+    if (p.variant.empty() || p.kind == model::ParameterKind::Mechanical) return false;
+    std::string const key = text::foldKey(p.variant);
+    auto const names = [&key](std::string_view word) { return key.find(word) != std::string::npos; };
+    if (names("millimet") || names("inch") || names("dimension")) return false;
+    VariantWords const words = variantWords(p.variant);
+    bool const temperature = p.variant.find("°C") != std::string::npos || p.variant.find("℃") != std::string::npos;
+    return !temperature || !words.codes.empty();
+}
+
 std::vector<std::string> variantsOf(model::Datasheet const& sheet, std::vector<int> const& unpaired) {
     std::set<std::string> all;
     for (auto const& p : sheet.parameters) {
-        if (!p.variant.empty()) all.insert(p.variant);
+        if (isOrderable(p)) all.insert(p.variant);
     }
-    bool const concerned = std::any_of(unpaired.begin(), unpaired.end(), [&](int i) { return !sheet.parameters[static_cast<std::size_t>(i)].variant.empty(); });
+    bool const concerned = std::any_of(unpaired.begin(), unpaired.end(), [&](int i) { return isOrderable(sheet.parameters[static_cast<std::size_t>(i)]); });
     return all.size() > 1 && concerned ? std::vector<std::string>(all.begin(), all.end()) : std::vector<std::string>{};
 }
 
@@ -158,6 +211,8 @@ std::vector<Draft> findCoverageGaps(SheetPair const& sheets, ParameterPairing co
     add(drafts, kPagesWithoutText, Relation::Unread, Matters::Yes, pagesSide(r), pagesSide(c));
     add(drafts, kTablesUnread, Relation::Unread, Matters::Yes, tablesSide(r), tablesSide(c));
     add(drafts, kFiguresUnread, Relation::Unread, Matters::No, figuresSide(r), figuresSide(c));
+    add(drafts, kReadWithDoubt, Relation::Unread, Matters::Yes, doubtsSide(r), doubtsSide(c));
+    add(drafts, kCorrectionsNotApplied, Relation::Unread, Matters::Yes, correctionsSide(r.document), correctionsSide(c.document));
     if (!sheets.sameLanguage) {
         auto language = [](model::Datasheet const& sheet) {
             return sideOf(1, {}, fmt::format("{}: {} sentences", sheet.document.languages.empty() ? std::string() : sheet.document.languages.front(), sheet.text.size()));

@@ -21,7 +21,9 @@ inline constexpr std::string_view kProseInTwoLanguages = "prose-in-two-languages
 inline constexpr std::string_view kVariantsNotChosen = "variants-not-chosen";
 inline constexpr std::string_view kPinsInOneSheet = "pins-in-one-sheet";
 inline constexpr std::string_view kDoubtfulPairing = "doubtful-pairing";
+inline constexpr std::string_view kReadWithDoubt = "read-with-doubt";
 inline constexpr std::string_view kNoParameters = "no-parameters";
+inline constexpr std::string_view kCorrectionsNotApplied = "corrections-not-applied";
 
 // One draft a cause, with the sides it concerns. A doubt that could hide a
 // difference that matters sets Finding::open.

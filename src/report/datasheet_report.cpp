@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "model/names.h"
+#include "report/corrections_section.h"
 #include "report/finding_view.h"
 #include "report/wrapped_text.h"
 
@@ -57,6 +58,7 @@ std::string datasheetText(Datasheet const& sheet) {
         appendHeading(out, "FEATURES", sheet.features.size());
         for (auto const& f : sheet.features) appendWrapped(out, fmt::format(" p {:<3} ", f.page), f.canonical + ": " + f.state);
     }
+    appendCorrections(out, {{"", &sheet.document}});
     auto const& c = sheet.coverage;
     out += "\nCOVERAGE\n";
     appendWrapped(out, " ", fmt::format("{} numbers: {} in parameters, {} in other tables, {} in text, {} in figures, {} in running heads and the like, {} unaccounted for.", c.numbers,

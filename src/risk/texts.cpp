@@ -374,6 +374,8 @@ std::string coverageCause(std::string_view cause) {
     if (cause == compare::kPinsInOneSheet) return "Pins were found in one sheet only";
     if (cause == compare::kDoubtfulPairing) return "Rows for which two partners were nearly as likely";
     if (cause == compare::kNoParameters) return "No parameters were found in one sheet";
+    if (cause == compare::kReadWithDoubt) return "Rows and tables that may have been misread";
+    if (cause == compare::kCorrectionsNotApplied) return "Corrections that fit no row, or several";
     return std::string(cause);
 }
 
@@ -384,6 +386,8 @@ std::string coverageCauseExplanation(std::string_view cause) {
     if (cause == compare::kVariantsNotChosen) return "Values of other versions stand beside those of the ordered one. Select the exact ordered version.";
     if (cause == compare::kPinsInOneSheet) return "The pins could not be set against each other. Compare both pin tables and drawings before fitting.";
     if (cause == compare::kDoubtfulPairing) return "Another row would have been nearly as good a partner. Look at both rows.";
+    if (cause == compare::kReadWithDoubt) return "They were compared as they were read. Look at the pages before relying on their values.";
+    if (cause == compare::kCorrectionsNotApplied) return "A value that a person found misread may still stand as it was. Name the row by its texts or its place.";
     if (cause == compare::kNoParameters) return "Without values there is nothing to set the other sheet against. Look at the pages.";
     return coverageExplanation();
 }

@@ -21,7 +21,7 @@ def output(command):
 def main():
     standin, root = sys.argv[1:3]
     schemas = {}
-    for name in ("datasheet", "comparison", "vocabulary"):
+    for name in ("datasheet", "comparison", "vocabulary", "corrections"):
         with open(os.path.join(root, f"src/report/schemas/standin.{name}.1.schema.json"), encoding="utf-8") as file:
             schemas[name] = json.load(file)
             jsonschema.Draft202012Validator.check_schema(schemas[name])
@@ -37,6 +37,17 @@ def main():
             jsonschema.validate(sheet, schemas["datasheet"])
             assert sheet["parameters"], path
             checked += 1
+    corrections = os.path.join(data, "protection", "corrections.json")
+    with open(corrections, encoding="utf-8") as file:
+        jsonschema.validate(json.load(file), schemas["corrections"])
+    pair = [os.path.join(data, "protection", name) for name in ("reference.pdf", "candidate.pdf")]
+    comparison = output([standin, "compare", *pair, "--corrections", corrections, "--json", "-"])
+    jsonschema.validate(comparison, schemas["comparison"])
+    assert [c["outcome"] for c in comparison["candidate"]["corrections"]] == ["applied"] * 3, comparison["candidate"]["corrections"]
+    sheet = output([standin, "read", pair[1], "--corrections", corrections, "--json", "-"])
+    jsonschema.validate(sheet, schemas["datasheet"])
+    assert [p["corrected"] for p in sheet["parameters"] if p["corrected"]] == [["max"], ["parameter"]]
+    checked += 3
     vocabularies = os.path.join(root, "src/vocabulary/data")
     for name in sorted(os.listdir(vocabularies)):
         with open(os.path.join(vocabularies, name), encoding="utf-8") as file:

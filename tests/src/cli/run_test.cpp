@@ -137,6 +137,31 @@ TEST_F(RunTest, AnUnknownVariantNamesTheKnownOnes) {
     EXPECT_NE(ended.errors.find("NO-SUCH"), std::string::npos);
 }
 
+TEST_F(RunTest, CorrectionsAreAppliedAndTold) {
+    auto const ended = runWith({"compare", data("protection/reference.pdf"), data("protection/candidate.pdf"), "--corrections", data("protection/corrections.json")});
+    EXPECT_EQ(ended.status, kFindings);
+    EXPECT_NE(ended.output.find("VALUES PUT RIGHT BY PEOPLE (3)"), std::string::npos);
+    EXPECT_NE(ended.output.find("4.318"), std::string::npos);
+    EXPECT_NE(ended.output.find("Ida Brandt"), std::string::npos);
+    auto const read = runWith({"read", data("protection/candidate.pdf"), "--corrections", data("protection/corrections.json")});
+    EXPECT_EQ(read.status, kNothingFound);
+    EXPECT_NE(read.output.find("Overcharge hysteresis voltage"), std::string::npos);
+    auto const other = runWith({"read", data("protection/reference.pdf"), "--corrections", data("protection/corrections.json")});
+    EXPECT_NE(other.output.find("3 corrections are for another document"), std::string::npos);
+}
+
+TEST_F(RunTest, ContradictingOrBrokenCorrectionsAreTrouble) {
+    std::ofstream(path("broken.json")) << R"({"schema": "standin.corrections/1", "corrections": [{"page": 1}]})";
+    auto const broken = runWith({"read", data("protection/candidate.pdf"), "--corrections", path("broken.json")});
+    EXPECT_EQ(broken.status, kTrouble);
+    EXPECT_NE(broken.errors.find("broken.json: correction 1: "), std::string::npos) << broken.errors;
+    std::ofstream(path("second.json")) << R"({"schema": "standin.corrections/1", "corrections": [{"document": "bddd10df3add", "page": 3, "row": {"symbol": "PD"}, "set": {"max": "350"},
+                                              "by": "T. Okoro", "date": "2031-05-03", "why": "another print"}]})";
+    auto const contradicting = runWith({"read", data("protection/candidate.pdf"), "--corrections", data("protection/corrections.json"), "--corrections", path("second.json")});
+    EXPECT_EQ(contradicting.status, kTrouble);
+    EXPECT_NE(contradicting.errors.find("second.json: correction 1 contradicts correction 2 of "), std::string::npos) << contradicting.errors;
+}
+
 TEST_F(RunTest, AUsersVocabularyIsAddedOrRefused) {
     std::ofstream(path("bad.json")) << "{\"schema\": \"something/1\"}";
     auto const ended = runWith({"compare", data("mosfet/revision-b.pdf"), data("mosfet/revision-c.pdf"), "--vocabulary", path("bad.json")});

@@ -52,5 +52,46 @@ TEST(CoverageAccount, NamesWhatWasNotReadAndWhatWasNotChosen) {
     }
 }
 
+TEST(CoverageAccount, NamesRowsAndTablesReadWithDoubt) {
+    SheetBuilder builder("QX17");
+    builder.specification("", {{.name = "Threshold", .symbol = "VT", .typ = "4.2", .unit = "V"}, {.name = "Delay", .symbol = "tD", .typ = "9", .unit = "ms"}});
+    builder.table(model::TableKind::Other, {{"Code", "Mode"}, {"1", "auto"}}, "Table 4");
+    auto const sure = builder.build();
+    auto const none = causes(align(sure, sure, {}, words()));
+    EXPECT_EQ(std::find(none.begin(), none.end(), kReadWithDoubt), none.end());
+
+    auto doubted = sure;
+    doubted.parameters[0].confidence.score = 0.95;
+    doubted.parameters[1].confidence.score = 0.55;
+    doubted.tables[1].confidence = 0.5;
+    auto const comparison = align(sure, doubted, {}, words());
+    auto const found = std::find_if(comparison.findings.begin(), comparison.findings.end(), [](auto const& finding) { return finding.title == kReadWithDoubt; });
+    ASSERT_NE(found, comparison.findings.end());
+    EXPECT_TRUE(found->open);
+    EXPECT_FALSE(found->reference);
+    ASSERT_TRUE(found->candidate);
+    EXPECT_EQ(found->candidate->text, "Delay (page 1), Table 4 (page 1)");
+    EXPECT_EQ(found->candidate->box, doubted.parameters[1].box);
+}
+
+TEST(CoverageAccount, NamesCorrectionsThatFitNoRow) {
+    SheetBuilder builder("QX17");
+    builder.specification("", {{.name = "Threshold", .symbol = "VT", .typ = "4.2", .unit = "V"}});
+    auto const plain = builder.build();
+    auto corrected = plain;
+    model::Correction correction;
+    correction.row = "Threshold VT";
+    correction.field = "typ";
+    correction.page = 1;
+    corrected.document.corrections = {correction};
+    auto const applied = causes(align(plain, corrected, {}, words()));
+    EXPECT_EQ(std::find(applied.begin(), applied.end(), kCorrectionsNotApplied), applied.end());
+    for (auto const outcome : {model::CorrectionOutcome::NotFound, model::CorrectionOutcome::Ambiguous}) {
+        corrected.document.corrections[0].outcome = outcome;
+        auto const list = causes(align(corrected, plain, {}, words()));
+        EXPECT_NE(std::find(list.begin(), list.end(), kCorrectionsNotApplied), list.end());
+    }
+}
+
 }  // namespace
 }  // namespace standin::compare
