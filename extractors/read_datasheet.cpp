@@ -89,7 +89,8 @@ void noteTextLayer(model::Datasheet& sheet) {
     sheet.document.warnings.push_back(fmt::format("no text layer on page {}: what is printed there was not read", pages));
 }
 
-model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const& vocabulary) {
+// `kept` gets the pages, unless null.
+model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const& vocabulary, std::vector<model::PageLayout>* kept) {
     model::Datasheet sheet;
     sheet.document = std::move(document.info);
     std::vector<model::PageLayout> pages;
@@ -125,14 +126,15 @@ model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const&
         for (auto const& note : page.notes) sheet.document.warnings.push_back(fmt::format("page {}: {}", page.page, note.text));
     }
     noteTextLayer(sheet);
+    if (kept != nullptr) *kept = std::move(pages);
     return sheet;
 }
 
 // One result a path, in their order. PDFs share the threads; a datasheet that
-// was read before is parsed alone. `kept` gets the bytes of the PDFs, one a
-// path, or is empty.
+// was read before is parsed alone. `kept` gets what the sheets were made from, one
+// a path, or is empty.
 std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const> paths, ReadOptions const& options,
-                                                     vocabulary::Vocabulary const& vocabulary, std::span<std::string> kept) {
+                                                     vocabulary::Vocabulary const& vocabulary, std::span<ReadTrace> kept) {
     std::vector<model::Result<model::Datasheet>> sheets(paths.size(), tl::unexpected(model::Error{}));
     std::vector<FileBytes> pdfs;
     std::vector<std::size_t> places;
@@ -151,7 +153,7 @@ std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const
     auto const finish = [&](std::size_t k) {
         auto& document = documents[k];
         if (document) {
-            sheets[places[k]] = understand(std::move(*document), vocabulary);
+            sheets[places[k]] = understand(std::move(*document), vocabulary, kept.empty() ? nullptr : &kept[places[k]].pages);
         } else {
             sheets[places[k]] = tl::unexpected(document.error());
         }
@@ -163,14 +165,14 @@ std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const
     } else {
         for (std::size_t k = 0; k < documents.size(); ++k) finish(k);
     }
-    for (std::size_t k = 0; k < pdfs.size() && !kept.empty(); ++k) kept[places[k]] = std::move(pdfs[k].bytes);
+    for (std::size_t k = 0; k < pdfs.size() && !kept.empty(); ++k) kept[places[k]].bytes = std::move(pdfs[k].bytes);
     return sheets;
 }
 
 }  // namespace
 
-model::Result<model::Datasheet> readDatasheet(std::string const& path, ReadOptions const& options, vocabulary::Vocabulary const& vocabulary) {
-    auto sheet = std::move(readAll(std::span{&path, 1}, options, vocabulary, {}).front());
+model::Result<model::Datasheet> readDatasheet(std::string const& path, ReadOptions const& options, vocabulary::Vocabulary const& vocabulary, ReadTrace* kept) {
+    auto sheet = std::move(readAll(std::span{&path, 1}, options, vocabulary, kept != nullptr ? std::span{kept, 1} : std::span<ReadTrace>{}).front());
     if (!sheet) return sheet;
     auto const corrected = corrections::applyCorrections(options.corrections, std::span{&*sheet, 1}, vocabulary);
     if (!corrected) return tl::unexpected(corrected.error());
@@ -180,9 +182,9 @@ model::Result<model::Datasheet> readDatasheet(std::string const& path, ReadOptio
 model::Result<std::pair<model::Datasheet, model::Datasheet>> readPair(std::string const& reference, std::string const& candidate,
                                                                      ReadOptions const& options, vocabulary::Vocabulary const& vocabulary, PairBytes* kept) {
     std::array const paths{reference, candidate};
-    std::array<std::string, 2> bytes;
-    auto sheets = readAll(paths, options, vocabulary, kept != nullptr ? std::span<std::string>(bytes) : std::span<std::string>{});
-    if (kept != nullptr) *kept = {std::move(bytes[0]), std::move(bytes[1])};
+    std::array<ReadTrace, 2> traces;
+    auto sheets = readAll(paths, options, vocabulary, kept != nullptr ? std::span<ReadTrace>(traces) : std::span<ReadTrace>{});
+    if (kept != nullptr) *kept = {std::move(traces[0].bytes), std::move(traces[1].bytes)};
     for (auto const& sheet : sheets) {
         if (!sheet) return tl::unexpected(sheet.error());
     }

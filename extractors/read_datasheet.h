@@ -17,6 +17,7 @@
 
 #include "extractors/corrections/correction_file.h"
 #include "model/datasheet.h"
+#include "model/page_layout.h"
 #include "model/result.h"
 #include "vocabulary/vocabulary.h"
 
@@ -38,12 +39,20 @@ struct ReadOptions {
     std::function<bool(int done, int total)> progress;
 };
 
+// What a reading was made from, for those who want to look over the reader's
+// shoulder. Empty where the file was no PDF.
+struct ReadTrace {
+    std::string bytes;
+    std::vector<model::PageLayout> pages;  // words with their owners
+};
+
 // Reads one file. Errors: Unreadable, Encrypted, Damaged, Unsupported, as in
 // result.h, with the file's name as given. Trouble within a document that can
 // be read (a broken page, a font without characters) is a warning in it. Usage:
-// corrections that contradict each other.
+// corrections that contradict each other. `kept`, where wanted, gets what the
+// sheet was made from.
 [[nodiscard]] model::Result<model::Datasheet> readDatasheet(std::string const& path, ReadOptions const& options,
-                                                            vocabulary::Vocabulary const& vocabulary);
+                                                            vocabulary::Vocabulary const& vocabulary, ReadTrace* kept = nullptr);
 
 // The bytes of two files, for pictures of their pages (poppler/page_picture.h);
 // empty where the file was no PDF.

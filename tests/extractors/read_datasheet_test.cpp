@@ -48,6 +48,34 @@ INSTANTIATE_TEST_SUITE_P(Testdata, EverySheet,
                                          "features/watermark.pdf", "features/hidden-text.pdf"),
                          [](auto const& test) { return fmt::format("s{}", test.index); });
 
+TEST(ReadDatasheet, KeepsWhatItWasMadeFromWhereWanted) {
+    ReadTrace trace;
+    auto const sheet = readDatasheet(data("protection/reference.pdf"), {}, builtIn(), &trace);
+    ASSERT_TRUE(sheet);
+    EXPECT_EQ(trace.bytes.size(), sheet->document.bytes);
+    ASSERT_EQ(static_cast<int>(trace.pages.size()), sheet->document.pages);
+    bool owned = false;
+    for (auto const& word : trace.pages[2].words) owned = owned || word.owner == model::Owner::Parameter;
+    EXPECT_TRUE(owned);
+}
+
+TEST(ReadDatasheet, AppliesCorrections) {
+    auto const plain = readDatasheet(data("protection/reference.pdf"), {}, builtIn());
+    ASSERT_TRUE(plain && !plain->parameters.empty());
+    corrections::Entry entry;
+    entry.document = plain->document.sha256;
+    entry.page = plain->parameters[0].page;
+    entry.box = plain->parameters[0].box;
+    entry.row = {{corrections::Field::Name, plain->parameters[0].name}};
+    entry.texts = {{corrections::Field::Name, "Another name"}};
+    ReadOptions options;
+    options.corrections = {entry};
+    auto const sheet = readDatasheet(data("protection/reference.pdf"), options, builtIn());
+    ASSERT_TRUE(sheet);
+    EXPECT_EQ(sheet->parameters[0].name, "Another name");
+    EXPECT_EQ(sheet->document.corrections.size(), 1U);
+}
+
 TEST(ReadDatasheet, TroubleNamesTheFile) {
     struct Case {
         char const* file;
