@@ -9,6 +9,7 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
+#include "cli/input_options.h"
 #include "model/names.h"
 
 namespace standin::cli {
@@ -97,19 +98,13 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
     CompareCommand compare;
     std::string failOn = "note";
     auto* const compareApp = app.add_subcommand("compare", "Compare a candidate's datasheet with the reference's");
-    compareApp->add_option("REFERENCE", compare.reference, "the part fitted or specified today: a PDF, or a file that read --json wrote")->required();
-    compareApp->add_option("CANDIDATE", compare.candidate, "the suspected equivalent: a PDF, or a file that read --json wrote")->required();
+    addInputOptions(*compareApp, compare);
     compareApp->add_option("--text", compare.text, "write the readable summary to OUT (a path, or - for standard output)")->type_name("OUT");
     compareApp->add_option("--json", compare.json, "write standin.comparison/1 to OUT")->type_name("OUT");
     compareApp->add_option("--html", compare.html, "write the report as one HTML file to OUT")->type_name("OUT");
     compareApp->add_option("--pdf", compare.pdf, "write the report as a PDF to OUT")->type_name("OUT");
     compareApp->add_option("--csv", compare.csv, "write all parameter pairs as CSV to OUT")->type_name("OUT");
-    compareApp->add_option("--reference-variant", compare.referenceVariant, "the orderable version of the reference")->type_name("CODE");
-    compareApp->add_option("--candidate-variant", compare.candidateVariant, "the orderable version of the candidate")->type_name("CODE");
-    compareApp->add_option("--corrections", compare.corrections, "put misread values of either sheet right (standin.corrections/1)")->type_name("FILE.json")->expected(1)->take_all();
-    compareApp->add_option("--vocabulary", compare.vocabularies, "add parameters and features of your own (standin.vocabulary/1)")->type_name("FILE.json")->expected(1)->take_all();
     compareApp->add_option("--fail-on", failOn, "exit with 1 from this severity on: hazard, function, margin, note, editorial")->type_name("SEVERITY");
-    compareApp->add_option("--password-file", compare.passwordFile, "the first line of F is the documents' password")->type_name("F");
 
     try {
         app.parse(argc, argv);

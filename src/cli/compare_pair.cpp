@@ -1,0 +1,102 @@
+// Tested by tests/src/cli/run_test.cpp.
+#include "cli/compare_pair.h"
+
+#include <cstdio>
+#include <iterator>
+#include <unistd.h>
+
+#include <fmt/format.h>
+
+#include "model/file.h"
+#include "risk/compare_datasheets.h"
+
+namespace standin::cli {
+
+using model::Result;
+
+Result<std::optional<std::string>> readPassword(std::string const& path) {
+    if (path.empty()) return std::optional<std::string>{};
+    auto content = model::readFile(path, model::kLongestUserFile);
+    if (!content) return tl::unexpected(content.error());
+    auto end = content->find('\n');
+    if (end == std::string::npos) end = content->size();
+    if (end > 0 && (*content)[end - 1] == '\r') --end;
+    return std::optional<std::string>{content->substr(0, end)};
+}
+
+Result<vocabulary::Vocabulary> loadVocabulary(std::vector<std::string> const& files) {
+    auto vocabulary = vocabulary::Vocabulary::builtIn();
+    for (auto const& file : files) {
+        if (!vocabulary) break;
+        auto const content = model::readFile(file, model::kLongestUserFile);
+        if (!content) return tl::unexpected(content.error());
+        if (auto added = vocabulary->add(*content); !added) {
+            auto error = added.error();
+            error.file = file;
+            return tl::unexpected(std::move(error));
+        }
+    }
+    return vocabulary;
+}
+
+Result<std::vector<corrections::Entry>> loadCorrections(std::vector<std::string> const& files) {
+    std::vector<corrections::Entry> entries;
+    for (auto const& file : files) {
+        auto const content = model::readFile(file, model::kLongestUserFile);
+        if (!content) return tl::unexpected(content.error());
+        auto added = corrections::parseCorrections(*content, file);
+        if (!added) return tl::unexpected(added.error());
+        std::move(added->begin(), added->end(), std::back_inserter(entries));
+    }
+    return entries;
+}
+
+Progress::Progress() : m_shown(isatty(STDERR_FILENO) == 1) {}
+
+Progress::~Progress() {
+    if (m_shown && m_any) std::fputs("\r\033[K", stderr);
+}
+
+std::function<bool(int, int)> Progress::callback() {
+    if (!m_shown) return {};
+    return [this](int done, int total) {
+        m_any = true;
+        fmt::print(stderr, "\rreading {} of {} pages", done, total);
+        return true;
+    };
+}
+
+Result<ComparedPair> comparePair(CompareCommand const& command, PageBytes pageBytes) {
+    auto const vocabulary = loadVocabulary(command.vocabularies);
+    if (!vocabulary) return tl::unexpected(vocabulary.error());
+    auto password = readPassword(command.passwordFile);
+    if (!password) return tl::unexpected(password.error());
+    auto corrections = loadCorrections(command.corrections);
+    if (!corrections) return tl::unexpected(corrections.error());
+    reading::ReadOptions readOptions;
+    readOptions.password = *password;
+    readOptions.corrections = std::move(*corrections);
+    ComparedPair compared;
+    auto sheets = [&] {
+        Progress progress;
+        readOptions.progress = progress.callback();
+        return reading::readPair(command.reference, command.candidate, readOptions, *vocabulary, pageBytes == PageBytes::Keep ? &compared.bytes : nullptr);
+    }();
+    if (!sheets) return tl::unexpected(sheets.error());
+
+    risk::CompareOptions options;
+    options.referenceVariant = command.referenceVariant;
+    options.candidateVariant = command.candidateVariant;
+    auto& [reference, candidate] = *sheets;
+    auto comparison = risk::compareDatasheets(reference, candidate, options, *vocabulary);
+    if (!comparison) return tl::unexpected(comparison.error());
+    compared.result.tests = risk::benchTests(*comparison, *vocabulary);
+    compared.result.reference = std::move(reference);
+    compared.result.candidate = std::move(candidate);
+    compared.result.comparison = std::move(*comparison);
+    compared.sampleRules = vocabulary->sampleRules();
+    compared.password = std::move(*password);
+    return compared;
+}
+
+}  // namespace standin::cli
