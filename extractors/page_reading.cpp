@@ -16,6 +16,7 @@
 #include "extractors/poppler/document_reader.h"
 #include "extractors/tables/find_tables.h"
 #include "model/digest.h"
+#include "model/memory.h"
 
 namespace standin::reading {
 
@@ -45,7 +46,7 @@ public:
     void run() {
         auto const count = static_cast<std::size_t>(std::max(1, m_options.threads));
         std::vector<std::thread> helpers;
-        for (std::size_t i = 1; i < count; ++i) helpers.emplace_back([this, i] { work(i); });
+        for (std::size_t i = 1; i < count; ++i) helpers.emplace_back([this, i] { helpOut(i); });
         work(0);
         for (auto& helper : helpers) helper.join();
     }
@@ -63,6 +64,11 @@ public:
     }
 
 private:
+    void helpOut(std::size_t thread) {
+        model::useLargePages();
+        work(thread);
+    }
+
     void work(std::size_t thread) {
         // First pass: documents in an order of its own, so that the threads
         // open different ones. Second pass: help where much is left.
