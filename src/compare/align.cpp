@@ -33,6 +33,7 @@ namespace {
 void append(std::vector<Draft>& drafts, std::vector<Draft> more) {
     // Causes inside of `more` count from its own start.
     int const offset = static_cast<int>(drafts.size());
+    drafts.reserve(drafts.size() + more.size());
     for (auto& draft : more) {
         if (draft.cause >= 0) draft.cause += offset;
         drafts.push_back(std::move(draft));
@@ -155,20 +156,21 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     auto proseReading = std::async(std::launch::async, [&sheets] { return findProseDifferences(sheets); });
     ParameterPairing const pairing = pairParameters(sheets);
     ParameterFindings parameters = findParameterDifferences(sheets, pairing);
-    ProseFindings prose = proseReading.get();
     SectionFindings sections = pairSections(sheets);
-    weighSections(sections.pairs, sheets, prose, pairing);
 
-    std::vector<Draft> drafts;
-    append(drafts, std::move(parameters.drafts));
+    std::vector<Draft> drafts = std::move(parameters.drafts);
     append(drafts, findFeatureDifferences(sheets));
     append(drafts, findPinDifferences(sheets));
     append(drafts, findOrderingDifferences(sheets));
     append(drafts, findRowDifferences(sheets));
+    std::vector<Draft> figures = findFigureDifferences(sheets).drafts;
+    std::vector<Draft> furniture = findFurnitureDifferences(sheets);
+    ProseFindings prose = proseReading.get();
+    weighSections(sections.pairs, sheets, prose, pairing);
     append(drafts, std::move(prose.drafts));
-    append(drafts, findFigureDifferences(sheets).drafts);
+    append(drafts, std::move(figures));
     append(drafts, std::move(sections.drafts));
-    append(drafts, findFurnitureDifferences(sheets));
+    append(drafts, std::move(furniture));
     append(drafts, findPackageDifferences(sheets));
     append(drafts, findPropertyDifferences(sheets));
 

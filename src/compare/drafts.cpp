@@ -189,6 +189,7 @@ std::vector<model::Finding> finish(std::vector<Draft>& drafts) {
     };
     std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return placeKey(a) < placeKey(b); });
     std::vector<model::Finding> findings;
+    findings.reserve(order.size());
     std::vector<int> positionOf(drafts.size(), -1);
     for (int const index : order) {
         auto& draft = drafts[static_cast<std::size_t>(index)];

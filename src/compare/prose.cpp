@@ -69,6 +69,7 @@ ProseFindings findProseDifferences(SheetPair const& sheets) {
     }
     auto addOnly = [&](std::vector<Sentence> const& sentences, std::vector<int> const& partners, Relation relation) {
         bool const inReference = relation == Relation::OnlyReference;
+        result.drafts.reserve(result.drafts.size() + static_cast<std::size_t>(std::count(partners.begin(), partners.end(), -1)));
         for (std::size_t i = 0; i < sentences.size(); ++i) {
             if (partners[i] >= 0) continue;
             std::optional<model::Side> side = sideOfSentence(sentences[i]);

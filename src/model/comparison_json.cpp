@@ -3,6 +3,7 @@
 #include "model/comparison_json.h"
 
 #include "model/derived_json.h"
+#include "model/in_halves.h"
 #include "model/json_parts.h"
 
 namespace standin::model {
@@ -81,8 +82,10 @@ Json comparisonCoverageJson(ComparisonCoverage const& coverage, bool hasReferenc
 std::string toJson(Comparison const& comparison) {
     Json cautions = Json::array();
     for (auto const& c : comparison.cautions) cautions.push_back(Members().add("id", c.id).add("text", c.text).add("findings", c.findings).take());
-    Json findings = Json::array();
-    for (auto const& f : comparison.findings) findings.push_back(findingJson(f));
+    Json::array_t findings(comparison.findings.size());
+    inHalves(findings.size(), [&](std::size_t first, std::size_t last) {
+        for (std::size_t i = first; i < last; ++i) findings[i] = findingJson(comparison.findings[i]);
+    });
     Json pairs = Json::array();
     for (auto const& p : comparison.pairs) {
         pairs.push_back(Members()

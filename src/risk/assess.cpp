@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "compare/coverage_account.h"
+#include "model/in_halves.h"
 #include "risk/judge_parameter.h"
 #include "risk/judge_text.h"
 #include "risk/sheet_view.h"
@@ -51,13 +52,10 @@ public:
     model::Comparison run() {
         judgePairs();
         m_called.resize(m_comparison.findings.size());
-        for (std::size_t i = 0; i < m_comparison.findings.size(); ++i) {
-            Finding& finding = m_comparison.findings[i];
-            if (finding.kind == FindingKind::Parameter) judge(finding, m_called[i]);
-            else judgeOther(finding, m_called[i]);
-            finding.severity = severityAt(finding.level, finding.severity);
-            if (finding.kind == FindingKind::Coverage) finding.severity = std::max(finding.severity, Severity::Note);
-        }
+        // A finding is judged by itself; it writes to the pair it came from and to nothing else.
+        model::inHalves(m_comparison.findings.size(), [this](std::size_t first, std::size_t last) {
+            for (std::size_t i = first; i < last; ++i) judgeFinding(m_comparison.findings[i], m_called[i]);
+        });
         limitConsequences();
         sortFindings();
         m_comparison.cautions = collectCautions(m_comparison.findings, m_called, m_sheets.vocabulary());
@@ -103,6 +101,13 @@ private:
         }
         if (!topics.empty()) caution = topics.front().caution;
         return terms;
+    }
+
+    void judgeFinding(Finding& finding, std::vector<std::string>& called) {
+        if (finding.kind == FindingKind::Parameter) judge(finding, called);
+        else judgeOther(finding, called);
+        finding.severity = severityAt(finding.level, finding.severity);
+        if (finding.kind == FindingKind::Coverage) finding.severity = std::max(finding.severity, Severity::Note);
     }
 
     static std::string printedOf(model::Parameter const* parameter) {
