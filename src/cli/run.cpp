@@ -3,6 +3,7 @@
 #include "cli/run.h"
 
 #include <cstdio>
+#include <cstdlib>
 
 #include <fmt/format.h>
 
@@ -15,7 +16,6 @@
 #include "report/csv_report.h"
 #include "report/datasheet_report.h"
 #include "report/html_report.h"
-#include "report/pdf/pdf_report.h"
 #include "report/text_report.h"
 #include "risk/compare_datasheets.h"
 #include "text/visible.h"
@@ -28,10 +28,14 @@ using model::Error;
 using model::ErrorKind;
 using model::Result;
 
-int finish(Outputs const& outputs, int status) {
+int finish(Outputs const& outputs, int status, Program const& program) {
     if (auto const written = outputs.write(); !written) {
         fmt::print(stderr, "standin: {}\n", text::visible(model::describe(written.error())));
         return kTrouble;
+    }
+    if (program.ending == Ending::Leave) {
+        std::fflush(nullptr);
+        std::_Exit(status);
     }
     return status;
 }
@@ -57,7 +61,7 @@ Result<void> keepVariant(model::Datasheet& sheet, std::string const& variant) {
     return {};
 }
 
-int runRead(ReadCommand const& command) {
+int runRead(ReadCommand const& command, Program const& program) {
     auto const vocabulary = loadVocabulary({});
     if (!vocabulary) return trouble(vocabulary.error());
     auto password = readPassword(command.passwordFile);
@@ -81,10 +85,11 @@ int runRead(ReadCommand const& command) {
     if (command.csv) outputs.add(*command.csv, report::parametersCsv(*sheet));
     if (command.text) outputs.add(*command.text, report::datasheetText(*sheet));
     if (!command.json && !command.csv && !command.text) outputs.add("-", report::datasheetText(*sheet));
-    return finish(outputs, kNothingFound);
+    return finish(outputs, kNothingFound, program);
 }
 
-int runCompare(CompareCommand const& command) {
+int runCompare(CompareCommand const& command, Program const& program) {
+    if (command.pdf && program.pdf == nullptr) return trouble(Error{ErrorKind::Usage, "cannot be written: the part of the program that writes PDFs is missing; install it again", *command.pdf});
     auto compared = comparePair(command, command.html || command.pdf ? PageBytes::Keep : PageBytes::Drop);
     if (!compared) return trouble(compared.error());
     auto const& [reference, candidate, comparison, tests] = compared->result;
@@ -94,7 +99,7 @@ int runCompare(CompareCommand const& command) {
     Outputs outputs;
     if (command.json) outputs.add(*command.json, model::toJson(comparison));
     if (command.html) outputs.add(*command.html, report::htmlReport(comparison, reference, candidate, cuttings, tests));
-    if (command.pdf) outputs.add(*command.pdf, report::pdfReport(comparison, reference, candidate, cuttings, tests));
+    if (command.pdf) outputs.add(*command.pdf, program.pdf(comparison, reference, candidate, cuttings, tests));
     if (command.csv) outputs.add(*command.csv, report::pairsCsv(comparison, reference, candidate));
     if (command.text) outputs.add(*command.text, report::textReport(comparison, reference, candidate, tests));
     bool const none = !command.json && !command.html && !command.pdf && !command.csv && !command.text;
@@ -102,21 +107,21 @@ int runCompare(CompareCommand const& command) {
 
     bool found = false;
     for (auto const& finding : comparison.findings) found = found || finding.severity >= command.failOn;
-    return finish(outputs, found ? kFindings : kNothingFound);
+    return finish(outputs, found ? kFindings : kNothingFound, program);
 }
 
 }  // namespace
 
-int run(int argc, char const* const* argv) {
+int run(int argc, char const* const* argv, Program const& program) {
     auto const command = parseArguments(argc, argv);
     if (!command) return trouble(command.error());
     if (auto const* information = std::get_if<Information>(&*command)) {
         Outputs outputs;
         outputs.add("-", information->text);
-        return finish(outputs, kNothingFound);
+        return finish(outputs, kNothingFound, program);
     }
-    if (auto const* read = std::get_if<ReadCommand>(&*command)) return runRead(*read);
-    return runCompare(std::get<CompareCommand>(*command));
+    if (auto const* read = std::get_if<ReadCommand>(&*command)) return runRead(*read, program);
+    return runCompare(std::get<CompareCommand>(*command), program);
 }
 
 }  // namespace standin::cli

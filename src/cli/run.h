@@ -2,6 +2,14 @@
 // folder sits on top: it may include every other one but ui/.
 #pragma once
 
+#include <span>
+#include <string>
+
+#include "model/comparison.h"
+#include "model/datasheet.h"
+#include "report/cuttings.h"
+#include "risk/bench_tests.h"
+
 namespace standin::cli {
 
 // Exit status, as POSIX diff has it.
@@ -9,8 +17,24 @@ inline constexpr int kNothingFound = 0;  // nothing at or above --fail-on
 inline constexpr int kFindings = 1;
 inline constexpr int kTrouble = 2;  // usage, unreadable input, a write that failed
 
+using PdfWriter = std::string (*)(model::Comparison const&, model::Datasheet const&, model::Datasheet const&, report::Cuttings&,
+                                  std::span<risk::BenchTest const>);
+
+enum class Ending {
+    Return,  // to the caller
+    Leave,   // end the process as soon as everything is written, and let the system take back the memory at once
+};
+
+// What the calling program brings. The PDF writer comes with some thirty libraries
+// that take longer to load than a usual comparison takes: only a program that is
+// started for a PDF has it (program/).
+struct Program {
+    PdfWriter pdf = nullptr;  // null: --pdf is trouble
+    Ending ending = Ending::Return;
+};
+
 // Runs one command line. Writes to standard output and standard error and to
 // the files that it names; all or none of them.
-[[nodiscard]] int run(int argc, char const* const* argv);
+[[nodiscard]] int run(int argc, char const* const* argv, Program const& program);
 
 }  // namespace standin::cli

@@ -9,6 +9,8 @@
 
 #include <gtest/gtest.h>
 
+#include "report/pdf/pdf_report.h"
+
 namespace standin::cli {
 namespace {
 
@@ -33,7 +35,7 @@ Ended runWith(std::vector<std::string> const& words) {
     testing::internal::CaptureStdout();
     testing::internal::CaptureStderr();
     Ended ended;
-    ended.status = run(static_cast<int>(argv.size()), argv.data());
+    ended.status = run(static_cast<int>(argv.size()), argv.data(), {.pdf = report::pdfReport});
     std::fflush(stdout);
     ended.output = testing::internal::GetCapturedStdout();
     ended.errors = testing::internal::GetCapturedStderr();

@@ -1,0 +1,5 @@
+// The program `standin-pdf`: the command line with the PDF writer.
+#include "cli/program/start.h"
+#include "report/pdf/pdf_report.h"
+
+int main(int argc, char** argv) { return standin::cli::start(argc, argv, standin::report::pdfReport); }

@@ -1,0 +1,74 @@
+// The built programs, started as a user starts them.
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <string>
+
+#include <sys/wait.h>
+
+#include <gtest/gtest.h>
+
+#include "cli/run.h"
+
+namespace standin::cli {
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string content(fs::path const& path) {
+    std::ifstream file(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), {}};
+}
+
+class ProgramTest : public testing::Test {
+protected:
+    void SetUp() override {
+        m_folder = fs::temp_directory_path() / ("standin_program_" + std::string(testing::UnitTest::GetInstance()->current_test_info()->name()));
+        fs::remove_all(m_folder);
+        fs::create_directories(m_folder);
+    }
+    void TearDown() override { fs::remove_all(m_folder); }
+
+    // Exit status of `program` comparing the MOSFET pair with these further words.
+    int compare(fs::path const& program, std::string const& words) const {
+        std::string const data = STANDIN_TESTDATA "/mosfet/";
+        std::string const line = "'" + program.string() + "' compare '" + data + "revision-b.pdf' '" + data + "revision-c.pdf' " + words + " >'" + out().string() + "' 2>'" +
+                                 errors().string() + "'";
+        int const status = std::system(line.c_str());
+        return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+    }
+    fs::path out() const { return m_folder / "out"; }
+    fs::path errors() const { return m_folder / "errors"; }
+    fs::path file(std::string const& name) const { return m_folder / name; }
+
+private:
+    fs::path m_folder;
+};
+
+TEST_F(ProgramTest, EndsAtOnceWithEverythingWritten) {
+    EXPECT_EQ(compare(STANDIN_PROGRAM, "--json - --csv '" + file("pairs.csv").string() + "'"), kFindings);
+    auto const json = content(out());
+    ASSERT_GT(json.size(), 1000U);
+    EXPECT_EQ(json.substr(json.size() - 2), "}\n");
+    EXPECT_EQ(content(file("pairs.csv")).back(), '\n');
+    EXPECT_EQ(content(errors()), "");
+}
+
+TEST_F(ProgramTest, HandsThePdfToTheProgramBeside) {
+    auto const pdf = file("report.pdf");
+    EXPECT_EQ(compare(STANDIN_PROGRAM, "--pdf '" + pdf.string() + "'"), kFindings);
+    EXPECT_EQ(content(pdf).substr(0, 5), "%PDF-");
+    EXPECT_EQ(compare(STANDIN_PROGRAM, "--pdf='" + pdf.string() + "'"), kFindings);
+}
+
+TEST_F(ProgramTest, SaysSoWhereTheProgramBesideIsMissing) {
+    auto const alone = file("standin");
+    fs::copy_file(STANDIN_PROGRAM, alone);
+    EXPECT_EQ(compare(alone, "--pdf '" + file("report.pdf").string() + "'"), kTrouble);
+    EXPECT_NE(content(errors()).find("install it again"), std::string::npos);
+    EXPECT_FALSE(fs::exists(file("report.pdf")));
+}
+
+}  // namespace
+}  // namespace standin::cli
