@@ -67,21 +67,23 @@ std::function<bool(int, int)> Progress::callback() {
 }
 
 Result<ComparedPair> comparePair(CompareCommand const& command, PageBytes pageBytes) {
-    auto const vocabulary = loadVocabulary(command.vocabularies);
-    if (!vocabulary) return tl::unexpected(vocabulary.error());
     auto password = readPassword(command.passwordFile);
     if (!password) return tl::unexpected(password.error());
+    Progress progress;
+    return comparePair(command, std::move(*password), progress.callback(), pageBytes);
+}
+
+Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<std::string> password, std::function<bool(int, int)> progress, PageBytes pageBytes) {
+    auto const vocabulary = loadVocabulary(command.vocabularies);
+    if (!vocabulary) return tl::unexpected(vocabulary.error());
     auto corrections = loadCorrections(command.corrections);
     if (!corrections) return tl::unexpected(corrections.error());
     reading::ReadOptions readOptions;
-    readOptions.password = *password;
+    readOptions.password = password;
     readOptions.corrections = std::move(*corrections);
+    readOptions.progress = std::move(progress);
     ComparedPair compared;
-    auto sheets = [&] {
-        Progress progress;
-        readOptions.progress = progress.callback();
-        return reading::readPair(command.reference, command.candidate, readOptions, *vocabulary, pageBytes == PageBytes::Keep ? &compared.bytes : nullptr);
-    }();
+    auto sheets = reading::readPair(command.reference, command.candidate, readOptions, *vocabulary, pageBytes == PageBytes::Keep ? &compared.bytes : nullptr);
     if (!sheets) return tl::unexpected(sheets.error());
 
     risk::CompareOptions options;
@@ -95,7 +97,7 @@ Result<ComparedPair> comparePair(CompareCommand const& command, PageBytes pageBy
     compared.result.candidate = std::move(candidate);
     compared.result.comparison = std::move(*comparison);
     compared.sampleRules = vocabulary->sampleRules();
-    compared.password = std::move(*password);
+    compared.password = std::move(password);
     return compared;
 }
 

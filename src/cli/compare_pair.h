@@ -66,4 +66,9 @@ enum class PageBytes : std::uint8_t { Drop, Keep };
 // left alone. Errors: those of reading and of the user's files.
 [[nodiscard]] model::Result<ComparedPair> comparePair(CompareCommand const& command, PageBytes pageBytes);
 
+// For a caller that knows the password (no file is read for it) and shows the
+// progress itself; `progress` as ReadOptions has it.
+[[nodiscard]] model::Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<std::string> password, std::function<bool(int, int)> progress,
+                                                     PageBytes pageBytes);
+
 }  // namespace standin::cli

@@ -19,7 +19,7 @@ ALLOWED = {
     "report": {"model", "quantity", "text", "vocabulary", "compare", "risk"},
     "record": {"model", "quantity", "text", "vocabulary", "compare", "risk"},
     "cli": {"model", "quantity", "text", "vocabulary", "compare", "risk", "report", "record", "extractors"},
-    "ui": {"model", "quantity", "text", "vocabulary", "compare", "risk", "report", "record", "extractors"},
+    "ui": {"model", "quantity", "text", "vocabulary", "compare", "risk", "report", "record", "cli", "extractors"},
     "extractors": {"model", "quantity", "text", "vocabulary"},
 }
 # third party -> the one folder that may include it

@@ -1,4 +1,4 @@
-// Tested by tests/ui/models/findings_filter_test.cpp.
+// Tested by tests/ui/models/findings_model_test.cpp.
 #include "ui/models/findings_filter.h"
 
 #include <limits>

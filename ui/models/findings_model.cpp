@@ -4,9 +4,13 @@
 #include "ui/models/findings_model.h"
 
 #include <algorithm>
+#include <tuple>
+#include <unordered_map>
+#include <utility>
 
 #include "report/finding_view.h"
 #include "ui/models/qt_text.h"
+#include "ui/models/wording_model.h"
 #include "ui/models/words.h"
 
 namespace standin::ui {
@@ -15,6 +19,7 @@ namespace {
 
 using ById = std::unordered_map<std::string_view, model::Parameter const*>;
 
+constexpr qsizetype kLead = 22;  // characters kept before the first difference of two sentences
 constexpr std::size_t kLongestText = 400;  // of a printed sentence or row in the list; the evidence shows all
 
 QString shortened(std::string const& text) {
@@ -24,6 +29,24 @@ QString shortened(std::string const& text) {
 }
 
 bool hasValues(model::Side const& side) { return !side.min.empty() || !side.typ.empty() || !side.max.empty(); }
+
+// Two long sentences from a few words before their first difference on: a row has
+// one line for each.
+std::pair<QString, QString> fromDifference(std::string const& reference, std::string const& candidate) {
+    auto [r, c] = markedWords(reference, candidate);
+    if (!r.empty() && !c.empty() && !r.front().marked && r.front() == c.front() && r.front().text.size() > kLead) {
+        auto lead = r.front().text.right(kLead);
+        lead = QStringLiteral("… ") + lead.mid(lead.indexOf(QLatin1Char(' ')) + 1);
+        r.front().text = lead;
+        c.front().text = lead;
+    }
+    auto const whole = [](std::vector<MarkedText> const& parts) {
+        QString text;
+        for (auto const& part : parts) text += part.text;
+        return text;
+    };
+    return {whole(r), whole(c)};
+}
 
 QString conditionOf(model::Finding const& finding) {
     QString const reference = finding.reference ? shortened(finding.reference->condition) : QString{};
@@ -55,6 +78,9 @@ FindingRow rowFor(report::FindingGroup const& group, model::Comparison const& co
     row.candidate = finding.candidate ? shortened(report::valuesOf(*finding.candidate)) : QStringLiteral("–");
     row.referenceHasValues = finding.reference && hasValues(*finding.reference);
     row.candidateHasValues = finding.candidate && hasValues(*finding.candidate);
+    if (finding.reference && finding.candidate && !row.referenceHasValues && !row.candidateHasValues) {
+        std::tie(row.reference, row.candidate) = fromDifference(report::valuesOf(*finding.reference), report::valuesOf(*finding.candidate));
+    }
     row.referencePage = finding.reference ? finding.reference->page : 0;
     row.candidatePage = finding.candidate ? finding.candidate->page : 0;
     row.sectionRung = sectionRungOf(finding, comparison);

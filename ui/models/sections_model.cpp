@@ -1,4 +1,4 @@
-// Tested by tests/ui/models/sections_model_test.cpp.
+// Tested by tests/ui/models/findings_model_test.cpp.
 #include "ui/models/sections_model.h"
 
 #include <algorithm>

@@ -1,45 +1,120 @@
-// standin-desk [REFERENCE CANDIDATE]
+// standin-desk [REFERENCE CANDIDATE]: the window, its settings and language.
+// `--screenshot FILE` saves a picture of the window once the pair is shown, and
+// quits: for tests and the README.
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QIcon>
+#include <QLibraryInfo>
+#include <QLocale>
 #include <QStandardPaths>
+#include <QTabWidget>
 #include <QTimer>
+#include <QTranslator>
+
+#include <cstdio>
 
 #include "ui/models/qt_text.h"
-#include "ui/views/appearance.h"
+#include "ui/models/words.h"
 #include "ui/views/main_window.h"
+#include "ui/views/pages_view.h"
+#include "ui/views/settings.h"
+
+namespace {
+
+using namespace standin::ui;
+
+constexpr int kTrouble = 2;          // exit status, as for the command line
+constexpr int kSettleMs = 700;       // until pictures of pages have come in
+constexpr int kScreenshotTimeoutMs = 60000;
+
+// English plurals first; the language, where there is one, over them.
+void loadTranslations(QApplication& application, QString const& language) {
+    auto const locale = language.isEmpty() ? QLocale::system() : QLocale(language);
+    auto const install = [&](QLocale const& wanted, QString const& name, QString const& folder) {
+        auto* translator = new QTranslator(&application);
+        if (translator->load(wanted, name, QStringLiteral("_"), folder)) QApplication::installTranslator(translator);
+    };
+    install(QLocale(QLocale::English), QStringLiteral("standin-desk"), QStringLiteral(":/i18n"));
+    install(locale, QStringLiteral("qtbase"), QLibraryInfo::path(QLibraryInfo::TranslationsPath));
+    if (locale.language() != QLocale::English) install(locale, QStringLiteral("standin-desk"), QStringLiteral(":/i18n"));
+}
+
+struct Screenshot {
+    QString file;
+    QSize size;
+    int page = 0;
+};
+
+void takeScreenshot(MainWindow& window, Session& session, Screenshot const& wanted) {
+    if (wanted.size.isValid()) window.resize(wanted.size);
+    auto const save = [&window, wanted] {
+        bool const saved = window.grab().save(wanted.file);
+        QApplication::exit(saved ? 0 : kTrouble);
+    };
+    QObject::connect(&session, &Session::stateChanged, &window, [&window, save](Session::State state) {
+        if (state == Session::State::Failed) QTimer::singleShot(kSettleMs, &window, save);
+    });
+    QObject::connect(&session, &Session::pairChanged, &window, [&window, save, wanted] {
+        window.pages()->setCurrentIndex(wanted.page);
+        if (wanted.page == window.pages()->indexOf(window.pagesView())) window.showPlaces();
+        QTimer::singleShot(kSettleMs, &window, save);
+    });
+    if (session.state() == Session::State::Empty) QTimer::singleShot(kSettleMs, &window, save);
+    QTimer::singleShot(kScreenshotTimeoutMs, &window, [] { QApplication::exit(kTrouble); });
+}
+
+}  // namespace
 
 int main(int argc, char** argv) {
-    using namespace standin::ui;
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("standin-desk"));
+    QApplication::setOrganizationName(QStringLiteral("standin"));
     QApplication::setApplicationVersion(QStringLiteral(STANDIN_VERSION));
+    QApplication::setDesktopFileName(QStringLiteral("standin-desk"));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/standin-desk.png")));
+    auto settings = loadSettings();
+    loadTranslations(application, settings.language);
+
     QCommandLineParser parser;
+    auto const text = [](char const* english) { return QCoreApplication::translate("main", english); };
+    parser.setApplicationDescription(text(QT_TRANSLATE_NOOP("main", "Compares the datasheets of a reference part and a candidate part in a window.")));
     parser.addHelpOption();
     parser.addVersionOption();
-    parser.addPositionalArgument(QStringLiteral("REFERENCE"), QString{});
-    parser.addPositionalArgument(QStringLiteral("CANDIDATE"), QString{});
-    QCommandLineOption const screenshot(QStringLiteral("screenshot"), QStringLiteral("save a picture of the window and quit"), QStringLiteral("FILE.png"));
-    parser.addOption(screenshot);
+    parser.addPositionalArgument(QStringLiteral("REFERENCE"), text(QT_TRANSLATE_NOOP("main", "datasheet of the part fitted or specified today")), QStringLiteral("[REFERENCE"));
+    parser.addPositionalArgument(QStringLiteral("CANDIDATE"), text(QT_TRANSLATE_NOOP("main", "datasheet of the suspected equivalent")), QStringLiteral("CANDIDATE]"));
+    QCommandLineOption const cell(QStringLiteral("cell"), text(QT_TRANSLATE_NOOP("main", "cell profile")), QStringLiteral("FILE.json"));
+    QCommandLineOption const circuit(QStringLiteral("circuit"), text(QT_TRANSLATE_NOOP("main", "circuit values")), QStringLiteral("FILE.json"));
+    QCommandLineOption const appearance(QStringLiteral("appearance"), text(QT_TRANSLATE_NOOP("main", "system, light or dark, this time")), QStringLiteral("NAME"));
+    QCommandLineOption const screenshot(QStringLiteral("screenshot"), text(QT_TRANSLATE_NOOP("main", "save a picture of the window and quit")), QStringLiteral("FILE.png"));
+    QCommandLineOption const size(QStringLiteral("size"), text(QT_TRANSLATE_NOOP("main", "size of the window in pixels")), QStringLiteral("WIDTHxHEIGHT"));
+    QCommandLineOption const page(QStringLiteral("page"), text(QT_TRANSLATE_NOOP("main", "page of the desk to show, from 1")), QStringLiteral("N"));
+    parser.addOptions({cell, circuit, appearance, screenshot, size, page});
     parser.process(application);
-    applyAppearance(Appearance::AsSystem);
-    Session session(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
-    MainWindow window(session);
-    window.resize(1440, 900);
-    window.show();
     auto const files = parser.positionalArguments();
+    if (files.size() == 1 || files.size() > 2) {
+        std::fputs("standin-desk: give two files, the reference and the candidate, or none\n", stderr);
+        return kTrouble;
+    }
+    if (parser.value(appearance) == QLatin1String("light")) settings.appearance = Appearance::Light;
+    if (parser.value(appearance) == QLatin1String("dark")) settings.appearance = Appearance::Dark;
+    applySettings(settings);
+
+    Session session(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/decisions"));
+    MainWindow window(session);
+    if (parser.isSet(screenshot)) {
+        auto const sides = parser.value(size).split(QLatin1Char('x'));
+        Screenshot wanted{parser.value(screenshot), {}, std::max(1, parser.value(page).toInt()) - 1};
+        if (sides.size() == 2) wanted.size = QSize(sides[0].toInt(), sides[1].toInt());
+        takeScreenshot(window, session, wanted);
+    }
+    window.show();
     if (files.size() == 2) {
         PairRequest request;
         request.reference = fromQt(files[0]);
         request.candidate = fromQt(files[1]);
-        session.open(request);
-    }
-    if (parser.isSet(screenshot)) {
-        QObject::connect(&session, &Session::pairChanged, &window, [&] {
-            QTimer::singleShot(300, &window, [&] {
-                bool const saved = window.grab().save(parser.value(screenshot));
-                QApplication::exit(saved ? 0 : 2);
-            });
-        });
+        request.cell = fromQt(parser.value(cell));
+        request.circuit = fromQt(parser.value(circuit));
+        session.open(std::move(request));
     }
     return QApplication::exec();
 }

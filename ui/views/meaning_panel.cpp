@@ -1,4 +1,4 @@
-// Tested by tests/ui/views/meaning_panel_test.cpp.
+// Tested by tests/ui/views/findings_page_test.cpp.
 #include "ui/views/meaning_panel.h"
 
 #include <algorithm>

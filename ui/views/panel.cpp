@@ -1,4 +1,4 @@
-// Tested by tests/ui/views/title_strip_test.cpp.
+// Tested by tests/ui/views/main_window_test.cpp.
 #include "ui/views/panel.h"
 
 #include <QApplication>

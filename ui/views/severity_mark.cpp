@@ -1,4 +1,4 @@
-// Tested by tests/ui/views/findings_page_test.cpp.
+// Tested by tests/ui/views/appearance_test.cpp.
 #include "ui/views/severity_mark.h"
 
 #include <algorithm>

@@ -1,5 +1,5 @@
 // Positions 0 … 1 of report::LimitStrip over the axis; the room left and right of
-// it is for the arrows. Tested by tests/ui/views/strip_painter_test.cpp.
+// it is for the arrows. Tested by tests/ui/views/appearance_test.cpp.
 #include "ui/views/strip_painter.h"
 
 #include <algorithm>

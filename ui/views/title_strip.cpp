@@ -1,4 +1,4 @@
-// Tested by tests/ui/views/title_strip_test.cpp.
+// Tested by tests/ui/views/findings_page_test.cpp.
 #include "ui/views/title_strip.h"
 
 #include <QHBoxLayout>

@@ -6,54 +6,38 @@
 #include "ui/worker/pair_worker.h"
 
 #include <exception>
-#include <functional>
 
 #include <QMetaObject>
 
-#include "extractors/read_datasheet.h"
-#include "model/file.h"
+#include "cli/compare_pair.h"
 #include "risk/compare_datasheets.h"
-#include "vocabulary/vocabulary.h"
 
 namespace standin::ui {
 
 namespace {
 
-model::Result<vocabulary::Vocabulary> loadVocabulary(std::vector<std::string> const& files) {
-    auto vocabulary = vocabulary::Vocabulary::builtIn();
-    for (auto const& file : files) {
-        if (!vocabulary) break;
-        auto const content = model::readFile(file, model::kLongestUserFile);
-        if (!content) return tl::unexpected(content.error());
-        if (auto added = vocabulary->add(*content); !added) {
-            auto error = added.error();
-            error.file = file;
-            return tl::unexpected(std::move(error));
-        }
-    }
-    return vocabulary;
+cli::CompareCommand commandOf(PairRequest const& request) {
+    cli::CompareCommand command;
+    command.reference = request.reference;
+    command.candidate = request.candidate;
+    command.referenceVariant = request.referenceVariant;
+    command.candidateVariant = request.candidateVariant;
+    command.vocabularies = request.vocabularies;
+    command.corrections = request.corrections;
+    return command;
 }
 
 model::Result<PairPointer> work(PairRequest const& request, std::function<bool(int, int)> const& progress) {
-    auto const vocabulary = loadVocabulary(request.vocabularies);
-    if (!vocabulary) return tl::unexpected(vocabulary.error());
-    reading::ReadOptions readOptions;
-    readOptions.password = request.password;
-    readOptions.progress = progress;
-    auto sheets = reading::readPair(request.reference, request.candidate, readOptions, *vocabulary);
-    if (!sheets) return tl::unexpected(sheets.error());
-    risk::CompareOptions compareOptions;
-    compareOptions.referenceVariant = request.referenceVariant;
-    compareOptions.candidateVariant = request.candidateVariant;
-    auto comparison = risk::compareDatasheets(sheets->first, sheets->second, compareOptions, *vocabulary);
-    if (!comparison) return tl::unexpected(comparison.error());
+    auto compared = cli::comparePair(commandOf(request), request.password, progress, cli::PageBytes::Drop);
+    if (!compared) return tl::unexpected(compared.error());
     auto pair = std::make_shared<ReadPair>();
     pair->request = request;
-    pair->referenceVariants = risk::knownVariants(sheets->first);
-    pair->candidateVariants = risk::knownVariants(sheets->second);
-    pair->reference = std::move(sheets->first);
-    pair->candidate = std::move(sheets->second);
-    pair->comparison = std::move(*comparison);
+    pair->referenceVariants = risk::knownVariants(compared->result.reference);
+    pair->candidateVariants = risk::knownVariants(compared->result.candidate);
+    pair->reference = std::move(compared->result.reference);
+    pair->candidate = std::move(compared->result.candidate);
+    pair->comparison = std::move(compared->result.comparison);
+    pair->tests = std::move(compared->result.tests);
     return PairPointer(std::move(pair));
 }
 

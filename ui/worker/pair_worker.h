@@ -1,5 +1,5 @@
 // Reads and compares two documents off the main thread. ui/worker/ includes Qt
-// Core, extractors/ and src/; nothing of the other ui/ folders.
+// Core and src/; nothing of the other ui/ folders.
 //
 //     PairWorker worker;
 //     connect(&worker, &PairWorker::finished, …);
@@ -8,6 +8,7 @@
 #pragma once
 
 #include <atomic>
+#include <functional>
 #include <memory>
 
 #include <QObject>
@@ -19,7 +20,7 @@
 namespace standin::ui {
 
 // The work itself, for any thread. `progress` as ReadOptions has it. Errors are
-// those of readPair() and compareDatasheets(), Internal for what a library threw.
+// those of cli::comparePair(), Internal for what a library threw.
 [[nodiscard]] model::Result<PairPointer> readAndCompare(PairRequest const& request, std::function<bool(int, int)> const& progress);
 
 // Lives in one thread (the main one); all signals come in that thread.

@@ -9,6 +9,7 @@
 
 #include "model/comparison.h"
 #include "model/datasheet.h"
+#include "risk/bench_tests.h"
 
 namespace standin::ui {
 
@@ -18,6 +19,8 @@ struct PairRequest {
     std::string reference, candidate;                // paths as given
     std::string referenceVariant, candidateVariant;  // empty: none chosen
     std::vector<std::string> vocabularies;           // paths
+    std::vector<std::string> corrections;            // paths
+    std::string cell, circuit;                       // paths; empty: none given
     std::optional<std::string> password;             // of either document
     bool operator==(PairRequest const&) const = default;
 };
@@ -27,6 +30,7 @@ struct ReadPair {
     model::Datasheet reference;
     model::Datasheet candidate;
     model::Comparison comparison;
+    std::vector<risk::BenchTest> tests;  // that the open findings call for
     std::vector<std::string> referenceVariants, candidateVariants;  // that can be chosen
 };
 
