@@ -90,6 +90,7 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
     readApp->add_option("--text", read.text, "write the readable form to OUT (a path, or - for standard output)")->type_name("OUT");
     readApp->add_option("--json", read.json, "write standin.datasheet/1 to OUT")->type_name("OUT");
     readApp->add_option("--csv", read.csv, "write the parameters as CSV to OUT")->type_name("OUT");
+    readApp->add_option("--overlay", read.overlay, "write the pages with what was understood drawn over them to OUT (HTML, for developers)")->type_name("OUT");
     readApp->add_option("--variant", read.variant, "only the orderable version CODE where the sheet covers several")->type_name("CODE");
     readApp->add_option("--pages", pages, "only these pages, counted from 1")->type_name("A-B");
     readApp->add_option("--corrections", read.corrections, "put misread values right (standin.corrections/1)")->type_name("FILE.json")->expected(1)->take_all();
@@ -119,7 +120,7 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
     }
 
     if (*readApp) {
-        if (auto const error = checkOutputs({{"--text", &read.text}, {"--json", &read.json}, {"--csv", &read.csv}})) return tl::unexpected(*error);
+        if (auto const error = checkOutputs({{"--text", &read.text}, {"--json", &read.json}, {"--csv", &read.csv}, {"--overlay", &read.overlay}})) return tl::unexpected(*error);
         if (!pages.empty()) {
             auto const range = parsePages(pages);
             if (!range) return tl::unexpected(range.error());

@@ -20,7 +20,7 @@ using Output = std::optional<std::string>;
 
 struct ReadCommand {
     std::string file;
-    Output text, json, csv;
+    Output text, json, csv, overlay;
     std::string variant;
     std::optional<reading::PageRange> pages;
     std::vector<std::string> corrections;

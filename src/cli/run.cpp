@@ -16,6 +16,7 @@
 #include "report/csv_report.h"
 #include "report/datasheet_report.h"
 #include "report/html_report.h"
+#include "report/overlay.h"
 #include "report/text_report.h"
 #include "risk/compare_datasheets.h"
 #include "text/visible.h"
@@ -72,10 +73,11 @@ int runRead(ReadCommand const& command, Program const& program) {
     auto corrections = loadCorrections(command.corrections);
     if (!corrections) return trouble(corrections.error());
     options.corrections = std::move(*corrections);
+    reading::ReadTrace trace;
     auto sheet = [&] {
         Progress progress;
         options.progress = progress.callback();
-        return reading::readDatasheet(command.file, options, *vocabulary);
+        return reading::readDatasheet(command.file, options, *vocabulary, command.overlay ? &trace : nullptr);
     }();
     if (!sheet) return trouble(sheet.error());
     if (auto const kept = keepVariant(*sheet, command.variant); !kept) return trouble(kept.error());
@@ -84,7 +86,12 @@ int runRead(ReadCommand const& command, Program const& program) {
     if (command.json) outputs.add(*command.json, model::toJson(*sheet));
     if (command.csv) outputs.add(*command.csv, report::parametersCsv(*sheet));
     if (command.text) outputs.add(*command.text, report::datasheetText(*sheet));
-    if (!command.json && !command.csv && !command.text) outputs.add("-", report::datasheetText(*sheet));
+    if (command.overlay) {
+        if (trace.pages.empty()) return trouble(Error{ErrorKind::Usage, "has no pages to draw on; --overlay wants the PDF", command.file});
+        auto const pictures = openPictures({std::move(trace.bytes), {}}, options.password);
+        outputs.add(*command.overlay, report::overlayHtml(*sheet, trace.pages, pictures.reference.get()));
+    }
+    if (!command.json && !command.csv && !command.text && !command.overlay) outputs.add("-", report::datasheetText(*sheet));
     return finish(outputs, kNothingFound, program);
 }
 

@@ -164,6 +164,19 @@ TEST_F(RunTest, ContradictingOrBrokenCorrectionsAreTrouble) {
     EXPECT_NE(contradicting.errors.find("second.json: correction 1 contradicts correction 2 of "), std::string::npos) << contradicting.errors;
 }
 
+TEST_F(RunTest, TheOverlayShowsEveryPage) {
+    auto const ended = runWith({"read", data("protection/candidate.pdf"), "--overlay", path("overlay.html"), "--json", path("sheet.json")});
+    EXPECT_EQ(ended.status, kNothingFound) << ended.errors;
+    EXPECT_EQ(ended.output, "");
+    auto const html = contentOf(path("overlay.html"));
+    EXPECT_NE(html.find("<svg viewBox"), std::string::npos);
+    EXPECT_NE(html.find("href=\"data:image/png;base64,"), std::string::npos);
+    EXPECT_NE(html.find("class=\"role max\""), std::string::npos);
+    auto const fromJson = runWith({"read", path("sheet.json"), "--overlay", path("none.html")});
+    EXPECT_EQ(fromJson.status, kTrouble);
+    EXPECT_FALSE(fs::exists(path("none.html")));
+}
+
 TEST_F(RunTest, AUsersVocabularyIsAddedOrRefused) {
     std::ofstream(path("bad.json")) << "{\"schema\": \"something/1\"}";
     auto const ended = runWith({"compare", data("mosfet/revision-b.pdf"), data("mosfet/revision-c.pdf"), "--vocabulary", path("bad.json")});
