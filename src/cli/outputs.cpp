@@ -1,5 +1,5 @@
-// Write beside, fsync, rename. The names of half-written files are kept in a
-// small table that the handler of SIGINT and SIGTERM empties. Tested by
+// Files are written and moved by model/durable_file. The names of half-written
+// ones are kept in a small table that the handler of SIGINT and SIGTERM empties. Tested by
 // tests/src/cli/outputs_test.cpp.
 #include "cli/outputs.h"
 
@@ -7,8 +7,6 @@
 #include <atomic>
 #include <cerrno>
 #include <csignal>
-#include <cstdio>
-#include <cstdlib>
 #include <cstring>
 
 #include <fcntl.h>
@@ -16,6 +14,8 @@
 #include <unistd.h>
 
 #include <fmt/format.h>
+
+#include "model/durable_file.h"
 
 namespace standin::cli {
 
@@ -66,35 +66,6 @@ model::Error trouble(std::string const& path) {
     return {model::ErrorKind::Unreadable, fmt::format("cannot be written: {}", std::strerror(errno)), path, 0};
 }
 
-bool writeAll(int descriptor, std::string const& content) {
-    std::size_t done = 0;
-    while (done < content.size()) {
-        auto const count = ::write(descriptor, content.data() + done, content.size() - done);
-        if (count < 0) {
-            if (errno == EINTR) continue;
-            return false;
-        }
-        done += static_cast<std::size_t>(count);
-    }
-    return true;
-}
-
-// Writes a new file beside `path`; its name, or an error with nothing left.
-model::Result<std::string> writeBeside(std::string const& path, std::string const& content) {
-    std::string name = path + ".XXXXXX";
-    int const descriptor = mkstemp(name.data());
-    if (descriptor < 0) return tl::unexpected(trouble(path));
-    InterruptGuard::remember(name);
-    mode_t const mask = umask(0);
-    umask(mask);
-    bool const good = writeAll(descriptor, content) && fchmod(descriptor, 0666 & ~mask) == 0 && fsync(descriptor) == 0;
-    if (good && close(descriptor) == 0) return name;
-    auto error = trouble(path);
-    if (!good) close(descriptor);
-    unlink(name.c_str());
-    return tl::unexpected(std::move(error));
-}
-
 // A device, a pipe or a socket cannot be replaced by a rename.
 bool isSpecialFile(std::string const& path) {
     struct stat status {};
@@ -104,7 +75,7 @@ bool isSpecialFile(std::string const& path) {
 model::Result<void> writeInto(std::string const& path, std::string const& content) {
     int const descriptor = open(path.c_str(), O_WRONLY);
     if (descriptor < 0) return tl::unexpected(trouble(path));
-    bool const good = writeAll(descriptor, content);
+    bool const good = model::writeAll(descriptor, content);
     auto error = trouble(path);
     if (close(descriptor) != 0 || !good) return tl::unexpected(std::move(error));
     return {};
@@ -122,7 +93,9 @@ model::Result<void> Outputs::write() const {
     };
     for (auto const& file : m_files) {
         if (file.path == "-" || isSpecialFile(file.path)) continue;
-        auto name = writeBeside(file.path, file.content);
+        auto name = model::writeBeside(file.path, file.content, [](model::WriteStep step, std::string const& written) {
+            if (step == model::WriteStep::Created) InterruptGuard::remember(written);
+        });
         if (!name) {
             removeAll();
             return tl::unexpected(name.error());
@@ -130,15 +103,14 @@ model::Result<void> Outputs::write() const {
         beside.emplace_back(std::move(*name), file.path);
     }
     for (auto const& [name, path] : beside) {
-        if (std::rename(name.c_str(), path.c_str()) != 0) {
-            auto error = trouble(path);
+        if (auto moved = model::moveIntoPlace(name, path); !moved) {
             removeAll();
-            return tl::unexpected(std::move(error));
+            return moved;
         }
     }
     for (auto const& file : m_files) {
         if (file.path == "-") {
-            if (!writeAll(STDOUT_FILENO, file.content)) return tl::unexpected(trouble("standard output"));
+            if (!model::writeAll(STDOUT_FILENO, file.content)) return tl::unexpected(trouble("standard output"));
         } else if (isSpecialFile(file.path)) {
             if (auto written = writeInto(file.path, file.content); !written) return written;
         }
