@@ -14,7 +14,9 @@ WORDS = re.compile(r"\b(safe|equivalent|certified|approved|no risk|risk-free|100
 # Said about the words themselves, or in a standing term.
 ALLOWED = re.compile(r"suspected.equivalent|suspected equivalent|not an approval|safe operating area|fire-safe", re.I)
 LITERAL = re.compile(r'"((?:[^"\\]|\\.)*)"')
-FOLDERS = ("src/risk", "src/report", "src/cli")
+FOLDERS = ("src/risk", "src/report", "src/record", "src/cli")
+# States of a record, which people sign; never said of a part.
+RECORD_STATES = ("approved", "approved with conditions")
 USER_TEXTS = ("title", "text", "check", "higher", "lower", "concern", "meaning", "when")
 
 
@@ -47,6 +49,8 @@ def main():
                         continue
                     for literal in LITERAL.findall(line):
                         seen += 1
+                        if folder == "src/record" and literal in RECORD_STATES:
+                            continue
                         if offending(literal):
                             faults.append(f"{folder}/{name}:{number}: {literal}")
     data = os.path.join(root, "src/vocabulary/data")

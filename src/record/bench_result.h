@@ -1,0 +1,23 @@
+// Bench results held against the limits of their test.
+//
+//     auto judged = judgeResult(opened.tests, result);
+//     judged->outcome     // Outcome::Within
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/result.h"
+#include "record/entry.h"
+
+namespace standin::record {
+
+// The result with its finding and outcome filled in. The limit is that of the
+// named finding; where none is named and the test has one limit, that. Values are
+// compared exactly, after their units were brought together; a limit that is not
+// a plain number (relative to a supply, say) judges nothing. Errors (Usage): an
+// unknown test, a finding without a limit in this test, several limits to choose
+// from, a value that is no number, a unit that does not fit.
+[[nodiscard]] model::Result<BenchResult> judgeResult(std::vector<risk::BenchTest> const& tests, BenchResult result);
+
+}  // namespace standin::record

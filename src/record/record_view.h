@@ -1,0 +1,52 @@
+// What text, HTML and PDF show of a record, worked out once: sentences about
+// decisions, results, signatures and the history. Private to record/.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "record/record.h"
+#include "record/state.h"
+
+namespace standin::record {
+
+// What every record says of itself.
+inline constexpr std::string_view kMeaning =
+    "This record holds what people decided on two printed documents. It is no test of a part and does not speak for the part in hand; the cell maker's limits, local codes and licensed practice come first.";
+inline constexpr std::string_view kKeysMeaning = "Signatures tell keys apart; who keeps which key is for your organisation to see to.";
+
+using NamedTexts = std::vector<std::pair<std::string, std::string>>;
+
+// Number, product, scope, documents with their hashes …; what is not stated is left out.
+[[nodiscard]] NamedTexts identificationOf(Opened const& opened);
+[[nodiscard]] NamedTexts methodOf(Opened const& opened);
+
+// "T. Belmonte (3f9a 04c1 77de 52b0)"
+[[nodiscard]] std::string personText(Person const& person);
+
+// "accepted-with-condition by R. Ashdown (…), 2031-05-04T09:01:00Z: the reason. Condition: …. Evidence: … (SHA-256 …). Carried from an earlier record."
+[[nodiscard]] std::string decisionText(Entry const& entry);
+
+// "4.26, 4.29 V: within 4.25 to 4.30 V …"
+[[nodiscard]] std::string resultText(Entry const& entry, Opened const& opened);
+
+// "approver: L. Corvin (…), 2031-…; lapsed, something was entered afterwards"
+[[nodiscard]] std::string signatureText(Record const& record, Signature const& signature);
+
+// One line an entry: "3  2031-05-04T09:02:00Z  decided  T. Belmonte  …".
+[[nodiscard]] std::string historyText(Record const& record, std::size_t entry);
+
+// What asks for a new review; those named when the record was opened, or the usual ones.
+[[nodiscard]] std::vector<std::string> reviewTriggers(Opened const& opened);
+
+// "closed", "waiting: waits for a bench test"; with "carried" where the decision comes from an earlier record.
+[[nodiscard]] std::string standingText(Record const& record, Line const& line);
+
+[[nodiscard]] model::Finding const* findingOf(Opened const& opened, std::string_view id);
+
+// "5 entries, head 0123…": to be compared with `check --head`.
+[[nodiscard]] std::string headText(Record const& record);
+
+}  // namespace standin::record
