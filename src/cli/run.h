@@ -10,6 +10,10 @@
 #include "report/cuttings.h"
 #include "risk/bench_tests.h"
 
+namespace standin::record {
+struct Record;
+}
+
 namespace standin::cli {
 
 // Exit status, as POSIX diff has it.
@@ -19,17 +23,21 @@ inline constexpr int kTrouble = 2;  // usage, unreadable input, a write that fai
 
 using PdfWriter = std::string (*)(model::Comparison const&, model::Datasheet const&, model::Datasheet const&, report::Cuttings&,
                                   std::span<risk::BenchTest const>);
+using RecordPdfWriter = std::string (*)(record::Record const&);
+
+inline constexpr char const* kNoPdfWriter = "cannot be written: the part of the program that writes PDFs is missing; install it again";
 
 enum class Ending {
     Return,  // to the caller
     Leave,   // end the process as soon as everything is written, and let the system take back the memory at once
 };
 
-// What the calling program brings. The PDF writer comes with some thirty libraries
+// What the calling program brings. The PDF writers come with some thirty libraries
 // that take longer to load than a usual comparison takes: only a program that is
-// started for a PDF has it (program/).
+// started for a PDF has them (program/).
 struct Program {
     PdfWriter pdf = nullptr;  // null: --pdf is trouble
+    RecordPdfWriter recordPdf = nullptr;
     Ending ending = Ending::Return;
 };
 

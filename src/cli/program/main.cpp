@@ -31,5 +31,5 @@ int main(int argc, char** argv) {
         auto const withPdf = besideThis("standin-pdf");
         execv(withPdf.c_str(), argv);  // comes back only where there is none; run() says so
     }
-    return standin::cli::start(argc, argv, nullptr);
+    return standin::cli::start(argc, argv, nullptr, nullptr);
 }

@@ -18,10 +18,10 @@ constexpr Ending kEnding = Ending::Leave;
 
 }  // namespace
 
-int start(int argc, char** argv, PdfWriter pdf) {
+int start(int argc, char** argv, PdfWriter pdf, RecordPdfWriter recordPdf) {
     model::keepMemory();
     try {
-        return run(argc, argv, {.pdf = pdf, .ending = kEnding});
+        return run(argc, argv, {.pdf = pdf, .recordPdf = recordPdf, .ending = kEnding});
     } catch (std::exception const& fault) {
         std::fputs("standin: internal fault: ", stderr);
         std::fputs(fault.what(), stderr);

@@ -9,6 +9,6 @@ namespace standin::cli {
 
 // Runs the command line; whatever still throws (a fault of ours, no memory) ends
 // here, on one line. The exit status.
-[[nodiscard]] int start(int argc, char** argv, PdfWriter pdf);
+[[nodiscard]] int start(int argc, char** argv, PdfWriter pdf, RecordPdfWriter recordPdf);
 
 }  // namespace standin::cli
