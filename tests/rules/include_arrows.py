@@ -28,6 +28,8 @@ GATES = [
     (re.compile(r"^unicode/"), "src/text"),
     (re.compile(r"^dtl/"), "src/compare"),
     (re.compile(r"^Q[A-Z]|^Qt"), "ui"),
+    (re.compile(r"^(cairo|pango)"), "src/report/pdf"),
+    (re.compile(r"^png\.h"), "src/report"),
 ]
 INCLUDE = re.compile(r'^\s*#\s*include\s*[<"]([^>"]+)[>"]')
 
@@ -68,6 +70,9 @@ def self_test():
         ("extractors/layout/a.cpp", "#include <OutputDev.h>", 1),
         ("extractors/poppler/a.cpp", "#include <OutputDev.h>", 0),
         ("src/cli/a.cpp", "#include <QString>", 1),
+        ("src/report/a.cpp", "#include <cairo-pdf.h>", 1),
+        ("src/report/pdf/a.cpp", "#include <pango/pangocairo.h>", 0),
+        ("src/cli/a.cpp", "#include <png.h>", 1),
         ("src/risk/a.cpp", '#include "compare/align.h"', 0),
         ("src/risk/a.cpp", '#include "report/html_report.h"', 1),
         ("src/record/a.cpp", '#include "report/html_escape.h"', 0),
