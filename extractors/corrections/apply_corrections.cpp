@@ -266,7 +266,7 @@ private:
         if (m_changed.empty()) return;
         for (auto const index : m_changed) {
             parameters::fillInterval(m_sheet.parameters[index]);
-            m_sheet.parameters[index].grade = parameters::gradeOf(m_sheet.parameters[index], false);
+            m_sheet.parameters[index].grade = parameters::gradeOf(m_sheet.parameters[index], m_sheet.parameters[index].grade == model::Grade::N);
         }
         for (auto const index : m_changed) name(m_sheet.parameters[index]);
     }
@@ -318,7 +318,7 @@ private:
         parameter.kind = model::ParameterKind::Characteristic;
         parameter.page = entry.page;
         parameter.box = entry.box.value_or(model::Rect{});
-        parameter.section = sections::sectionAt(m_sheet.sections, entry.page, parameter.box.y0);
+        if (auto const* section = sections::sectionAt(m_sheet.sections, entry.page, parameter.box.y0)) parameter.section = section->id;
         for (auto const& text : entry.texts) write(parameter, text, parameter.box);
         parameter.printed = composed(parameter);
         parameter.corrected = {std::string(kWholeRow)};

@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "extractors/packages/package_names.h"
+#include "extractors/sections/sections.h"
 #include "text/utf8.h"
 
 namespace standin::packages {
@@ -26,15 +27,6 @@ int weightOf(model::Section const* section) {
         case model::SectionKind::Features: return 2;
         default: return 1;
     }
-}
-
-model::Section const* sectionAt(int page, model::Points y, std::span<model::Section const> sections) {
-    model::Section const* last = nullptr;
-    for (auto const& section : sections) {
-        if (section.page > page || (section.page == page && section.box.y0 > y)) continue;
-        if (last == nullptr || section.page > last->page || (section.page == last->page && section.box.y0 >= last->box.y0)) last = &section;
-    }
-    return last;
 }
 
 bool mayBeginName(std::string_view word) {
@@ -77,7 +69,7 @@ void searchLine(std::vector<Found>& found, model::PageLayout const& page, model:
             last = i + k;
             package.box = model::united(package.box, page.words[last].box);
         }
-        keep(found, std::move(package), weightOf(sectionAt(page.page, word.box.y1, sections)));
+        keep(found, std::move(package), weightOf(sections::sectionAt(sections, page.page, word.box.y1)));
         i = last;
     }
 }

@@ -8,6 +8,7 @@
 
 #include "extractors/parameters/shapes.h"
 #include "extractors/parameters/text_forms.h"
+#include "extractors/sections/sections.h"
 
 namespace standin::parameters {
 
@@ -83,16 +84,10 @@ bool unitsInCells(model::Table const& table, ColumnPlan const& plan, TableText c
 }  // namespace
 
 model::Section const* sectionOf(model::Table const& table, std::span<model::Section const> sections) {
-    model::Section const* last = nullptr;
-    for (model::Section const& section : sections) {
-        if (!table.section.empty()) {
-            if (section.id == table.section) return &section;
-            continue;
-        }
-        bool const before = section.page < table.page || (section.page == table.page && section.box.y0 <= table.box.y0 + 2);
-        if (before) last = &section;
-    }
-    return last;
+    constexpr model::Points kLevel = 2;  // a heading beside the table's first line
+    if (table.section.empty()) return sections::sectionAt(sections, table.page, table.box.y0 + kLevel);
+    auto const found = std::ranges::find(sections, table.section, &model::Section::id);
+    return found != sections.end() ? &*found : nullptr;
 }
 
 TableKind classifyTable(model::Table const& table, TableText const& text, ColumnPlan const& plan, model::Section const* section) {

@@ -332,13 +332,13 @@ std::string SectionIndex::ofBox(int page, model::Rect const& box) const {
     return it == m_starts.begin() ? std::string{} : std::prev(it)->id;
 }
 
-std::string sectionAt(std::span<Section const> sections, int page, Points y) {
-    std::string id;
+Section const* sectionAt(std::span<Section const> sections, int page, Points y) {
+    Section const* last = nullptr;
     for (Section const& section : sections) {
         if (section.page > page) break;
-        if (section.page < page || section.box.y0 <= y) id = section.id;
+        if (section.page < page || section.box.y0 <= y) last = &section;
     }
-    return id;
+    return last;
 }
 
 }  // namespace standin::sections

@@ -50,9 +50,9 @@ private:
     std::vector<std::vector<model::Rect>> m_lines;  // boxes by page, in reading order
 };
 
-// The last section that begins at or above y on the page, or on a page before;
-// empty: none. For single-column documents; SectionIndex is exact.
-[[nodiscard]] std::string sectionAt(std::span<model::Section const> sections, int page, model::Points y);
+// The last section in reading order that begins at or above y on the page, or on a
+// page before; null: none. For single-column documents; SectionIndex is exact.
+[[nodiscard]] model::Section const* sectionAt(std::span<model::Section const> sections, int page, model::Points y);
 
 // Everything that has no owner yet, as sentences and list entries in reading order.
 // Lines, columns and pages are joined, hyphens at line ends closed where the document

@@ -117,8 +117,8 @@ TEST(Sections, PlacesBelongToTheSectionBeforeThemInTheirColumn) {
     EXPECT_EQ(index.ofBox(1, {45, 400, 250, 450}), "s1") << "no text inside";
     EXPECT_EQ(index.ofBox(1, {45, 10, 250, 50}), "") << "before the first heading";
     EXPECT_EQ(index.ofBox(2, {45, 10, 250, 50}), "s2") << "a page without headings";
-    EXPECT_EQ(sectionAt(sections, 1, 80), "");
-    EXPECT_EQ(sectionAt(sections, 2, 10), "s2");
+    EXPECT_EQ(sectionAt(sections, 1, 80), nullptr);
+    EXPECT_EQ(sectionAt(sections, 2, 10), &sections[1]);
 }
 
 TEST(RunningText, LinesColumnsAndPagesAreJoined) {
