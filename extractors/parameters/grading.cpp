@@ -44,7 +44,24 @@ std::optional<double> numberOf(std::optional<model::Value> const& value) {
     return out;
 }
 
+// A letter symbol by its first letter that isSymbolLike() does not know: "tdis",
+// "fosc", "Istby". A word of ordinary language rarely stands in a symbol column.
+bool mayBeSymbol(std::string const& symbol) {
+    constexpr std::size_t kLongest = 8;
+    return symbol.size() >= 2 && symbol.size() <= kLongest && std::string_view("tfVIRCTPQG").find(symbol.front()) != std::string_view::npos &&
+           std::ranges::all_of(symbol, [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9'); });
+}
+
 }  // namespace
+
+bool headedNominal(ColumnPlan const& plan) {
+    return std::ranges::any_of(plan.groups, [&](ValueGroup const& group) {
+        if (group.typ < 0 || static_cast<std::size_t>(group.typ) >= plan.titles.size()) return false;
+        std::string const title = folded(plan.titles[static_cast<std::size_t>(group.typ)]);
+        constexpr std::array kNominal = {"nom", "标称", "標稱", "公称", "ном"};
+        return std::ranges::any_of(kNominal, [&](std::string_view word) { return title.starts_with(word); });
+    });
+}
 
 void fillInterval(model::Parameter& parameter) {
     auto text = [](std::optional<model::Value> const& value) { return value ? std::string_view(value->text) : std::string_view{}; };
@@ -95,8 +112,8 @@ model::Confidence confidenceOf(model::Parameter const& parameter, PrintedRow con
     if (plan.transposed) lower(0.85, "columns are parameters");
     for (std::string const& doubt : row.doubts) lower(0.85, doubt);
     if (row.words) lower(0.88, "words in a value column");
-    if (!parameter.symbol.empty() && !isSymbolLike(parameter.symbol)) lower(0.85, "the symbol does not read as one");
-    if (parameter.symbol.empty() && plan.has(ColumnRole::Symbol)) lower(0.9, "no symbol printed");
+    if (!parameter.symbol.empty() && !isSymbolLike(parameter.symbol) && !mayBeSymbol(parameter.symbol)) lower(0.85, "the symbol does not read as one");
+    if (parameter.symbol.empty() && plan.has(ColumnRole::Symbol)) lower(0.95, "no symbol printed");
     if (parameter.unit.empty() && !row.words) lower(0.85, "no unit");
     if (!parameter.unit.empty() && !isUnitLike(parameter.unit)) lower(0.8, "the unit is not known");
     if (parameter.name.empty() && parameter.symbol.empty()) lower(0.5, "no name and no symbol");
@@ -106,7 +123,9 @@ model::Confidence confidenceOf(model::Parameter const& parameter, PrintedRow con
     bool const negative = max && *max < 0;
     if (min && max && *min > *max && !negative) lower(0.7, "minimum above maximum");
     bool const outside = (min && typ && *typ < *min) || (typ && max && *typ > *max);
-    if (outside && !negative) lower(0.85, "typical value outside of the limits");
+    // Where only one limit is printed it may be a demand on the user: a pulse that
+    // the part needs is typically shorter than the least that must be given.
+    if (outside && !negative) lower(min && max ? 0.85 : 0.93, "typical value outside of the limits");
     if (!table.evidence.ruledRows && !table.evidence.ruledColumns) lower(0.95, "no ruling lines");
     return out;
 }

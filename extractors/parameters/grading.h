@@ -14,6 +14,9 @@ namespace standin::parameters {
 // Sets interval and the numbers of min, typ and max from their texts and the unit.
 void fillInterval(model::Parameter& parameter);
 
+// True where the typical column is headed "Nom." or the like.
+[[nodiscard]] bool headedNominal(ColumnPlan const& plan);
+
 // From the kind, the filled columns, the conditions and the notes (DOMAIN grades).
 // `nominal`: the typical column is headed as nominal.
 [[nodiscard]] model::Grade gradeOf(model::Parameter const& parameter, bool nominal);

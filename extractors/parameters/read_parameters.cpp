@@ -138,7 +138,7 @@ void Reader::add(PrintedRow& row, model::Table const& table, ColumnPlan const& p
     parameter.box = row.box;
     parameter.printed = row.printed;
     fillInterval(parameter);
-    parameter.grade = gradeOf(parameter, false);
+    parameter.grade = gradeOf(parameter, headedNominal(plan));
     parameter.confidence = confidenceOf(parameter, row, plan, table);
     own(table, row.cells, model::Owner::Parameter);
     m_out.push_back(std::move(parameter));
