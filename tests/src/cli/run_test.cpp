@@ -148,7 +148,7 @@ TEST_F(RunTest, CorrectionsAreAppliedAndTold) {
     auto const read = runWith({"read", data("protection/candidate.pdf"), "--corrections", data("protection/corrections.json")});
     EXPECT_EQ(read.status, kNothingFound);
     EXPECT_NE(read.output.find("Overcharge hysteresis voltage"), std::string::npos);
-    auto const other = runWith({"read", data("protection/reference.pdf"), "--corrections", data("protection/corrections.json")});
+    auto const other = runWith({"read", data("protection/reference.pdf"), "--corrections", data("protection/corrections.json"), "--json", "-"});
     EXPECT_NE(other.output.find("3 corrections are for another document"), std::string::npos);
 }
 
