@@ -26,11 +26,12 @@ CLASSES = ("furniture", "parameter", "table", "figure", "text")  # in the order 
 
 
 def character_map(font):
-    """code -> character of a font, as its ToUnicode says; plain ASCII where it has none."""
+    """code -> character of a font, as its ToUnicode says; of one-byte fonts plain ASCII where it says nothing."""
     wide = font.get("/Subtype") == "/Type0"
+    codes = {} if wide else {code: chr(code) for code in range(32, 127)}
     if "/ToUnicode" not in font:
-        return ({} if wide else {code: chr(code) for code in range(32, 127)}), wide
-    data, codes = font["/ToUnicode"].read_bytes().decode("latin-1"), {}
+        return codes, wide
+    data = font["/ToUnicode"].read_bytes().decode("latin-1")
     for block in re.findall(r"beginbfchar(.*?)endbfchar", data, re.S):
         for code, text in re.findall(r"<(\w+)>\s*<(\w+)>", block):
             codes[int(code, 16)] = chr(int(text[-4:], 16))
