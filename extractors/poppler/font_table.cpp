@@ -25,8 +25,16 @@ constexpr double kHighestAscent = 1.05;
 constexpr double kLowestAscent = 0.5;
 constexpr double kDeepestDescent = -0.4;
 constexpr double kShallowestDescent = -0.1;
+constexpr double kFlattestBox = 0.3;  // of the widest glyph; a flatter box of a Type 3 font says nothing
 constexpr std::size_t kMaxDecoded = 70000;
 constexpr int kBoldWeight = 6;  // GfxFont::W600
+
+// In units of the text; 0 where no width is stated.
+double widestGlyph(Gfx8BitFont const& font) {
+    double widest = 0;
+    for (int code = 0; code < 256; ++code) widest = std::max(widest, std::abs(font.getWidth(static_cast<unsigned char>(code))));
+    return widest;
+}
 
 std::string withoutSubsetPrefix(std::string name) {
     auto const isUpper = [](char c) { return c >= 'A' && c <= 'Z'; };
@@ -109,10 +117,16 @@ void FontEntry::measure(GfxFont& font) {
         double const* box = font.getFontBBox();
         double const unit = std::abs(matrix[3]) > 0 ? std::abs(matrix[3]) : std::abs(matrix[1]);
         double const height = (box[3] - box[1]) * unit;
-        if (std::isfinite(height) && height > 0 && height < 1000) {
+        // Bitmap fonts often come with a box that says nothing ("0 0 1 -1"): then the widest glyph tells the size.
+        double const widest = widestGlyph(static_cast<Gfx8BitFont const&>(font));  // Poppler has applied the font's matrix
+        bool const known = std::isfinite(widest) && widest > 0.01 && widest < 100;
+        bool const boxed = std::isfinite(height) && height > 0 && height < 1000;
+        if (boxed && !(known && height < kFlattestBox * widest)) {
             m_scale = height;
             m_ascent = std::clamp(box[3] / (box[3] - box[1]), 0.0, 1.0);
             m_descent = m_ascent - 1;
+        } else if (known) {
+            m_scale = widest;
         } else if (std::isfinite(unit) && unit > 0 && unit < 10) {
             m_scale = unit * 1000;
         }

@@ -167,6 +167,23 @@ TEST(PageText, ReadsType3Fonts) {
     EXPECT_TRUE(page.drawings.empty());
 }
 
+// Bitmap fonts carry a box without meaning; the size is that of the letters, not a multiple of it.
+TEST(PageText, MeasuresType3FontsWithoutABox) {
+    PdfWriter pdf;
+    int const program = pdf.stream("", "88 0 0 0 80 80 d1 0 0 80 80 re f");
+    int const font = pdf.object(fmt::format("<< /Type /Font /Subtype /Type3 /FontBBox [0 0 1 -1] /FontMatrix [0.0125 0 0 -0.0125 0 0] /FirstChar 65 /LastChar 65 /Widths [80] "
+                                            "/Encoding << /Differences [65 /seven] >> /CharProcs << /seven {} 0 R >> >>",
+                                            program));
+    PdfPage source;
+    source.content = "BT /T3 10 Tf 20 150 Td (A) Tj ET";
+    source.fonts = fmt::format("/T3 {} 0 R", font);
+    pdf.page(source);
+    auto const page = readPage(pdf.bytes());
+    ASSERT_EQ(textOf(page), "7");
+    EXPECT_NEAR(page.glyphs[0].size, 10, 0.01);
+    EXPECT_LT(page.glyphs[0].box.height(), 15);
+}
+
 TEST(PageText, ReadsTextInForms) {
     PdfWriter pdf;
     int const form = pdf.stream("/Type /XObject /Subtype /Form /BBox [0 0 100 100] /Matrix [2 0 0 2 10 10] /Resources << /Font << /F1 3 0 R >> >>", "BT /F1 5 Tf 0 0 Td (9) Tj ET");
