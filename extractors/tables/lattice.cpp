@@ -1,5 +1,6 @@
 // Lines nearer than `merge` become one lattice line. A lattice edge is drawn
-// where rules cover at least half of it. Faces without an edge between them are
+// where rules cover at least half of it; row lines without a drawn edge that parts
+// rows are dropped. Faces without an edge between them are
 // united; what comes out is cut into rectangles, widest first.
 // Tested by tests/extractors/tables/lattice_test.cpp.
 #include "extractors/tables/lattice.h"
@@ -15,6 +16,8 @@ using model::Rect;
 namespace {
 
 constexpr float kDrawnShare = 0.5F;  // of an edge's length
+constexpr float kSliver = 0.15F;     // of the lattice's width: a rule in one column no wider parts no rows
+constexpr std::ptrdiff_t kManyColumns = 5;
 
 std::vector<Points> clusterLines(std::vector<Segment> const& segments, Points low, Points high, Points merge) {
     struct Line { Points at; Points weight; };
@@ -69,6 +72,24 @@ std::vector<char> drawnEdges(std::vector<Segment> const& segments, std::vector<P
     return drawn;
 }
 
+// Without the row lines on which no edge is drawn (a bar over a word, an underline
+// inside a cell), or a single one in a narrow column behind the first (a box around one condition).
+std::vector<Points> partingLines(std::vector<Segment> const& segments, std::vector<Points> const& lines, std::vector<Points> const& stops, Points merge) {
+    auto const drawn = drawnEdges(segments, lines, stops, merge);
+    auto const gaps = static_cast<std::ptrdiff_t>(stops.size()) - 1;
+    std::vector<Points> kept;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        auto const first = drawn.begin() + static_cast<std::ptrdiff_t>(i) * gaps;
+        auto const count = std::count(first, first + gaps, char{1});
+        auto const column = std::find(first, first + gaps, char{1}) - first;
+        bool const outer = i == 0 || i + 1 == lines.size();
+        bool const sliver = count == 1 && column > 0 && gaps >= kManyColumns &&
+                            stops[static_cast<std::size_t>(column) + 1] - stops[static_cast<std::size_t>(column)] < kSliver * (stops.back() - stops.front());
+        if (outer || (count > 0 && !sliver)) kept.push_back(lines[i]);
+    }
+    return kept;
+}
+
 }  // namespace
 
 int Lattice::rowAt(Points y) const {
@@ -93,6 +114,7 @@ Lattice makeLattice(Network const& network, Points merge) {
     auto xs = clusterLines(network.vertical, network.box.x0, network.box.x1, merge);
     auto ys = clusterLines(network.horizontal, network.box.y0, network.box.y1, merge);
     if (xs.size() < 2 || ys.size() < 2 || xs.size() > kMostColumnLines || ys.size() > kMostRowLines) return lattice;
+    ys = partingLines(network.horizontal, ys, xs, merge);
     lattice.xs = std::move(xs);
     lattice.ys = std::move(ys);
     int const rows = lattice.rows();

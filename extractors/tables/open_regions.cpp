@@ -259,13 +259,29 @@ private:
             rows += seen[0] && seen[1] ? 1 : 0;
         }
         if (rows < kLeastSideRows || named[0] * 2 < rows || named[1] * 2 < rows) return;
-        for (auto& row : m_rows) {
-            for (auto& s : row.segments) {
-                if (s.column == 0 && (s.piece.box.x1 <= middle + m_font || s.piece.box.x0 >= middle - m_font)) {
+        bool const mistaken = columnsLieOnBothSides(both, middle);
+        for (std::size_t i = 0; i < m_rows.size(); ++i) {
+            bool const own = mistaken && i >= both.front() && i <= both.back();
+            for (auto& s : m_rows[i].segments) {
+                if ((own || s.column == 0) && (s.piece.box.x1 <= middle + m_font || s.piece.box.x0 >= middle - m_font)) {
                     s.column = s.piece.box.centre().x < middle ? kLeftSide : kRightSide;
                 }
             }
         }
+    }
+
+    // One text column with words on both sides of the strip is none.
+    [[nodiscard]] bool columnsLieOnBothSides(std::vector<std::size_t> const& rows, Points middle) const {
+        std::vector<std::pair<int, bool>> seen;  // column, left
+        for (auto const i : rows) {
+            for (auto const& s : m_rows[i].segments) {
+                if (s.column == 0 || (s.piece.box.x0 < middle && s.piece.box.x1 > middle)) continue;
+                std::pair<int, bool> const place{s.column, s.piece.box.x1 <= middle};
+                if (std::find(seen.begin(), seen.end(), std::pair{place.first, !place.second}) != seen.end()) return true;
+                if (std::find(seen.begin(), seen.end(), place) == seen.end()) seen.push_back(place);
+            }
+        }
+        return false;
     }
 
     [[nodiscard]] bool ruledTableBetween(Points y0, Points y1, Points x0, Points x1) const {

@@ -26,6 +26,7 @@ constexpr float kTextBand = 4.6F;     // a full-width band at least this high ho
 constexpr float kHeadingGap = 2.6F;   // between two parts of one table
 constexpr float kLeastLoose = 2.5F;   // a shorter loose rule is an underline
 constexpr float kLeastBand = 0.4F;
+constexpr float kWordBar = 0.5F;      // how near a bar and the ends of its word are
 
 constexpr int kTextLines = 3;         // as many lines in a full-width band are running text
 constexpr std::size_t kMostNetworks = 200;  // more is a drawing
@@ -244,11 +245,20 @@ private:
     }
 };
 
+// A bar over a word or a line under it, as long as the word.
+bool marksWord(PageLayout const& page, Segment const& rule, Points font) {
+    return std::any_of(page.words.begin(), page.words.end(), [&](model::Word const& word) {
+        if (rule.at < word.box.y0 - kWordBar * font || rule.at > word.box.y1 + kWordBar * font) return false;
+        return std::abs(word.box.x0 - rule.from) <= kWordBar * font && std::abs(word.box.x1 - rule.to) <= kWordBar * font;
+    });
+}
+
 // Rules that lie inside a network without touching it (drawn with gaps at the corners) belong to it.
-void takeLoose(Network& network, RuleNetworks const& rules, Points font) {
+void takeLoose(PageLayout const& page, Network& network, RuleNetworks const& rules, Points font) {
     Rect const inside = network.box.grown(1);
     for (auto const& s : rules.looseHorizontal) {
-        if (s.length() >= kLeastLoose * font && s.at > inside.y0 && s.at < inside.y1 && s.from >= inside.x0 && s.to <= inside.x1) network.horizontal.push_back(s);
+        bool const within = s.length() >= kLeastLoose * font && s.at > inside.y0 && s.at < inside.y1 && s.from >= inside.x0 && s.to <= inside.x1;
+        if (within && !marksWord(page, s, font)) network.horizontal.push_back(s);
     }
     for (auto const& s : rules.looseVertical) {
         if (s.length() >= font && s.at > inside.x0 && s.at < inside.x1 && s.from >= inside.y0 && s.to <= inside.y1) network.vertical.push_back(s);
@@ -267,7 +277,7 @@ bool sameColumns(Network const& above, Network const& below) {
 std::vector<Network> stacked(PageLayout const& page, RuleNetworks const& rules, Points font) {
     std::vector<Network> all = rules.networks;
     if (all.size() > kMostNetworks) all.resize(kMostNetworks);
-    for (auto& network : all) takeLoose(network, rules, font);
+    for (auto& network : all) takeLoose(page, network, rules, font);
     std::sort(all.begin(), all.end(), [](Network const& a, Network const& b) { return a.box.y0 < b.box.y0; });
     std::vector<Network> out;
     for (auto& network : all) {

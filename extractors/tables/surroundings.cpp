@@ -26,6 +26,7 @@ namespace {
 // In font heights.
 constexpr float kNear = 2.6F;       // from a table to the first line above it
 constexpr float kNextLine = 2.2F;   // from line to line
+constexpr float kSentenceGap = 0.45F;  // line heights between lines of one sentence
 constexpr std::size_t kMostLines = 4;
 constexpr std::size_t kLongestLead = 400;  // bytes
 
@@ -104,6 +105,7 @@ void readSurroundings(PageLayout const& page, std::vector<Table>& tables, std::v
             top = line.box.y0 + 0.35F * font;
         }
         std::string lead;
+        Rect leadBox;
         for (auto const& line : above) {
             if (startsLikeCaption(line.text)) {
                 table.caption = line.text;
@@ -115,6 +117,9 @@ void readSurroundings(PageLayout const& page, std::vector<Table>& tables, std::v
             }
             bool const closed = !lead.empty() && (lead[0] == '(' || (lead[0] >= 'A' && lead[0] <= 'Z'));
             if (!lead.empty() && (closed || line.heading) && !statesConditions(line.text)) break;
+            // What stands further off is no part of the sentence.
+            if (!lead.empty() && leadBox.y0 - line.box.y1 > kSentenceGap * leadBox.height() && !statesConditions(line.text)) break;
+            leadBox = line.box;
             if (line.text.size() + lead.size() > kLongestLead) break;
             lead = lead.empty() ? line.text : line.text + ' ' + lead;
         }

@@ -82,6 +82,24 @@ TEST(FindTables, valueLinesInOneRuledCellAreRows) {
     EXPECT_EQ(textAt(t, 2, 6), "%");
 }
 
+// The bar is half as wide as its narrow column, so its length alone does not tell.
+TEST(FindTables, barsOverWordsPartNoRows) {
+    PageBuilder page;
+    page.grid({40, 74, 200, 260, 320}, {100, 114, 150, 164, 178});
+    page.text(44, 174, "DA").text(78, 174, "Setup time").text(204, 174, "7").text(264, 174, "ns");
+    page.text(44, 110, "Pin").text(78, 110, "Parameter").text(204, 110, "Max").text(264, 110, "Unit");
+    page.text(44, 124, "RESET1").text(78, 124, "Width of it").text(204, 124, "80").text(264, 134, "ns").text(204, 134, "16").text(204, 144, "14");
+    page.horizontal(117.5F, 44, 68).horizontal(117.5F, 78, 102);
+    page.text(44, 160, "CK").text(78, 160, "Hold time").text(204, 160, "5").text(264, 160, "ns");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    ASSERT_EQ(t.rows, 6);
+    EXPECT_EQ(textAt(t, 1, 2), "80");
+    EXPECT_EQ(textAt(t, 2, 2), "16");
+    EXPECT_EQ(textAt(t, 3, 2), "14");
+}
+
 TEST(FindTables, wrappedConditionIsOneRow) {
     PageBuilder page;
     page.grid(kXs, {100, 114, 150, 164});

@@ -39,6 +39,13 @@ TEST(Lattice, doubleRulesAreOneLine) {
     EXPECT_EQ(makeLattice(network, 2).rows(), 2);
 }
 
+// A bar over a word ("not reset") inside a cell.
+TEST(Lattice, shortRulesInsideACellPartNothing) {
+    auto network = gridOf({0, 50, 100}, {0, 10, 20});
+    network.horizontal.push_back({5, 10, 22});
+    EXPECT_EQ(makeLattice(network, 2).rows(), 2);
+}
+
 TEST(Lattice, cutsOutlinesThatAreNoRectangles) {
     auto network = gridOf({0, 50, 100}, {0, 10, 20});
     network.horizontal[1] = {10, 50, 100};
