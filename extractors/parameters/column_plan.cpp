@@ -76,9 +76,20 @@ std::vector<int> titlesOver(TableText const& text, Segment const& segment, int c
     return out;
 }
 
+// The words of a title; those of one script without gaps ("最小值典型值") are parted where the next begins.
+std::vector<std::string> titleWords(std::string const& title) {
+    std::string parted = title;
+    for (std::string_view opening : {"最小", "典型", "最大", "标准", "标称", "標準"}) {
+        for (std::size_t at = parted.find(opening, 1); at != std::string::npos; at = parted.find(opening, at + 2)) {
+            if (parted[at - 1] != ' ') parted.insert(at, 1, ' ');
+        }
+    }
+    return splitAtSpaces(parted);
+}
+
 // Value roles of the words of one title: "Min Typ Max" in one cell; 0 where any word is something else.
 int valueTitlesIn(std::string const& title) {
-    std::vector<std::string> const words = splitAtSpaces(title);
+    std::vector<std::string> const words = titleWords(title);
     if (words.size() < 2 || words.size() > 4) return 0;
     for (std::string const& word : words) {
         ColumnRole const role = columnRoleOf(word);
@@ -132,6 +143,14 @@ std::string unitInTitle(std::string const& title) {
 // "VCC", "VCC (V)", "TA": one letter symbol of a supply, a temperature or a load.
 std::string bareSymbol(std::string const& title) {
     std::string const bare = trimmed(std::string_view(title).substr(0, title.find_first_of("([")));
+    // "|IO|": an amount
+    if (bare.size() > 3 && bare.front() == '|' && bare.back() == '|') {
+        std::string const inner = bareSymbol(bare.substr(1, bare.size() - 2));
+        return inner.empty() ? inner : bare;
+    }
+    // "VDD V": with its unit
+    std::vector<std::string> const words = splitAtSpaces(bare);
+    if (words.size() == 2 && isUnitLike(words[1])) return bareSymbol(words[0]);
     std::u32string const codes = decoded(bare);
     bool const lead = !codes.empty() && (codes[0] == U'V' || codes[0] == U'T' || codes[0] == U'I' || codes[0] == U'R' || codes[0] == U'C' || codes[0] == U'f');
     return lead && isStrongSymbol(bare) ? bare : std::string{};
@@ -201,6 +220,14 @@ void judgeByContent(model::Table const& table, TableText const& text, Segment co
         if (!values || !(plan.has(Name) || plan.has(Symbol))) continue;
         role(c) = Condition;
         plan.conditionOf[at] = symbol;
+    }
+
+    // "Min | Value": the other limit
+    if (plan.has(Min) && !plan.has(Max) && plan.count(Value) == 1) {
+        for (int c = 1; c < table.columns; ++c) {
+            bool const behind = role(c) == Value && std::find(plan.roles.begin(), plan.roles.begin() + c, Min) != plan.roles.begin() + c;
+            if (behind && titlesOver(text, segment, c).size() == 1) role(c) = Max;
+        }
     }
 
     int firstValue = table.columns;
@@ -328,6 +355,15 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
         // a typical value and the limits under one title go together
         bool const limit = role == Value && !groups.empty() && groups.back().group.typ >= 0 && groups.back().group.max < 0 && groups.back().group.min < 0 &&
                            groups.back().group.single < 0 && titleAbove >= 0 && groups.back().titleAbove == titleAbove;
+        // rules of a few rows may cut a column in two
+        if (!groups.empty() && role != Value && !over.empty() && slot(groups.back().group, role) >= 0) {
+            int& before = slot(groups.back().group, role);
+            std::vector<int> const overBefore = titlesOver(text, segment, before);
+            if (!overBefore.empty() && overBefore.back() == over.back() && valueTitlesIn(text.cells[static_cast<std::size_t>(over.back())].text) < 2) {
+                plan.twins[static_cast<std::size_t>(before)] = c;
+                continue;
+            }
+        }
         bool const fresh = groups.empty() || (role == Value && !limit) || groups.back().group.single >= 0 || slot(groups.back().group, role) >= 0 || (groups.back().above != above && !limit);
         if (fresh) {
             groups.emplace_back();
@@ -431,6 +467,7 @@ ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment
     plan.roles.assign(static_cast<std::size_t>(std::max(0, table.columns)), Unknown);
     plan.titles.assign(plan.roles.size(), {});
     plan.conditionOf.assign(plan.roles.size(), {});
+    plan.twins.assign(plan.roles.size(), -1);
     int known = 0;
     for (int c = 0; c < table.columns; ++c) {
         std::vector<int> const over = titlesOver(text, segment, c);
@@ -441,7 +478,7 @@ ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment
         model::Cell const& cell = table.cells[static_cast<std::size_t>(over.back())];
         if (cell.columnSpan > 1 && valueTitlesIn(plan.titles[at]) == cell.columnSpan) {
             // "Min Typ Max" over its three columns
-            plan.titles[at] = splitAtSpaces(plan.titles[at])[static_cast<std::size_t>(c - cell.column)];
+            plan.titles[at] = titleWords(plan.titles[at])[static_cast<std::size_t>(c - cell.column)];
             role = columnRoleOf(plan.titles[at]);
         }
         plan.roles[at] = role;

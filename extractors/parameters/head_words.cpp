@@ -75,7 +75,7 @@ constexpr std::array kTitles = {
     Entry{"package", Package}, Entry{"packages", Package}, Entry{"封装", Package}, Entry{"封装形式", Package}, Entry{"package type", Package}, Entry{"パッケージ", Package}, Entry{"gehäuse", Package}, Entry{"корпус", Package},
     // others
     Entry{"test circuit", Ignored}, Entry{"circuit", Ignored}, Entry{"fig", Ignored}, Entry{"figure", Ignored}, Entry{"meas circuit", Ignored}, Entry{"measuring circuit", Ignored}, Entry{"测试电路", Ignored}, Entry{"测定电路", Ignored}, Entry{"測定回路", Ignored}, Entry{"messschaltung", Ignored}, Entry{"see figure", Ignored}, Entry{"test circuits", Ignored},
-    Entry{"test level", Ignored}, Entry{"sub-group", Ignored}, Entry{"subgroup", Ignored}, Entry{"cir", Ignored}, Entry{"figure no", Ignored},
+    Entry{"№ п/п", Ignored}, Entry{"№", Ignored}, Entry{"test level", Ignored}, Entry{"sub-group", Ignored}, Entry{"subgroup", Ignored}, Entry{"cir", Ignored}, Entry{"figure no", Ignored},
 };
 
 constexpr std::size_t kLongestTitle = 96;  // bytes; longer text is no title
@@ -120,6 +120,19 @@ bool hasLetterAndDigit(std::string_view title) {
     return letter && digit;
 }
 
+// Titles broken by a hyphen in a narrow column: "tempera- ture" reads "temperature".
+std::string closedHyphens(std::string text) {
+    for (std::size_t at = text.find("- ", 1); at != std::string::npos; at = text.find("- ", at)) {
+        bool const letters = text[at - 1] != ' ' && at + 2 < text.size() && text[at + 2] != '-';
+        if (!letters) {
+            ++at;
+            continue;
+        }
+        text.erase(at, 2);
+    }
+    return text;
+}
+
 // Letter-spaced titles: "m i n" reads "min".
 std::string closedLetters(std::string const& text) {
     std::vector<std::string> const words = splitAtSpaces(text);
@@ -136,7 +149,7 @@ std::string closedLetters(std::string const& text) {
 
 ColumnRole columnRoleOf(std::string_view title) {
     if (title.empty() || title.size() > kLongestTitle) return Unknown;
-    std::string bare = closedLetters(bareTitle(title));
+    std::string bare = closedLetters(closedHyphens(bareTitle(title)));
     if (bare.empty()) {
         // a title that is bracketed as a whole
         bare = folded(title);
@@ -168,6 +181,12 @@ ColumnRole columnRoleOf(std::string_view title) {
         if (!piece.empty()) pieces.push_back(piece);
     }
     if (pieces.size() > 5) return Unknown;
+    if (pieces.back() == "formula" || pieces.back() == "equation") return Note;  // "Typical extrapolation formula"
+    // "Температура, Tj": what the values hold at
+    constexpr std::array kTemperature = {"temperature", "температура", "temperatur", "温度", "溫度"};
+    if (pieces.size() <= 2 && std::ranges::find(kTemperature, std::string_view(pieces.front())) != kTemperature.end() && (pieces.size() == 1 || pieces[1].size() <= 6)) {
+        return Condition;
+    }
     // the longest run of neighbouring words that is known
     for (std::size_t length = pieces.size(); length >= 1; --length) {
         for (std::size_t at = 0; at + length <= pieces.size(); ++at) {

@@ -78,7 +78,40 @@ std::string_view relationSigns(std::size_t index) {
     return index < kSigns.size() ? kSigns[index] : std::string_view{};
 }
 
+std::size_t relationAt(std::string_view text) {
+    std::size_t relation = std::string::npos;
+    for (std::size_t i = 0; !relationSigns(i).empty(); ++i) relation = std::min(relation, text.find(relationSigns(i)));
+    return relation;
+}
+
+constexpr std::size_t kLongestSubject = 20;  // bytes
+
+// A word of ordinary language: small letters behind the first one.
+bool isPlainWord(std::string const& word) {
+    std::u32string const codes = decoded(word);
+    if (codes.size() < 3) return false;
+    auto const isSmall = [](char32_t c) { return (c >= U'a' && c <= U'z') || (c >= U'\u00DF' && c <= U'\u00FF') || (c >= U'\u0430' && c <= U'\u044F'); };
+    auto const isLetter = [&](char32_t c) { return isLatinLetter(c) || isSmall(c) || (c >= U'\u0410' && c <= U'\u042F'); };
+    return isLetter(codes[0]) && std::all_of(codes.begin() + 1, codes.end(), isSmall);
+}
+
 }  // namespace
+
+std::string subjectOf(std::string_view condition) {
+    std::size_t const relation = relationAt(condition);
+    if (relation == std::string::npos) return {};
+    std::string_view const front = condition.substr(0, relation);
+    return trimmed(front.substr(front.find_first_not_of("([ ") == std::string::npos ? front.size() : front.find_first_not_of("([ ")));
+}
+
+bool startsWithCondition(std::string_view text) {
+    std::string const subject = subjectOf(text);
+    if (subject.empty() || subject.size() > kLongestSubject || std::ranges::any_of(decoded(subject), isCjk)) return false;
+    std::vector<std::string> const words = splitAtSpaces(subject);
+    auto const ordinary = std::ranges::count_if(words, isPlainWord);
+    // "Output = 0 V" and "ON/OFF pin = 5 V", but not "Slew rate VI = 10 V"
+    return ordinary == 0 || (ordinary == 1 && (words.size() == 1 || !isPlainWord(words.front())));
+}
 
 std::string withoutBrackets(std::string_view raw) {
     std::string const text = trimmed(raw);
@@ -115,8 +148,7 @@ std::string takeCondition(std::string& name) {
             at = name.find(words[i], at) + words[i].size() + 1;
         }
     }
-    std::size_t relation = std::string::npos;
-    for (std::size_t i = 0; !relationSigns(i).empty(); ++i) relation = std::min(relation, name.find(relationSigns(i)));
+    std::size_t const relation = relationAt(name);
     std::size_t const at = name.find(" @");
     if (at != std::string::npos && (relation == std::string::npos || at < relation)) {
         std::string condition = trimmed(std::string_view(name).substr(at + 2));

@@ -13,6 +13,12 @@ namespace standin::parameters {
 // Moves a condition at the end of the name out of it; returns it, or empty.
 [[nodiscard]] std::string takeCondition(std::string& name);
 
+// The text opens with a relation about one thing ("RL ≥ 2 kΩ, VO = 1 V", "Output = 0 V"), so it is no name.
+[[nodiscard]] bool startsWithCondition(std::string_view text);
+
+// What a condition is about: the words in front of its first relation; empty where there is none.
+[[nodiscard]] std::string subjectOf(std::string_view condition);
+
 // Where a symbol stands beside the words of a name cell.
 enum class SymbolPlace : unsigned char { None, Behind, BehindSet, InFront };
 

@@ -12,6 +12,7 @@
 #include <fmt/format.h>
 
 #include "extractors/parameters/classify_table.h"
+#include "extractors/parameters/column_carry.h"
 #include "extractors/parameters/column_plan.h"
 #include "extractors/parameters/footnotes.h"
 #include "extractors/parameters/grading.h"
@@ -84,6 +85,7 @@ public:
 
 private:
     void readTable(model::Table& table);
+    [[nodiscard]] std::optional<ColumnPlan> planAbove(model::Table const& table, Carried const*& before) const;
     void add(PrintedRow& row, model::Table const& table, ColumnPlan const& plan, model::ParameterKind kind);
     void endLastRow(model::Table const& table, RowContext& context);
     void takeMark(std::string& text, model::Table const& table, std::vector<std::string>& marks);
@@ -162,6 +164,17 @@ void Reader::endLastRow(model::Table const& table, RowContext& context) {
     context.lateCondition.clear();
 }
 
+// The plan of the table right above, for a part without a head; `before` is set to what that table hands on.
+std::optional<ColumnPlan> Reader::planAbove(model::Table const& table, Carried const*& before) const {
+    if (&table == m_tables.data()) return std::nullopt;
+    model::Table const& above = *(&table - 1);
+    auto const found = m_carried.find(above.id);
+    if (found == m_carried.end() || found->second.tableKind != model::TableKind::Specification) return std::nullopt;
+    std::optional<ColumnPlan> plan = planFromAbove(table, above, found->second.plan);
+    if (plan) before = &found->second;
+    return plan;
+}
+
 void Reader::readTable(model::Table& table) {
     model::PageLayout const* page = pageOf(m_pages, table.page);
     TableText const text(table, page);
@@ -177,7 +190,10 @@ void Reader::readTable(model::Table& table) {
     model::Section const* section = sectionOf(table, m_sections);
     if (table.section.empty() && section != nullptr) table.section = section->id;
     std::vector<Segment> const segments = segmentsOf(table, text);
-    ColumnPlan plan = planColumns(table, text, segments.front(), before != nullptr ? &before->plan : nullptr);
+    ColumnPlan const* planBefore = before != nullptr ? &before->plan : nullptr;
+    std::optional<ColumnPlan> const fromAbove = before == nullptr && segments.front().bodyFirst == 0 ? planAbove(table, before) : std::nullopt;
+    if (fromAbove) planBefore = &*fromAbove;
+    ColumnPlan plan = planColumns(table, text, segments.front(), planBefore);
     table.kind = classifyTable(table, text, plan, section);
     if (before != nullptr && plan.carried) table.kind = before->tableKind;
 
@@ -186,7 +202,9 @@ void Reader::readTable(model::Table& table) {
     carried.tableCondition = statedFor(table);
     if (carried.tableCondition.empty() && before != nullptr) carried.tableCondition = before->tableCondition;
     if (table.kind == model::TableKind::Specification) {
-        if (before != nullptr) {
+        if (fromAbove) {
+            carried.context = {};  // a heading stands between
+        } else if (before != nullptr) {
             carried.context = before->context;
             carried.context.atTop = true;
         } else {

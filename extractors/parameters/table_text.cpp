@@ -24,7 +24,8 @@ bool opensReference(std::string const& content) {
         if (!low.starts_with(word)) continue;
         std::string_view const rest = std::string_view(low).substr(word.size());
         if (word == "see" || word == "refer" || word == "siehe") {
-            if (rest.empty() || rest.front() == ' ') return true;
+            // "(refer to the test circuits, TJ = 0 to 125 °C)" states more
+            if (rest.empty() || (rest.front() == ' ' && !hasRelation(content))) return true;
             continue;
         }
         // "note 4", "note4", "figs. 3, 4", "notes 4 and 6", "图 2"
@@ -215,9 +216,10 @@ std::string withoutReferences(std::string_view raw, std::vector<std::string>& ma
     }
     std::string const tail = folded(text);
     std::size_t const note = tail.rfind("note");
-    if (note != std::string::npos && tail.size() == text.size() && opensReference(tail.substr(note)) && (note == 0 || tail[note - 1] == ' ')) {
+    if (note != std::string::npos && tail.size() == text.size() && opensReference(tail.substr(note)) && (note == 0 || tail[note - 1] == ' ' || tail[note - 1] == '-')) {
         addMarks(marks, tail.substr(note));
         text.resize(note);
+        while (!text.empty() && (text.back() == ' ' || text.back() == '-')) text.pop_back();  // "Supply voltage - note"
     }
     trimEnds(text);
     return text;

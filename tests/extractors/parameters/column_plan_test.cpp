@@ -34,6 +34,35 @@ TEST(ColumnPlan, SplitsOneTitleOverItsColumns) {
     EXPECT_EQ(plan.roles, (std::vector{Symbol, Name, Min, Typ, Max, Unit}));
 }
 
+// Rules of some rows cut the minimum column in two.
+TEST(ColumnPlan, TwoColumnsUnderOneTitleAreOne) {
+    auto const plan = planOf(handMade({{"Symbol", "Parameter", ">2 Min", "", "Typ", "Unit"}, {"fC", "Frequency", "1.0", "", "2", "MHz"}, {"tP", "Pulse width", "", "50", "60", "ns"}}, 1));
+    ASSERT_EQ(plan.groups.size(), 1U);
+    EXPECT_EQ(plan.groups[0].min, 2);
+    EXPECT_EQ(plan.twins[2], 3);
+    EXPECT_EQ(plan.groups[0].typ, 4);
+}
+
+TEST(ColumnPlan, SplitsTitlesThatRunTogether) {
+    auto const plan = planOf(handMade({{"符号", "参数", ">3 最小值典型值 最大值", "", "", "单位"}, {"VDD", "电源电压", "1", "2", "3", "V"}}, 1));
+    EXPECT_EQ(plan.roles, (std::vector{Symbol, Name, Min, Typ, Max, Unit}));
+}
+
+TEST(ColumnPlan, AmountsAndTemperaturesInFrontOfValuesAreConditions) {
+    auto const plan = planOf(handMade({{"Symbol", "Parameter", "|IO| (µA)", "Min", "Max", "Unit"}, {"VOH", "High output", "<1", "4.9", "5", "V"}}, 1));
+    EXPECT_EQ(plan.roles, (std::vector{Symbol, Name, Condition, Min, Max, Unit}));
+    EXPECT_EQ(plan.conditionOf[2], "|IO|");
+    auto const other = planOf(handMade({{"Параметр", "Обозначение", "мин.", "макс.", "Температура, Tj,°C"}, {"Выходное напряжение, В", "Uo", "4.8", "5.2", "25±10"}}, 1));
+    EXPECT_EQ(other.roles, (std::vector{Name, Symbol, Min, Max, Condition}));
+}
+
+TEST(ColumnPlan, AValueBesideAMinimumIsTheOtherLimit) {
+    auto const plan = planOf(handMade({{"Symbol", "Parameter", "Min", "Value", "Unit"}, {"TSTG", "Storage temperature", "-40", "150", "°C"}}, 1));
+    ASSERT_EQ(plan.groups.size(), 1U);
+    EXPECT_EQ(plan.groups[0].min, 2);
+    EXPECT_EQ(plan.groups[0].max, 3);
+}
+
 TEST(ColumnPlan, GroupsByTheTitleAbove) {
     auto const plan = planOf(handMade({{"v2 Parameter", ">3 XQ124", "", "", ">3 XQ324", "", "", "v2 Unit"},
                                        {"", "Min", "Typ", "Max", "Min", "Typ", "Max", ""},

@@ -36,6 +36,10 @@ TEST(HeadWords, ReadsBilingualSpacedAndBrokenTitles) {
     EXPECT_EQ(columnRoleOf("UNI TS"), Unit);
     EXPECT_EQ(columnRoleOf("Max. (mA)"), Max);
     EXPECT_EQ(columnRoleOf("(Unit)"), Unit);
+    EXPECT_EQ(columnRoleOf("Темпера- тура, Tj,°C"), Condition);
+    EXPECT_EQ(columnRoleOf("Temperature"), Condition);
+    EXPECT_EQ(columnRoleOf("Typical extrapolation formula"), Note);
+    EXPECT_EQ(columnRoleOf("№ п/п"), Ignored);
 }
 
 TEST(HeadWords, LeavesVariantsAndProseUnknown) {

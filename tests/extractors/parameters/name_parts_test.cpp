@@ -64,5 +64,18 @@ TEST(NameParts, WithoutBrackets) {
     EXPECT_EQ(withoutBrackets("(a) (b)"), "(a) (b)");
 }
 
+TEST(NameParts, TellsConditionsFromNamesByTheirSubject) {
+    EXPECT_TRUE(startsWithCondition("RL ≥ 2 kΩ, VO = 1 V"));
+    EXPECT_TRUE(startsWithCondition("(VCE = 2.0 V, IC = 350 mA)"));
+    EXPECT_TRUE(startsWithCondition("Output = 0 V"));
+    EXPECT_TRUE(startsWithCondition("ON/OFF Pin = 5.0 V (off)"));
+    EXPECT_FALSE(startsWithCondition("Slew Rate VI = 10 V, RL = 2 kΩ"));
+    EXPECT_FALSE(startsWithCondition("漏极电流，VGS =4.5V"));
+    EXPECT_FALSE(startsWithCondition("Derate above TA = 25 °C"));
+    EXPECT_FALSE(startsWithCondition("Supply current"));
+    EXPECT_EQ(subjectOf("TA = 25 °C"), "TA");
+    EXPECT_EQ(subjectOf("25 °C"), "");
+}
+
 }  // namespace
 }  // namespace standin::parameters

@@ -170,5 +170,12 @@ TEST(TableRows, ASubCellOfConditionsSelectsThePart) {
     EXPECT_EQ(rows[1].condition, "VIN: 5 V → 11 V");
 }
 
+TEST(TableRows, ValuesStandInEitherHalfOfACutColumn) {
+    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", ">2 Min", "", "Typ", "Unit"}, {"fC", "Frequency", "1.0", "", "2", "MHz"}, {"tP", "Pulse width", "", "50", "60", "ns"}}, 1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "fC|Frequency|||1.0|2|~|MHz");
+    EXPECT_EQ(line(rows[1]), "tP|Pulse width|||50|60|~|ns");
+}
+
 }  // namespace
 }  // namespace standin::parameters

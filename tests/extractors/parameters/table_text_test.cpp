@@ -25,6 +25,8 @@ TEST(TableText, TakesReferencesOut) {
              Case{"Supply voltage ●", "Supply voltage", {"●"}},
              Case{"Body for 10s, see Figure 3", "Body for 10s", {}},
              Case{"0.7*VDD", "0.7*VDD", {}},
+             Case{"Supply voltage - note 1", "Supply voltage", {"1"}},
+             Case{"Data (refer to the test circuit, TJ = 0 to 90 °C)", "Data (refer to the test circuit, TJ = 0 to 90 °C)", {}},
              Case{"Delay time (1)", "Delay time (1)", {}},
              Case{"Gain (VO = 1 V)", "Gain (VO = 1 V)", {}},
          }) {

@@ -1,0 +1,142 @@
+#include "extractors/parameters/row_reader.h"
+
+// A line without values is a heading, a condition for what follows, or a name
+// whose values come below. Indentation tells what hangs under it. Tested by
+// tests/extractors/parameters/table_rows_test.cpp.
+#include <algorithm>
+
+#include "extractors/parameters/shapes.h"
+#include "extractors/parameters/text_forms.h"
+
+namespace standin::parameters {
+
+using enum ColumnRole;
+
+namespace {
+
+constexpr std::size_t kMostHeadings = 6;
+
+}  // namespace
+
+std::string RowReader::prefix() const {
+    std::string out = m_context.groupName;
+    for (RowContext::Heading const& heading : m_context.headings) out = joined(out, heading.text);
+    return out;
+}
+
+void RowReader::popHeadings(model::Points left, model::Points indent) {
+    while (!m_context.headings.empty() && m_context.headings.back().left >= left - indent) m_context.headings.pop_back();
+}
+
+// A line without values: a heading, a condition for what follows, or a name whose values come below.
+void RowReader::readHeading(int row, RowCells const& cells) {
+    std::vector<int> starting;
+    for (int index : cells.all) {
+        if (cellOf(index).row == row && !saysNothing(textOf(index).text)) starting.push_back(index);
+    }
+    if (starting.empty()) return;
+    if (starting.size() == 1) {
+        int const index = starting.front();
+        model::Cell const& cell = cellOf(index);
+        ColumnRole const role = m_plan.roles[static_cast<std::size_t>(cell.column)];
+        bool const whole = cell.columnSpan > 1 && cell.column + cell.columnSpan >= m_table.columns - 1;
+        std::string const text = withoutBrackets(textOf(index).text);
+        if (isValueRole(role) && !whole) return;
+        if (cell.rowSpan > 1 && !whole) return;  // covers lines with values and is read there
+        if (role == Unit || role == Note) return;
+        if (isConditionLike(text)) {
+            if (role == Condition && !whole) {
+                addCondition(text);
+            } else {
+                m_context.headingCondition = text;
+            }
+            return;
+        }
+        if (role == Condition && !whole) {
+            addCondition(text);
+            return;
+        }
+        if (isPartLike(text) && !isPackageLike(text)) {
+            m_context.groupVariant = text;
+            m_context.groupName.clear();
+            m_context.headings.clear();
+            return;
+        }
+        if (text.size() > 160) return;  // a remark, not a heading
+        // "(One amplifier)" goes on with the heading above
+        if (textOf(index).text.starts_with("(") && textOf(index).text.ends_with(")") && !m_context.headings.empty()) {
+            m_context.headings.back().text = joined(m_context.headings.back().text, textOf(index).text);
+            return;
+        }
+        model::Points const left = textOf(index).left;
+        model::Points const indent = (textOf(index).size > 0 ? textOf(index).size : kUsualSize) * kIndent;
+        std::optional<model::Points> next;
+        for (int below = row + 1; below < m_segment.bodyEnd && !next; ++below) {
+            RowCells const cellsBelow = cellsOf(below);
+            if (!cellsBelow.names.empty() && cellOf(cellsBelow.names.front()).row == below) next = textOf(cellsBelow.names.front()).left;
+        }
+        bool const sameColumn = !m_plan.roles.empty() && cell.column == 0;
+        bool const indented = next && *next > left + indent && (sameColumn || role == Name) && m_plan.roles[0] != Symbol;
+        popHeadings(left, indent);
+        std::string const words = textOf(index).text;
+        if (indented && !whole && m_context.headings.size() < kMostHeadings) {
+            m_context.headings.push_back({left, words});
+        } else {
+            m_context.headings.clear();
+            m_context.groupName = words;
+        }
+        m_context.lastName.clear();
+        m_context.lastSymbol.clear();
+        m_context.parameterCondition.clear();
+        return;
+    }
+    if (m_context.atTop && row == m_segment.bodyFirst) {
+        bool only = true;
+        std::string lateName;
+        std::string lateCondition;
+        for (int index : starting) {
+            ColumnRole const role = m_plan.roles[static_cast<std::size_t>(cellOf(index).column)];
+            only = only && cellOf(index).rowSpan == 1 && (role == Name || role == Condition);
+            if (role == Name) lateName = joined(lateName, textOf(index).text);
+            if (role == Condition) lateCondition = joined(lateCondition, textOf(index).text);
+        }
+        if (only && !lateName.empty() && !lateCondition.empty()) {
+            m_context.lateName = lateName;
+            m_context.lateCondition = lateCondition;
+            return;
+        }
+    }
+    // a name line whose values stand below it
+    std::string name;
+    std::string condition;
+    for (int index : starting) {
+        if (cellOf(index).rowSpan > 1) continue;
+        ColumnRole const role = m_plan.roles[static_cast<std::size_t>(cellOf(index).column)];
+        if (role == Name || role == Unknown) name = joined(name, textOf(index).text);
+        if (role == Symbol) m_context.lastSymbol = textOf(index).text;
+        if (role == Condition) condition = joined(condition, textOf(index).text);
+        if (role == Unit) m_context.lastUnit = textOf(index).text;
+    }
+    if (!name.empty()) {
+        popHeadings(textOf(starting.front()).left, indentOf(cells));
+        m_nameUnit = takeNameUnit(name);
+        m_context.lastName = name;
+        m_context.lastPrefix = prefix();
+        m_context.parameterCondition.clear();
+        m_parameterStart = m_out.size();
+    }
+    int const key = nameCellOf(cells);
+    if (key >= 0 && key != m_nameCell) {
+        m_nameCell = key;
+        m_parameterStart = m_out.size();
+        m_context.parameterCondition.clear();
+    }
+    if (!condition.empty()) addCondition(condition);
+}
+
+void RowReader::addCondition(std::string const& text) {
+    m_context.parameterCondition = m_conditionUsed ? text : joined(m_context.parameterCondition, text);
+    m_conditionUsed = false;
+}
+
+}  // namespace standin::parameters

@@ -1,0 +1,195 @@
+#include "extractors/parameters/row_reader.h"
+
+// What stands in name cells beside the name: conditions in lines of their own,
+// the first of several cases, the part that a line is for; and names wrapped
+// beside lines of values. Tested by tests/extractors/parameters/row_names_test.cpp.
+
+#include <algorithm>
+#include <cmath>
+
+#include "extractors/parameters/shapes.h"
+#include "extractors/parameters/text_forms.h"
+
+namespace standin::parameters {
+
+using enum ColumnRole;
+
+namespace {
+
+constexpr float kTightPitch = 1.45F;  // font heights between the lines of one name
+
+bool startsLower(std::string const& text) {
+    std::u32string const codes = decoded(text);
+    if (codes.empty()) return false;
+    return (codes[0] >= U'a' && codes[0] <= U'z') || (codes[0] >= U'\u0430' && codes[0] <= U'\u044F');
+}
+
+std::string firstWord(std::string const& text) { return text.substr(0, text.find(' ')); }
+
+// A line below a condition that only goes on from it.
+bool goesOnFrom(std::string const& above, std::string const& line) {
+    if (hasRelation(line) || above.ends_with(",") || above.ends_with(";") || folded(above).ends_with(" to")) return true;
+    return !line.empty() && (line.front() == '(' || (line.front() >= '0' && line.front() <= '9'));
+}
+
+// The first line of the cell that states a condition, with nothing but conditions from there on; npos: none.
+std::size_t conditionLine(CellText const& cell) {
+    for (std::size_t k = 1; k < cell.lines.size(); ++k) {
+        if (!startsWithCondition(cell.lines[k].text)) continue;
+        for (std::size_t i = k + 1; i < cell.lines.size(); ++i) {
+            if (!goesOnFrom(cell.lines[i - 1].text, cell.lines[i].text)) return std::string::npos;
+        }
+        return k;
+    }
+    return std::string::npos;
+}
+
+std::string cleaned(std::string const& line) {
+    std::vector<std::string> marks;
+    return withoutReferences(line, marks);
+}
+
+}  // namespace
+
+// The row's name is a further line of the name above it: "Drain-source on-state | 4 mΩ" above "resistance | 9 mΩ".
+bool RowReader::continuesName(int row) const {
+    RowCells const above = printedCells(row - 1);
+    RowCells const now = printedCells(row);
+    if (now.names.size() != 1 || above.names.size() != 1) return false;
+    model::Cell const& line = cellOf(now.names[0]);
+    model::Cell const& before = cellOf(above.names[0]);
+    if (line.row != row || line.rowSpan != 1 || before.row + before.rowSpan != row || line.column != before.column || line.columnSpan != 1) return false;
+    if (!hasValues(row, now) || !hasValues(row - 1, above)) return false;
+    CellText const& words = textOf(now.names[0]);
+    CellText const& wordsAbove = textOf(above.names[0]);
+    std::string const& text = words.text;
+    if (isConditionLike(text) || isPartLike(text) || isPackageLike(withoutBrackets(text)) || !hasOrdinaryWord(wordsAbove.text)) return false;
+    if (std::abs(words.left - wordsAbove.left) > indentOf(now)) return false;
+    auto unitAt = [&](RowCells const& cells) { return cells.units.empty() ? -1 : cells.units.front(); };
+    int const unit = unitAt(now);
+    int const unitAbove = unitAt(above);
+    bool const sameUnit = unit < 0 || unitAbove < 0 || unit == unitAbove || textOf(unit).text == textOf(unitAbove).text;
+    if (!sameUnit) return false;
+    bool const ownSymbol = std::ranges::any_of(now.symbols, [&](int index) { return cellOf(index).row == row; });
+    if (ownSymbol) return false;
+    if (startsLower(text)) return m_plan.has(Symbol) ? !above.symbols.empty() || m_wrapFirst[static_cast<std::size_t>(row) - 1] >= 0 : !startsLower(wordsAbove.text);
+    if (!m_plan.has(Symbol) || !m_symbolsUsual || firstWord(text) == firstWord(wordsAbove.text)) return false;
+    bool const shared = !now.symbols.empty() && unit >= 0 && unit == unitAbove;
+    bool const tight = !words.lines.empty() && !wordsAbove.lines.empty() && words.size > 0 &&
+                       words.lines.front().baseline - wordsAbove.lines.back().baseline <= kTightPitch * words.size;
+    bool const follows = !above.symbols.empty() || m_wrapFirst[static_cast<std::size_t>(row) - 1] >= 0;
+    return shared || (tight && follows && now.symbols.empty());
+}
+
+void RowReader::findWrappedNames() {
+    m_wrapFirst.assign(static_cast<std::size_t>(std::max(m_table.rows, 0)), -1);
+    m_wrapLast = m_wrapFirst;
+    if (m_plan.transposed) return;
+    int named = 0;
+    int withSymbol = 0;
+    for (int row = m_segment.bodyFirst; row < m_segment.bodyEnd; ++row) {
+        RowCells const cells = printedCells(row);
+        if (cells.names.empty() || !hasValues(row, cells)) continue;
+        ++named;
+        withSymbol += cells.symbols.empty() ? 0 : 1;
+    }
+    m_symbolsUsual = withSymbol * 10 >= named * 7;
+    for (int row = m_segment.bodyFirst + 1; row < m_segment.bodyEnd; ++row) {
+        if (!continuesName(row)) continue;
+        int const first = m_wrapFirst[static_cast<std::size_t>(row) - 1] >= 0 ? m_wrapFirst[static_cast<std::size_t>(row) - 1] : row - 1;
+        for (int r = first; r <= row; ++r) {
+            m_wrapFirst[static_cast<std::size_t>(r)] = first;
+            m_wrapLast[static_cast<std::size_t>(r)] = row;
+        }
+    }
+}
+
+// Name of the row below where that is a mere case of this one ("TA = 70 °C"), else empty.
+std::string RowReader::caseBelow(int row) const {
+    if (row + 1 >= m_segment.bodyEnd) return {};
+    RowCells const below = cellsOf(row + 1);
+    if (below.names.empty() || cellOf(below.names.front()).row != row + 1 || !hasValues(row + 1, below)) return {};
+    if (std::ranges::any_of(below.symbols, [&](int index) { return cellOf(index).row == row + 1; })) return {};
+    std::string const& text = textOf(below.names.front()).text;
+    return startsWithCondition(text) ? text : std::string{};
+}
+
+// Parts the words of a name from the conditions behind or below them. Where the
+// last line is the first of several cases, what stands before it holds for all.
+std::string RowReader::splitName(int row, RowCells const& cells, std::string& name) {
+    std::string lines;
+    std::string last;
+    if (cells.names.size() == 1) {
+        CellText const& cell = textOf(cells.names[0]);
+        std::size_t const k = cell.text == name ? conditionLine(cell) : std::string::npos;
+        std::size_t const at = k == std::string::npos ? k : name.find(cleaned(cell.lines[k].text));
+        if (at != std::string::npos && at > 0) {
+            lines = withoutBrackets(std::string_view(name).substr(at));
+            name = trimmed(std::string_view(name).substr(0, at));
+            last = withoutBrackets(cleaned(cell.lines.back().text));
+        }
+    }
+    std::string const behind = takeCondition(name);
+    std::string const below = lines.empty() ? std::string{} : caseBelow(row);
+    bool const severalCases = !below.empty() && lines.ends_with(last) && startsWithCondition(last) && contains(below, subjectOf(last));
+    if (!severalCases) {
+        m_nameCondition = joined(behind, lines);
+        return m_nameCondition;
+    }
+    std::string shared = joined(behind, trimmed(std::string_view(lines).substr(0, lines.size() - last.size())));
+    while (shared.ends_with(",") || shared.ends_with(";")) shared.pop_back();
+    if (!shared.empty()) m_context.parameterCondition = shared;
+    m_nameCondition.clear();
+    return last;
+}
+
+// "Output voltage, V": a unit behind the name, where no column holds units.
+std::string RowReader::takeNameUnit(std::string& name) const {
+    std::size_t const comma = name.rfind(", ");
+    if (m_plan.has(Unit) || comma == std::string::npos || comma == 0) return {};
+    std::string unit = name.substr(comma + 2);
+    if (!isUnitLike(unit) || unit == "1") return {};
+    name.resize(comma);
+    return unit;
+}
+
+// "Ambient temperature XX224" above lines "XX324", "XX2902": the first of several
+// selecting lines may have run into the name.
+void RowReader::takeTrailingChild(int row, std::string& name, std::string& variant, std::string& condition) const {
+    if (row + 1 >= m_segment.bodyEnd || name.empty()) return;
+    RowCells const below = cellsOf(row + 1);
+    if (below.names.empty() || cellOf(below.names.front()).row != row + 1 || !hasValues(row + 1, below)) return;
+    std::string const next = withoutBrackets(textOf(below.names.front()).text);
+    auto isCase = [](std::string const& text) { return folded(text).starts_with("case ") && isPackageLike(text); };
+    bool const parts = isPartLike(next) && !isPackageLike(next);
+    if (!parts && !isCase(next)) return;
+    std::vector<std::string> const words = splitAtSpaces(name);
+    for (std::size_t count = std::min<std::size_t>(words.size() - 1, 6); count >= 1; --count) {
+        std::string tail;
+        for (std::size_t i = words.size() - count; i < words.size(); ++i) tail = joined(tail, words[i]);
+        bool const fits = parts ? isPartLike(tail) && !isPackageLike(tail) : isCase(tail);
+        if (!fits) continue;
+        if (parts) {
+            variant = joined(variant, tail);
+        } else {
+            condition = joined(condition, tail);
+        }
+        name = trimmed(std::string_view(name).substr(0, name.size() - tail.size()));
+        while (!name.empty() && name.back() == ',') name.pop_back();
+        return;
+    }
+}
+
+// "Leakage current (VO = 50 V) All types": what stands behind a condition in
+// brackets selects the part.
+void RowReader::takeSelected(std::string& name, std::string& variant) {
+    std::size_t const close = name.rfind(')');
+    if (close == std::string::npos || close + 1 >= name.size()) return;
+    std::size_t const open = name.find('(');
+    std::string const tail = trimmed(std::string_view(name).substr(close + 1));
+    if (open == std::string::npos || !hasRelation(name.substr(open, close - open)) || !isPartLike(tail)) return;
+    variant = joined(variant, tail);
+    name.resize(close + 1);
+}
+
+}  // namespace standin::parameters

@@ -1,0 +1,112 @@
+#include "extractors/parameters/table_rows.h"
+
+#include <gtest/gtest.h>
+
+#include "hand_made_table.h"
+
+namespace standin::parameters {
+namespace {
+
+// Cells whose text holds " / " are printed in several lines.
+std::vector<PrintedRow> rowsOf(model::Table table) {
+    std::vector<std::vector<CellLine>> lines(table.cells.size());
+    for (std::size_t i = 0; i < table.cells.size(); ++i) {
+        std::string& words = table.cells[i].text;
+        model::Points baseline = static_cast<model::Points>(100 + 20 * table.cells[i].row);
+        for (std::size_t at = words.find(" / "); at != std::string::npos; at = words.find(" / ")) {
+            lines[i].push_back({words.substr(0, at), baseline});
+            words = words.substr(0, at) + "\x01" + words.substr(at + 3);
+            baseline += 10;
+        }
+        std::size_t last = words.rfind('\x01');
+        if (last != std::string::npos) lines[i].push_back({words.substr(last + 1), baseline});
+        for (std::size_t k = 1; k < lines[i].size() && k + 1 < lines[i].size(); ++k) lines[i][k].text = lines[i][k].text.substr(lines[i][k].text.rfind('\x01') + 1);
+        for (char& c : words) c = c == '\x01' ? ' ' : c;
+    }
+    TableText text(table, nullptr);
+    for (std::size_t i = 0; i < lines.size(); ++i) text.cells[i].lines = lines[i];
+    auto const segments = segmentsOf(table, text);
+    ColumnPlan const plan = planColumns(table, text, segments.front(), nullptr);
+    RowContext context;
+    return readRows(table, text, nullptr, segments.front(), plan, "Ta=25°C", context);
+}
+
+std::string line(PrintedRow const& row) {
+    auto const text = [](std::optional<model::Value> const& value) { return value ? value->text : "~"; };
+    return row.symbol + "|" + row.name + "|" + row.condition + "|" + row.variant + "|" + text(row.typ) + "|" + text(row.max) + "|" + row.unit;
+}
+
+TEST(RowNames, ConditionLinesBelowANameAreItsCondition) {
+    auto const rows = rowsOf(handMade({{"Characteristic", "Symbol", "Typ", "Max", "Unit"},
+                                       {"Sink current / VX (-) ≥ 1.0 V, VX(+) = 0, / VO ≤ 1.5 V", "IS", "6", "16", "mA"},
+                                       {"Response time (large signal) / VX = logic swing, / RL = 5.1 kΩ", "tR", "1", "2", "µs"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "IS|Sink current|VX (-) ≥ 1.0 V, VX(+) = 0, VO ≤ 1.5 V||6|16|mA");
+    EXPECT_EQ(line(rows[1]), "tR|Response time (large signal)|VX = logic swing, RL = 5.1 kΩ||1|2|µs");
+}
+
+TEST(RowNames, TheFirstOfSeveralCasesLeavesItsConditionsToAll) {
+    auto const rows = rowsOf(handMade({{"Characteristic", "Symbol", "Typ", "Max", "Unit"},
+                                       {"Offset voltage (RS = 50 Ω) / VO = 1.4 V / TA = 25 °C", "VIO", "2", "5", "mV"},
+                                       {"TA = -20 to 60 °C", "", "", "9", ""}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "VIO|Offset voltage|TA = 25 °C||2|5|mV");
+    EXPECT_EQ(line(rows[1]), "VIO|Offset voltage|TA = -20 to 60 °C||~|9|mV");
+    EXPECT_EQ(rows[0].tableCondition, "Ta=25°C RS = 50 Ω VO = 1.4 V");
+    EXPECT_EQ(rows[1].tableCondition, rows[0].tableCondition);
+}
+
+TEST(RowNames, ConditionsOfANameHoldForThePartsBelowIt) {
+    auto const rows = rowsOf(handMade({{"Characteristic", "Symbol", "Typ", "Max", "Unit"}, {"Bias current (VCM = 0) XQ81C", "IIB", "30", "400", "pA"}, {"XQ81AC", "", "30", "200", ""}}, 1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "IIB|Bias current|VCM = 0|XQ81C|30|400|pA");
+    EXPECT_EQ(line(rows[1]), "IIB|Bias current|VCM = 0|XQ81AC|30|200|pA");
+}
+
+TEST(RowNames, ANewSymbolIsNoCaseOfTheNameAbove) {
+    auto const rows = rowsOf(handMade({{"Characteristic", "Symbol", "Typ", "Max", "Unit"}, {"Bandwidth", "BW", "4", "", "MHz"}, {"VO=1V, RL = 2 kΩ", "IQ", "13", "", "mA"}}, 1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[1]), "IQ||VO=1V, RL = 2 kΩ||13|~|mA");
+}
+
+TEST(RowNames, ANameWrappedBesideItsValuesIsOneName) {
+    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", "Conditions", "Typ", "Max", "Unit"},
+                                       {"RON", "Drain-source on-state", "VG = 10 V", "49", "77", "mΩ"},
+                                       {"", "resistance", "TJ = 175 °C", "132", "193", "mΩ"},
+                                       {"gF", "Transconductance", "VD = 25 V", "8", "15", "S"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(line(rows[0]), "RON|Drain-source on-state resistance|VG = 10 V||49|77|mΩ");
+    EXPECT_EQ(line(rows[1]), "RON|Drain-source on-state resistance|TJ = 175 °C||132|193|mΩ");
+    EXPECT_EQ(rows[2].name, "Transconductance");
+}
+
+TEST(RowNames, NamesOfTheirOwnUnderOneSymbolStayApart) {
+    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", "Typ", "Max", "Unit"},
+                                       {"v2 tR", "Rise time", "20", "", "ns"},
+                                       {"", "Overshoot factor", "15", "", "%"},
+                                       {"v2 PD", "Power dissipation a package", "", "200", "v2 mW"},
+                                       {"", "Power dissipation an output", "", "100", ""}},
+                                      1));
+    ASSERT_EQ(rows.size(), 4U);
+    EXPECT_EQ(rows[1].name, "Overshoot factor");
+    EXPECT_EQ(rows[3].name, "Power dissipation an output");
+}
+
+TEST(RowNames, LinesUnderAMergedSymbolCarryTheName) {
+    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", "Conditions", "Typ", "Max", "Unit"}, {"v2 VOL", "Low output voltage", "VS = 5 V", "0", "0.1", "V"}, {"", "", "VS = 9 V", "0", "0.2", "V"}}, 1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[1]), "VOL|Low output voltage|VS = 9 V||0|0.2|V");
+}
+
+TEST(RowNames, AUnitBehindTheNameServesWhereNoColumnHoldsUnits) {
+    auto const rows = rowsOf(handMade({{"Параметр", "Обозначение", "мин.", "макс."}, {"Выходное напряжение, В", "Uo", "4.8", "5.2"}}, 1));
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(rows[0].name, "Выходное напряжение");
+    EXPECT_EQ(rows[0].unit, "В");
+}
+
+}  // namespace
+}  // namespace standin::parameters
