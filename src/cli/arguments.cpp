@@ -22,12 +22,11 @@ using model::ErrorKind;
 Error usage(std::string message) { return {ErrorKind::Usage, std::move(message), {}, 0}; }
 
 // Known words of the interface whose work is still to come.
-constexpr std::array<std::string_view, 3> kNotBuiltYet{"--cell", "--circuit", "--ocr"};
+constexpr std::array<std::string_view, 1> kNotBuiltYet{"--ocr"};
 
 std::optional<Error> notBuiltYet(int argc, char const* const* argv) {
     for (int i = 1; i < argc; ++i) {
         std::string_view const word = argv[i];
-        if (i == 1 && word == "check") return usage("'check' is not built yet; use 'standin compare' with both datasheets");
         for (auto const option : kNotBuiltYet) {
             bool const same = word == option || (word.starts_with(option) && word.size() > option.size() && word[option.size()] == '=');
             if (same) return usage(fmt::format("{} is not built yet; leave it out", option));
@@ -107,6 +106,22 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
     compareApp->add_option("--csv", compare.csv, "write all parameter pairs as CSV to OUT")->type_name("OUT");
     compareApp->add_option("--fail-on", failOn, "exit with 1 from this severity on: hazard, function, margin, note, editorial")->type_name("SEVERITY");
 
+    CheckCommand check;
+    std::string checkFailOn = "note";
+    auto* const checkApp = app.add_subcommand("check", "Check a candidate against a cell alone, where the failed part has no datasheet");
+    checkApp->add_option("CANDIDATE", check.candidate, "the suspected equivalent: a PDF, or a file that read --json wrote")->required();
+    checkApp->add_option("--cell", check.cell, "the limits of the cell (standin.cell/1)")->type_name("FILE.json")->required();
+    checkApp->add_option("--circuit", check.circuit, "values around the part on the board (standin.circuit/1)")->type_name("FILE.json");
+    checkApp->add_option("--text", check.text, "write the readable summary to OUT (a path, or - for standard output)")->type_name("OUT");
+    checkApp->add_option("--json", check.json, "write standin.comparison/1 with no reference to OUT")->type_name("OUT");
+    checkApp->add_option("--html", check.html, "write the report as one HTML file to OUT")->type_name("OUT");
+    checkApp->add_option("--csv", check.csv, "write all parameters as CSV to OUT")->type_name("OUT");
+    checkApp->add_option("--candidate-variant,--variant", check.variant, "the orderable version of the candidate")->type_name("CODE");
+    checkApp->add_option("--corrections", check.corrections, "put misread values right (standin.corrections/1)")->type_name("FILE.json")->expected(1)->take_all();
+    checkApp->add_option("--vocabulary", check.vocabularies, "add parameters and features of your own (standin.vocabulary/1)")->type_name("FILE.json")->expected(1)->take_all();
+    checkApp->add_option("--fail-on", checkFailOn, "exit with 1 from this severity on: hazard, function, margin, note, editorial")->type_name("SEVERITY");
+    checkApp->add_option("--password-file", check.passwordFile, "the first line of F is the document's password")->type_name("F");
+
     try {
         app.parse(argc, argv);
     } catch (CLI::CallForHelp const&) {
@@ -128,8 +143,14 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
         }
         return Command{std::move(read)};
     }
-    auto const severity = model::fromName<model::Severity>(failOn);
-    if (!severity) return tl::unexpected(usage(fmt::format("--fail-on knows hazard, function, margin, note and editorial, not '{}'", failOn)));
+    auto const& wanted = *checkApp ? checkFailOn : failOn;
+    auto const severity = model::fromName<model::Severity>(wanted);
+    if (!severity) return tl::unexpected(usage(fmt::format("--fail-on knows hazard, function, margin, note and editorial, not '{}'", wanted)));
+    if (*checkApp) {
+        check.failOn = *severity;
+        if (auto const error = checkOutputs({{"--text", &check.text}, {"--json", &check.json}, {"--html", &check.html}, {"--csv", &check.csv}})) return tl::unexpected(*error);
+        return Command{std::move(check)};
+    }
     compare.failOn = *severity;
     if (auto const error = checkOutputs({{"--text", &compare.text}, {"--json", &compare.json}, {"--html", &compare.html}, {"--pdf", &compare.pdf}, {"--csv", &compare.csv}})) {
         return tl::unexpected(*error);

@@ -31,6 +31,19 @@ struct CompareCommand {
     std::string reference, candidate;
     Output text, json, html, pdf, csv;
     std::string referenceVariant, candidateVariant;
+    std::string cell, circuit;  // files; empty: not given
+    std::vector<std::string> corrections;
+    std::vector<std::string> vocabularies;
+    model::Severity failOn = model::Severity::Note;
+    std::string passwordFile;
+};
+
+// The candidate against a cell alone.
+struct CheckCommand {
+    std::string candidate;
+    Output text, json, html, csv;
+    std::string variant;
+    std::string cell, circuit;  // files; the circuit's may be empty
     std::vector<std::string> corrections;
     std::vector<std::string> vocabularies;
     model::Severity failOn = model::Severity::Note;
@@ -42,7 +55,7 @@ struct Information {
     std::string text;
 };
 
-using Command = std::variant<ReadCommand, CompareCommand, Information>;
+using Command = std::variant<ReadCommand, CompareCommand, CheckCommand, Information>;
 
 // Errors (Usage): one line that says what is wrong and what to do. Options that
 // are known but not built yet are such errors too.

@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 
+#include "cli/surroundings.h"
 #include "model/file.h"
 #include "risk/compare_datasheets.h"
 
@@ -78,6 +79,10 @@ Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<st
     if (!vocabulary) return tl::unexpected(vocabulary.error());
     auto corrections = loadCorrections(command.corrections);
     if (!corrections) return tl::unexpected(corrections.error());
+    auto cell = loadCell(command.cell);
+    if (!cell) return tl::unexpected(cell.error());
+    auto circuit = loadCircuit(command.circuit);
+    if (!circuit) return tl::unexpected(circuit.error());
     reading::ReadOptions readOptions;
     readOptions.password = password;
     readOptions.corrections = std::move(*corrections);
@@ -89,6 +94,8 @@ Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<st
     risk::CompareOptions options;
     options.referenceVariant = command.referenceVariant;
     options.candidateVariant = command.candidateVariant;
+    options.cell = std::move(*cell);
+    options.circuit = std::move(*circuit);
     auto& [reference, candidate] = *sheets;
     auto comparison = risk::compareDatasheets(reference, candidate, options, *vocabulary);
     if (!comparison) return tl::unexpected(comparison.error());

@@ -10,6 +10,8 @@ void addInputOptions(CLI::App& app, CompareCommand& command) {
     app.add_option("CANDIDATE", command.candidate, "the suspected equivalent: a PDF, or a file that read --json wrote")->required();
     app.add_option("--reference-variant", command.referenceVariant, "the orderable version of the reference")->type_name("CODE");
     app.add_option("--candidate-variant", command.candidateVariant, "the orderable version of the candidate")->type_name("CODE");
+    app.add_option("--cell", command.cell, "check both parts against the limits of the cell (standin.cell/1)")->type_name("FILE.json");
+    app.add_option("--circuit", command.circuit, "values around the part on the board (standin.circuit/1)")->type_name("FILE.json");
     app.add_option("--corrections", command.corrections, "put misread values of either sheet right (standin.corrections/1)")->type_name("FILE.json")->expected(1)->take_all();
     app.add_option("--vocabulary", command.vocabularies, "add parameters and features of your own (standin.vocabulary/1)")->type_name("FILE.json")->expected(1)->take_all();
     app.add_option("--password-file", command.passwordFile, "the first line of F is the documents' password")->type_name("F");

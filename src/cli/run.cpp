@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "cli/arguments.h"
+#include "cli/check_command.h"
 #include "cli/compare_pair.h"
 #include "cli/outputs.h"
 #include "cli/pictures.h"
@@ -128,6 +129,10 @@ int run(int argc, char const* const* argv, Program const& program) {
         return finish(outputs, kNothingFound, program);
     }
     if (auto const* read = std::get_if<ReadCommand>(&*command)) return runRead(*read, program);
+    if (auto const* check = std::get_if<CheckCommand>(&*command)) {
+        auto const checked = checkCommand(*check);
+        return checked ? finish(checked->outputs, checked->status, program) : trouble(checked.error());
+    }
     return runCompare(std::get<CompareCommand>(*command), program);
 }
 

@@ -259,7 +259,9 @@ private:
         auto const missing = m_result.missing;
         m_result = before;
         for (auto const& name : missing) {
-            if (std::find(before.missing.begin(), before.missing.end(), name) == before.missing.end()) addOnce(m_result.assumed, name);
+            if (std::find(before.missing.begin(), before.missing.end(), name) != before.missing.end()) continue;
+            addOnce(m_result.assumed, name);
+            if (node.kind == Kind::AtLeast) addOnce(m_result.missing, name);
         }
         Operand taken = m_nodes[node.inputs[1]].number;
         if (node.kind == Kind::AtLeast) taken.limits.hi.reset();

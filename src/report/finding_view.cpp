@@ -7,6 +7,7 @@
 
 #include "model/names.h"
 #include "report/texts.h"
+#include "risk/cell_texts.h"
 
 namespace standin::report {
 
@@ -22,6 +23,13 @@ std::string threeValues(std::string const& min, std::string const& typ, std::str
 }
 
 std::string textOf(std::optional<Value> const& value) { return value ? value->text : std::string{}; }
+
+std::string withoutLevel(std::string_view sentence, std::string_view level) {
+    if (!sentence.starts_with(level)) return std::string(sentence);
+    sentence.remove_prefix(level.size());
+    sentence.remove_prefix(std::min(sentence.find_first_not_of(":;,. "), sentence.size()));
+    return std::string(sentence);
+}
 
 }  // namespace
 
@@ -65,6 +73,9 @@ std::string countsLine(Comparison const& comparison) {
 
 std::string coverageLine(Comparison const& comparison) {
     auto const& coverage = comparison.coverage;
+    if (!comparison.hasReference()) {
+        return fmt::format("{} parameters took part in the checks, {} did not; {} numbers of the sheet unaccounted for", coverage.compared, coverage.listed, coverage.unaccounted);
+    }
     return fmt::format("{} numbers and sentences compared, {} listed as not compared, {} unaccounted for", coverage.compared, coverage.listed, coverage.unaccounted);
 }
 
@@ -126,13 +137,13 @@ std::string placesOf(Finding const& finding) {
     return places.empty() ? places : " (" + places + ")";
 }
 
-std::string verdictDetail(Verdict const& verdict) {
-    std::string_view rest = verdict.sentence;
-    auto const level = texts::levelText(verdict.level);
-    if (!rest.starts_with(level)) return verdict.sentence;
-    rest.remove_prefix(level.size());
-    rest.remove_prefix(std::min(rest.find_first_not_of(":;,. "), rest.size()));
-    return std::string(rest);
+std::string verdictDetail(Verdict const& verdict) { return withoutLevel(verdict.sentence, texts::levelText(verdict.level)); }
+
+std::string verdictDetail(Comparison const& comparison) { return withoutLevel(comparison.verdict.sentence, verdictLevel(comparison)); }
+
+std::string verdictLevel(Comparison const& comparison) {
+    auto const level = comparison.verdict.level;
+    return comparison.hasReference() ? std::string(texts::levelText(level)) : risk::texts::checkLevelText(level);
 }
 
 std::string titleOf(DocumentInfo const& document) {

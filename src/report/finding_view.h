@@ -45,6 +45,9 @@ struct SeverityGroup {
 // The verdict's sentence without the words of its level in front, which stand
 // right above it.
 [[nodiscard]] std::string verdictDetail(model::Verdict const& verdict);
+// The same, and the words of the level, also for a candidate that was checked alone.
+[[nodiscard]] std::string verdictDetail(model::Comparison const& comparison);
+[[nodiscard]] std::string verdictLevel(model::Comparison const& comparison);
 
 // What is printed in each sheet, by owner, and what was not read.
 struct CoverageRow {

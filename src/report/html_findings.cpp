@@ -50,7 +50,8 @@ public:
                                 escaped(finding.title));
         auto const strip = stripFor(finding, m_comparison, m_sheets);
         html += fmt::format("<div class=\"sides{}\"><div>", strip.empty() ? " plain" : "");
-        html += sideBox("reference", "", finding.reference) + sideBox("candidate", "c", finding.candidate);
+        if (m_comparison.hasReference()) html += sideBox("reference", "", finding.reference);
+        html += sideBox("candidate", "c", finding.candidate);
         html += "</div>" + strip + "</div>";
         if (!finding.explanation.empty()) html += fmt::format("<p class=\"why\">{}</p>", escaped(finding.explanation));
         for (auto const* consequence : group.consequences) html += fmt::format("<p class=\"why\">Follows from it: {}</p>", escaped(consequence->title + placesOf(*consequence)));

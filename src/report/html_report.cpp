@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "model/names.h"
+#include "report/cell_section.h"
 #include "report/corrections_section.h"
 #include "report/finding_view.h"
 #include "report/html_escape.h"
@@ -26,8 +27,8 @@ std::string documentBox(std::string_view who, char const* cssClass, DocumentInfo
 
 std::string verdictBox(Comparison const& comparison) {
     auto const& verdict = comparison.verdict;
-    auto html = fmt::format("<section class=\"verdict\"><p class=\"level\">{}</p>", texts::levelText(verdict.level));
-    if (auto const detail = verdictDetail(verdict); !detail.empty()) html += fmt::format("<p>{}</p>", escaped(detail));
+    auto html = fmt::format("<section class=\"verdict\"><p class=\"level\">{}</p>", verdictLevel(comparison));
+    if (auto const detail = verdictDetail(comparison); !detail.empty()) html += fmt::format("<p>{}</p>", escaped(detail));
     if (verdict.incomplete) {
         html += fmt::format("<p><b>{}.</b> Not everything that could matter was read or could be compared:</p><ul>", texts::kIncomplete);
         for (auto const& reason : verdict.incompleteReasons) html += fmt::format("<li>{}</li>", escaped(reason));
@@ -64,6 +65,7 @@ std::string notRead(std::string_view who, Datasheet const& sheet) {
 }
 
 std::string coverage(Comparison const& comparison, Datasheet const& reference, Datasheet const& candidate) {
+    if (!comparison.hasReference()) return fmt::format("<h2>{}</h2><p>{}</p>", texts::kCoverage, coverageLine(comparison)) + notRead("the candidate", candidate);
     auto html = fmt::format("<h2>{}</h2><p>{}</p><table><tr><th scope=\"col\"></th><th scope=\"col\">reference</th><th scope=\"col\">candidate</th></tr>", texts::kCoverage,
                             coverageLine(comparison));
     for (auto const& row : coverageRows(comparison.coverage)) {
@@ -133,16 +135,18 @@ std::string statements(Comparison const& comparison) {
 
 std::string htmlReport(Comparison const& comparison, Datasheet const& reference, Datasheet const& candidate, Cuttings& cuttings, std::span<risk::BenchTest const> tests) {
     SheetParameters const sheets{parametersById(reference), parametersById(candidate)};
+    bool const two = comparison.hasReference();
+    auto const title = two ? texts::kTitle : texts::kCheckTitle;
     auto html = fmt::format(
         "<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">"
         "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'\">"
         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"><meta name=\"referrer\" content=\"no-referrer\">"
-        "<title>{}: {} / {}</title><style>{}</style></head>\n<body><main>",
-        texts::kTitle, escaped(titleOf(comparison.reference)), escaped(titleOf(comparison.candidate)), kHtmlStyle);
-    html += fmt::format("<h1>Standin · {}</h1>", texts::kTitle);
-    html += "<div class=\"docs\">" + documentBox(texts::kReference, "", comparison.reference) + documentBox(texts::kCandidate, "c", comparison.candidate) + "</div>\n";
-    html += verdictBox(comparison) + "\n" + cautions(comparison) + "\n" + findingsHtml(comparison, sheets, cuttings) + "\n";
-    html += benchTests(tests) + "\n" + sections(comparison, reference, candidate) + "\n";
+        "<title>{}: {}{}</title><style>{}</style></head>\n<body><main>",
+        title, two ? escaped(titleOf(comparison.reference)) + " / " : std::string(), escaped(titleOf(comparison.candidate)), kHtmlStyle);
+    html += fmt::format("<h1>Standin · {}</h1>", title);
+    html += "<div class=\"docs\">" + (two ? documentBox(texts::kReference, "", comparison.reference) : std::string()) + documentBox(texts::kCandidate, "c", comparison.candidate) + "</div>\n";
+    html += verdictBox(comparison) + "\n" + cautions(comparison) + "\n" + cellChecksHtml(comparison) + "\n" + findingsHtml(comparison, sheets, cuttings) + "\n";
+    html += derivedHtml(comparison) + "\n" + benchTests(tests) + "\n" + sections(comparison, reference, candidate) + "\n";
     html += correctionsHtml({{"reference", &comparison.reference}, {"candidate", &comparison.candidate}});
     html += coverage(comparison, reference, candidate) + "\n" + allPairs(comparison, sheets) + "\n" + statements(comparison);
     return html + "</main></body></html>\n";

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "report/corrections_section.h"
+#include "report/cell_section.h"
 #include "report/finding_view.h"
 #include "report/texts.h"
 #include "report/wrapped_text.h"
@@ -36,10 +37,10 @@ void appendSide(std::string& out, std::string_view label, std::optional<Side> co
     appendWrapped(out, fmt::format("     {}  ", label), place + text);
 }
 
-void appendFinding(std::string& out, std::size_t number, FindingGroup const& group) {
+void appendFinding(std::string& out, std::size_t number, FindingGroup const& group, bool alone) {
     auto const& finding = *group.main;
     appendWrapped(out, fmt::format("{:>3}. ", number), finding.title);
-    appendSide(out, "reference", finding.reference);
+    if (!alone) appendSide(out, "reference", finding.reference);
     appendSide(out, "candidate", finding.candidate);
     if (!finding.explanation.empty()) appendWrapped(out, "     ", finding.explanation);
     for (auto const* consequence : group.consequences) appendWrapped(out, "     follows: ", consequence->title + placesOf(*consequence));
@@ -62,15 +63,15 @@ void appendBenchTests(std::string& out, std::span<risk::BenchTest const> tests) 
 
 std::string textReport(Comparison const& comparison, Datasheet const&, Datasheet const&, std::span<risk::BenchTest const> tests) {
     std::string out = "STANDIN  ";
-    out += texts::kTitle;
+    out += comparison.hasReference() ? texts::kTitle : texts::kCheckTitle;
     out += "\n\n";
-    appendWrapped(out, "Reference  ", titleOf(comparison.reference) + "  (" + comparison.reference.file + ")");
+    if (comparison.hasReference()) appendWrapped(out, "Reference  ", titleOf(comparison.reference) + "  (" + comparison.reference.file + ")");
     appendWrapped(out, "Candidate  ", titleOf(comparison.candidate) + "  (" + comparison.candidate.file + ")");
 
     auto const& verdict = comparison.verdict;
     out += '\n';
-    appendWrapped(out, "VERDICT    ", texts::levelText(verdict.level));
-    if (auto const detail = verdictDetail(verdict); !detail.empty()) appendWrapped(out, "           ", detail);
+    appendWrapped(out, "VERDICT    ", verdictLevel(comparison));
+    if (auto const detail = verdictDetail(comparison); !detail.empty()) appendWrapped(out, "           ", detail);
     if (verdict.incomplete) {
         appendWrapped(out, "INCOMPLETE ", "Not everything that could matter was read or could be compared:");
         for (auto const& reason : verdict.incompleteReasons) appendWrapped(out, "           - ", reason);
@@ -82,8 +83,9 @@ std::string textReport(Comparison const& comparison, Datasheet const&, Datasheet
         appendHeading(out, "CAUTIONS");
         for (auto const& caution : comparison.cautions) appendWrapped(out, fmt::format("{:<7} ", caution.id), caution.text);
     }
+    appendCellChecks(out, comparison);
     auto const groups = groupBySeverity(comparison);
-    if (groups.empty()) appendHeading(out, std::string(texts::kNothingFound));
+    if (groups.empty()) appendHeading(out, std::string(comparison.hasReference() ? texts::kNothingFound : texts::kNothingViolated));
     for (auto const& group : groups) {
         std::string name(texts::severityHeading(group.severity));
         std::transform(name.begin(), name.end(), name.begin(), [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
@@ -94,8 +96,9 @@ std::string textReport(Comparison const& comparison, Datasheet const&, Datasheet
             continue;
         }
         std::size_t number = 0;
-        for (auto const& finding : group.findings) appendFinding(out, ++number, finding);
+        for (auto const& finding : group.findings) appendFinding(out, ++number, finding, !comparison.hasReference());
     }
+    appendDerived(out, comparison);
     appendBenchTests(out, tests);
     appendCorrections(out, {{"reference", &comparison.reference}, {"candidate", &comparison.candidate}});
     if (!comparison.statements.empty()) {

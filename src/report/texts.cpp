@@ -97,6 +97,15 @@ std::string_view relationText(Relation relation) {
     return {};
 }
 
+std::string_view outcomeMark(CheckOutcome outcome) {
+    switch (outcome) {
+        case CheckOutcome::Holds: return "✓";
+        case CheckOutcome::Violated: return "▲";
+        case CheckOutcome::Open: return "?";
+    }
+    return {};
+}
+
 std::string_view judgementText(Judgement judgement) {
     switch (judgement) {
         case Judgement::Complies: return "complies";

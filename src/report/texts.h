@@ -17,6 +17,13 @@ inline constexpr std::string_view kIncomplete = "Incomplete";
 inline constexpr std::string_view kCautions = "Cautions";
 inline constexpr std::string_view kCoverage = "Coverage";
 inline constexpr std::string_view kStatements = "What this summary is, and is not";
+inline constexpr std::string_view kCheckTitle = "Check against the cell";
+inline constexpr std::string_view kCellChecks = "Cell checks";
+inline constexpr std::string_view kUnnamedCell = "a cell without a name";
+inline constexpr std::string_view kWorkedOut = "Worked out";
+inline constexpr std::string_view kWorkedOutMeaning = "What no sheet prints: lowest / typical / highest, rounded outward; a dash where a limit is missing.";
+inline constexpr std::string_view kFromCandidate = "candidate's inputs";
+inline constexpr std::string_view kFromReference = "reference's inputs";
 inline constexpr std::string_view kAllPairs = "All parameters";
 inline constexpr std::string_view kNothingFound = "No difference found in what was compared.";
 inline constexpr std::string_view kSections = "Sections";
@@ -28,6 +35,7 @@ inline constexpr std::string_view kLimitsFrom = "Limits from";
 inline constexpr std::string_view kCorrections = "Values put right by people";
 inline constexpr std::string_view kNotReadIn = "Not read in";
 inline constexpr std::string_view kFoot = "This summary covers printed documents only; it is not a test and not an approval.";
+inline constexpr std::string_view kNothingViolated = "Nothing to say against it was found in the checks that could be made.";
 inline constexpr std::string_view kNotPrinted = "not printed";
 inline constexpr std::string_view kNoMoreCuttings = "Further page cuttings were left out to keep this report small; look at the pages named.";
 
@@ -38,6 +46,8 @@ inline constexpr std::string_view kNoMoreCuttings = "Further page cuttings were 
 [[nodiscard]] std::string_view levelText(model::VerdictLevel level);
 [[nodiscard]] std::string_view kindText(model::FindingKind kind);
 [[nodiscard]] std::string_view relationText(model::Relation relation);
+// Told by shape as well as by word.
+[[nodiscard]] std::string_view outcomeMark(model::CheckOutcome outcome);
 [[nodiscard]] std::string_view judgementText(model::Judgement judgement);
 
 }  // namespace standin::report::texts

@@ -13,6 +13,8 @@
 #include <vector>
 
 #include "compare/coverage_account.h"
+#include "risk/cell_findings.h"
+#include "risk/derived.h"
 #include "model/in_halves.h"
 #include "risk/judge_parameter.h"
 #include "risk/judge_text.h"
@@ -47,7 +49,7 @@ std::string nameOf(ParameterEntry const* entry, model::Parameter const* paramete
 
 class Assessing {
 public:
-    Assessing(model::Comparison compared, SheetView const& sheets) : m_comparison(std::move(compared)), m_sheets(sheets) {}
+    Assessing(model::Comparison compared, SheetView const& sheets, AssessOptions const& options) : m_comparison(std::move(compared)), m_sheets(sheets), m_options(options) {}
 
     model::Comparison run() {
         judgePairs();
@@ -57,6 +59,7 @@ public:
             for (std::size_t i = first; i < last; ++i) judgeFinding(m_comparison.findings[i], m_called[i]);
         });
         limitConsequences();
+        addWorkedOut();
         sortFindings();
         m_comparison.cautions = collectCautions(m_comparison.findings, m_called, m_sheets.vocabulary());
         m_comparison.statements = m_sheets.vocabulary().generalStatements();
@@ -225,6 +228,15 @@ private:
         }
     }
 
+    void addWorkedOut() {
+        StatedValues const reference(m_sheets.reference(), m_options.referenceVariant);
+        StatedValues const candidate(m_sheets.candidate(), m_options.candidateVariant);
+        BothValues const values{.reference = m_comparison.hasReference() ? &reference : nullptr, .candidate = &candidate};
+        addDerived(m_comparison, m_sheets, values, m_options.around, m_called);
+        addCellChecks(m_comparison, m_sheets, values, m_options.around, m_called);
+        if (m_options.around.circuit != nullptr) m_comparison.circuitName = m_options.around.circuit->name();
+    }
+
     // By severity; within it the order of alignment: reference, then candidate.
     void sortFindings() {
         std::vector<std::size_t> order(m_comparison.findings.size());
@@ -244,15 +256,16 @@ private:
 
     model::Comparison m_comparison;
     SheetView const& m_sheets;
+    AssessOptions const& m_options;
     std::vector<std::vector<std::string>> m_called;  // caution ids of each finding
 };
 
 }  // namespace
 
 model::Comparison assess(model::Comparison compared, model::Datasheet const& reference, model::Datasheet const& candidate,
-                         vocabulary::Vocabulary const& vocabulary) {
+                         vocabulary::Vocabulary const& vocabulary, AssessOptions const& options) {
     SheetView const sheets(reference, candidate, vocabulary);
-    return Assessing(std::move(compared), sheets).run();
+    return Assessing(std::move(compared), sheets, options).run();
 }
 
 }  // namespace standin::risk

@@ -6,15 +6,25 @@
 //     comparison.verdict.level      // VerdictLevel::BenchTest
 #pragma once
 
+#include <string>
+
 #include "model/comparison.h"
 #include "model/datasheet.h"
+#include "risk/work_out.h"
 #include "vocabulary/vocabulary.h"
 
 namespace standin::risk {
 
-// `compared` must come from the same two sheets. Pure; never fails; linear in the
+struct AssessOptions {
+    Surroundings around;  // the cell and the circuit, where given
+    std::string referenceVariant;  // as printed; empty: none chosen
+    std::string candidateVariant;
+};
+
+// `compared` must come from the same two sheets; the reference's is empty where
+// compared.kind is CandidateAlone. Pure; never fails; linear in the
 // findings and pairs but for sorting.
 [[nodiscard]] model::Comparison assess(model::Comparison compared, model::Datasheet const& reference, model::Datasheet const& candidate,
-                                       vocabulary::Vocabulary const& vocabulary);
+                                       vocabulary::Vocabulary const& vocabulary, AssessOptions const& options = {});
 
 }  // namespace standin::risk

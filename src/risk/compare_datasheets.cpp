@@ -5,10 +5,12 @@
 
 #include <algorithm>
 #include <unordered_set>
+#include <utility>
 
 #include <fmt/format.h>
 
 #include "compare/align.h"
+#include "compare/coverage_account.h"
 #include "risk/assess.h"
 #include "text/fold.h"
 
@@ -29,6 +31,39 @@ model::Result<std::string> chosenVariant(model::Datasheet const& sheet, std::str
     std::string message = known.empty() ? fmt::format("variant \"{}\" was not found: the sheet prints no variants", wanted)
                                         : fmt::format("variant \"{}\" was not found; the sheet has {}", wanted, list);
     return tl::unexpected(model::Error{.kind = model::ErrorKind::Usage, .message = std::move(message), .file = sheet.document.file, .page = 0});
+}
+
+AssessOptions assessOptions(CompareOptions const& options, std::string referenceVariant, std::string candidateVariant) {
+    AssessOptions made;
+    made.around.cell = options.cell ? &*options.cell : nullptr;
+    made.around.circuit = options.circuit ? &*options.circuit : nullptr;
+    made.referenceVariant = std::move(referenceVariant);
+    made.candidateVariant = std::move(candidateVariant);
+    return made;
+}
+
+// Parameters that a check or a worked-out quantity took in.
+int parametersChecked(model::Comparison const& comparison) {
+    std::unordered_set<std::string> ids;
+    auto const take = [&ids](std::vector<model::Input> const& inputs) {
+        for (auto const& input : inputs) {
+            if (!input.parameter.empty()) ids.insert(input.parameter);
+        }
+    };
+    for (auto const& check : comparison.cell) {
+        if (check.candidate) take(check.candidate->inputs);
+    }
+    for (auto const& derived : comparison.derived) {
+        if (derived.candidate) take(derived.candidate->inputs);
+    }
+    return static_cast<int>(ids.size());
+}
+
+// Something of the candidate's own sheet that was not read; not what only a second
+// sheet could be set against.
+bool isGapOfOneSheet(model::Finding const& finding) {
+    if (finding.kind != model::FindingKind::Coverage || !finding.candidate) return false;
+    return finding.title != compare::kProseInTwoLanguages && finding.title != compare::kPinsInOneSheet && finding.title != compare::kDoubtfulPairing;
 }
 
 }  // namespace
@@ -60,7 +95,27 @@ model::Result<model::Comparison> compareDatasheets(model::Datasheet const& refer
     auto candidateVariant = chosenVariant(candidate, options.candidateVariant);
     if (!candidateVariant) return tl::unexpected(candidateVariant.error());
     compare::AlignOptions const align{.referenceVariant = *referenceVariant, .candidateVariant = *candidateVariant};
-    return assess(compare::align(reference, candidate, align, vocabulary), reference, candidate, vocabulary);
+    return assess(compare::align(reference, candidate, align, vocabulary), reference, candidate, vocabulary, assessOptions(options, *referenceVariant, *candidateVariant));
+}
+
+model::Result<model::Comparison> checkCandidate(model::Datasheet const& candidate, CompareOptions const& options, vocabulary::Vocabulary const& vocabulary) {
+    if (!options.cell) {
+        return tl::unexpected(model::Error{.kind = model::ErrorKind::Usage, .message = "a candidate alone is checked against a cell; give its profile", .file = {}, .page = 0});
+    }
+    auto variant = chosenVariant(candidate, options.candidateVariant);
+    if (!variant) return tl::unexpected(variant.error());
+    // Alignment against nothing lists every parameter, and what of the sheet was not read.
+    model::Datasheet const nothing;
+    auto alone = compare::align(nothing, candidate, {.referenceVariant = {}, .candidateVariant = *variant}, vocabulary);
+    alone.kind = model::ComparisonKind::CandidateAlone;
+    std::erase_if(alone.findings, [](model::Finding const& finding) { return !isGapOfOneSheet(finding); });
+    for (auto& finding : alone.findings) finding.reference.reset();
+    alone.sections.clear();
+    auto checked = assess(std::move(alone), nothing, candidate, vocabulary, assessOptions(options, {}, *variant));
+    checked.coverage.compared = parametersChecked(checked);
+    checked.coverage.listed = static_cast<int>(candidate.parameters.size()) - checked.coverage.compared;
+    checked.coverage.unaccounted = static_cast<int>(candidate.coverage.unaccounted.size());
+    return checked;
 }
 
 }  // namespace standin::risk

@@ -11,6 +11,8 @@
 
 #include "model/comparison.h"
 #include "model/result.h"
+#include "risk/cell_profile.h"
+#include "risk/circuit.h"
 #include "vocabulary/vocabulary.h"
 
 namespace standin::risk {
@@ -18,12 +20,20 @@ namespace standin::risk {
 struct CompareOptions {
     std::string referenceVariant;  // an orderable version as printed; empty: none chosen
     std::string candidateVariant;
+    std::optional<CellProfile> cell;  // checked against both parts
+    std::optional<Circuit> circuit;   // values that stand in neither sheet
 };
 
 // Pure: the same values give the same comparison. Error: Usage where a chosen
 // variant does not occur in its sheet; the message lists those that do.
 [[nodiscard]] model::Result<model::Comparison> compareDatasheets(model::Datasheet const& reference, model::Datasheet const& candidate,
                                                                  CompareOptions const& options, vocabulary::Vocabulary const& vocabulary);
+
+// The candidate against options.cell alone, for a part without a sheet to set it
+// against: derived quantities, cell checks, verdict; every parameter is listed as
+// a pair of its own. Error: as above, and Usage without a cell.
+[[nodiscard]] model::Result<model::Comparison> checkCandidate(model::Datasheet const& candidate, CompareOptions const& options,
+                                                              vocabulary::Vocabulary const& vocabulary);
 
 // The versions that a sheet covers: ordering codes and the variants of
 // parameters, as printed, in document order, each once.

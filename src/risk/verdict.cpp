@@ -5,6 +5,7 @@
 #include <set>
 
 #include "compare/coverage_account.h"
+#include "risk/cell_texts.h"
 #include "risk/texts.h"
 
 namespace standin::risk {
@@ -33,6 +34,18 @@ texts::Counts countParameters(model::Comparison const& comparison) {
         ++counts.all;
         bool const unreadable = pair.relation == Relation::NotComparable || pair.relation == Relation::UnitConflict || pair.relation == Relation::Unread;
         if (!pair.reference.empty() && !pair.candidate.empty() && !unreadable) ++counts.compared;
+    }
+    return counts;
+}
+
+texts::CheckCounts countChecks(model::Comparison const& comparison) {
+    texts::CheckCounts counts;
+    for (auto const& check : comparison.cell) {
+        switch (check.candidate ? check.candidate->outcome : model::CheckOutcome::Open) {
+            case model::CheckOutcome::Holds: ++counts.holds; break;
+            case model::CheckOutcome::Violated: ++counts.violated; break;
+            case model::CheckOutcome::Open: ++counts.open; break;
+        }
     }
     return counts;
 }
@@ -97,11 +110,11 @@ model::Verdict verdictOf(model::Comparison const& comparison, SheetView const& s
     }
 
     auto& reasons = verdict.incompleteReasons;
-    addSide(reasons, "reference", sheets.reference());
+    if (comparison.hasReference()) addSide(reasons, "reference", sheets.reference());
     addSide(reasons, "candidate", sheets.candidate());
     auto const unaccounted = static_cast<int>(sheets.reference().coverage.unaccounted.size() + sheets.candidate().coverage.unaccounted.size());
     if (unaccounted > 0 || comparison.coverage.unaccounted > 0) reasons.push_back(texts::unaccountedNumbers(std::max(unaccounted, comparison.coverage.unaccounted)));
-    for (auto const& what : missingEssentials(sheets)) reasons.push_back(texts::statedInNeither(what));
+    for (auto const& what : missingEssentials(sheets)) reasons.push_back(comparison.hasReference() ? texts::statedInNeither(what) : texts::notStatedInSheet(what));
     // Equal typical values without limits of something hazardous: nothing differs, nothing is promised.
     int equalWithoutLimits = 0;
     for (auto const& pair : comparison.pairs) {
@@ -124,6 +137,10 @@ model::Verdict verdictOf(model::Comparison const& comparison, SheetView const& s
         if (level == 0 || !decides) continue;
         if (first == nullptr) first = &finding;
         verdict.reasons.push_back(finding.id);
+    }
+    if (!comparison.hasReference()) {
+        verdict.sentence = texts::checkSentence(verdict.level, countChecks(comparison), first == nullptr ? std::string_view() : std::string_view(first->title));
+        return verdict;
     }
     verdict.sentence = texts::verdictSentence(verdict.level, countParameters(comparison), first == nullptr ? std::string_view() : std::string_view(first->title),
                                               std::max(0, static_cast<int>(verdict.reasons.size()) - 1), verdict.incomplete);

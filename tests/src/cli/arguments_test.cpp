@@ -56,6 +56,20 @@ TEST(ParseArguments, HelpAndVersionAreInformation) {
     }
 }
 
+TEST(ParseArguments, Check) {
+    std::vector<char const*> const argv{"standin", "check", "c.pdf", "--cell", "cell.json", "--circuit=board.json", "--variant", "QX-A", "--json", "-", "--fail-on", "function", "--vocabulary", "v.json"};
+    auto const command = parseArguments(static_cast<int>(argv.size()), argv.data());
+    ASSERT_TRUE(command.has_value()) << command.error().message;
+    auto const& check = std::get<CheckCommand>(*command);
+    EXPECT_EQ(check.candidate, "c.pdf");
+    EXPECT_EQ(check.cell, "cell.json");
+    EXPECT_EQ(check.circuit, "board.json");
+    EXPECT_EQ(check.variant, "QX-A");
+    EXPECT_EQ(check.json, "-");
+    EXPECT_EQ(check.failOn, model::Severity::Function);
+    EXPECT_EQ(check.vocabularies, std::vector<std::string>{"v.json"});
+}
+
 struct WrongCase {
     char const* what;
     std::vector<char const*> words;
@@ -75,10 +89,11 @@ TEST(ParseArguments, TroubleIsOneClearLine) {
         {"an empty output", {"read", "a", "--json", ""}, "--json"},
         {"two on standard output", {"read", "a", "--json", "-", "--text", "-"}, "standard output"},
         {"two into one file", {"compare", "a", "b", "--json", "x", "--html", "x"}, "x"},
-        {"the cell profile", {"compare", "a", "b", "--cell", "x"}, "--cell is not built yet"},
-        {"the circuit", {"compare", "a", "b", "--circuit=x"}, "--circuit is not built yet"},
         {"recognition of scans", {"read", "a", "--ocr", "eng"}, "--ocr is not built yet"},
-        {"the check without a reference", {"check", "a", "--cell", "x"}, "'check' is not built yet"},
+        {"a check without a cell", {"check", "a"}, "--cell"},
+        {"a check of nothing", {"check", "--cell", "x"}, "CANDIDATE"},
+        {"a check with an unknown severity", {"check", "a", "--cell", "x", "--fail-on", "danger"}, "danger"},
+        {"a check with two outputs on standard output", {"check", "a", "--cell", "x", "--json", "-", "--csv", "-"}, "standard output"},
     };
     for (auto const& c : cases) {
         SCOPED_TRACE(c.what);
