@@ -29,6 +29,15 @@ struct Element {
     std::uint64_t shape = 0;
 };
 
+std::uint64_t mixed(std::uint64_t hash, std::uint64_t value) {
+    // FNV-1a over the value's bytes.
+    for (int i = 0; i < 8; ++i) {
+        hash ^= (value >> (8 * i)) & 0xFF;
+        hash *= 0x100000001B3ULL;
+    }
+    return hash;
+}
+
 bool inTable(model::Rect const& box, std::span<model::Rect const> tables) {
     auto const centre = box.centre();
     return std::any_of(tables.begin(), tables.end(), [&](auto const& table) { return table.contains(centre) || table.contains(box); });
@@ -67,7 +76,7 @@ std::vector<Element> elementsOf(model::PageLayout const& page, std::span<model::
     };
     for (auto const& image : page.images) {
         if (inTable(image.box, tables)) continue;
-        add(image.box, Kind::Image, static_cast<std::uint64_t>(image.pixelWidth) << 32 | static_cast<std::uint32_t>(image.pixelHeight));
+        add(image.box, Kind::Image, mixed(static_cast<std::uint64_t>(image.pixelWidth) << 32 | static_cast<std::uint32_t>(image.pixelHeight), image.content));
     }
     for (auto const& drawing : page.drawings) {
         if (isBackground(drawing.box, page) || inTable(drawing.box, tables)) continue;
@@ -153,15 +162,6 @@ private:
     int m_rows = 1;
     std::vector<int> m_cluster;  // -1: nothing drawn there
 };
-
-std::uint64_t mixed(std::uint64_t hash, std::uint64_t value) {
-    // FNV-1a over the value's bytes.
-    for (int i = 0; i < 8; ++i) {
-        hash ^= (value >> (8 * i)) & 0xFF;
-        hash *= 0x100000001B3ULL;
-    }
-    return hash;
-}
 
 std::uint64_t placeOf(model::Rect const& box, model::Rect const& of) {
     auto const part = [](model::Points distance) { return static_cast<std::uint64_t>(std::lround(std::max(0.0F, distance)) & 0xFFFF); };

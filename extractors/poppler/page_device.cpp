@@ -419,7 +419,7 @@ void PageDevice::drawChar(GfxState* state, double x, double y, double dx, double
     addGlyphs(glyph, text);
 }
 
-void PageDevice::takeImage(GfxState* state, int width, int height, std::uint32_t colour, Opacity opacity) {
+void PageDevice::takeImage(GfxState* state, int width, int height, std::uint64_t content, std::uint32_t colour, Opacity opacity) {
     m_textIsPaintedLater = false;
     if (ignoring() || m_full) return;
     if (m_graphics.count() > kMaxPainted) {
@@ -431,28 +431,34 @@ void PageDevice::takeImage(GfxState* state, int width, int height, std::uint32_t
                       near(ctm[4] + std::max(ctm[0], 0.0) + std::max(ctm[2], 0.0)), near(ctm[5] + std::max(ctm[1], 0.0) + std::max(ctm[3], 0.0))};
     Paint paint = paintOf(state, colour, state->getFillOpacity());
     if (opacity == Opacity::SeeThrough) paint.opacity = Opacity::SeeThrough;
-    m_graphics.image(box, width, height, paint);
+    m_graphics.image({box, width, height, content}, paint);
 }
 
-// The base class reads an inline image's data off the page's program.
-void PageDevice::drawImageMask(GfxState* state, Object* ref, Stream* str, int width, int height, bool invert, bool interpolate, bool inlineImg) {
-    takeImage(state, width, height, fillColour(state), Opacity::SeeThrough);
-    if (inlineImg) OutputDev::drawImageMask(state, ref, str, width, height, invert, interpolate, inlineImg);
+// The data of an inline image has to be read off the page's program.
+void PageDevice::drawImageMask(GfxState* state, Object* ref, Stream* str, int width, int height, bool, bool, bool inlineImg) {
+    auto const length = (static_cast<std::uint64_t>(std::max(0, width)) + 7) / 8 * static_cast<std::uint64_t>(std::max(0, height));
+    std::uint64_t const content = inlineImg ? ImageContents::takeInline(*str, length) : m_imageContents.of(ref, *str);
+    takeImage(state, width, height, content, fillColour(state), Opacity::SeeThrough);
 }
 
-void PageDevice::drawImage(GfxState* state, Object* ref, Stream* str, int width, int height, GfxImageColorMap* colorMap, bool interpolate,
-                           int const* maskColors, bool inlineImg) {
-    takeImage(state, width, height, 0, maskColors != nullptr ? Opacity::SeeThrough : Opacity::Opaque);
-    if (inlineImg) OutputDev::drawImage(state, ref, str, width, height, colorMap, interpolate, maskColors, inlineImg);
+void PageDevice::drawImage(GfxState* state, Object* ref, Stream* str, int width, int height, GfxImageColorMap* colorMap, bool, int const* maskColors, bool inlineImg) {
+    std::uint64_t content = 0;
+    if (inlineImg) {
+        auto const bits = static_cast<std::uint64_t>(std::max(0, width)) * static_cast<std::uint64_t>(colorMap->getNumPixelComps()) * static_cast<std::uint64_t>(colorMap->getBits());
+        content = ImageContents::takeInline(*str, (bits + 7) / 8 * static_cast<std::uint64_t>(std::max(0, height)));
+    } else {
+        content = m_imageContents.of(ref, *str);
+    }
+    takeImage(state, width, height, content, 0, maskColors != nullptr ? Opacity::SeeThrough : Opacity::Opaque);
 }
 
-void PageDevice::drawMaskedImage(GfxState* state, Object*, Stream*, int width, int height, GfxImageColorMap*, bool, Stream*, int, int, bool, bool) {
-    takeImage(state, width, height, 0, Opacity::SeeThrough);
+void PageDevice::drawMaskedImage(GfxState* state, Object* ref, Stream* str, int width, int height, GfxImageColorMap*, bool, Stream*, int, int, bool, bool) {
+    takeImage(state, width, height, m_imageContents.of(ref, *str), 0, Opacity::SeeThrough);
 }
 
-void PageDevice::drawSoftMaskedImage(GfxState* state, Object*, Stream*, int width, int height, GfxImageColorMap*, bool, Stream*, int, int,
+void PageDevice::drawSoftMaskedImage(GfxState* state, Object* ref, Stream* str, int width, int height, GfxImageColorMap*, bool, Stream*, int, int,
                                      GfxImageColorMap*, bool) {
-    takeImage(state, width, height, 0, Opacity::SeeThrough);
+    takeImage(state, width, height, m_imageContents.of(ref, *str), 0, Opacity::SeeThrough);
 }
 
 void PageDevice::setSoftMaskFromImageMask(GfxState* state, Object* ref, Stream* str, int width, int height, bool invert, bool inlineImg, double*) {

@@ -15,6 +15,7 @@
 
 #include "extractors/poppler/actual_text.h"
 #include "extractors/poppler/font_table.h"
+#include "extractors/poppler/image_content.h"
 #include "extractors/poppler/page_graphics.h"
 #include "extractors/poppler/poppler_compat.h"
 #include "model/page_content.h"
@@ -92,7 +93,7 @@ private:
     void takePath(GfxState const* state);
     void fillPath(GfxState* state);
     void paintClip(GfxState* state, std::uint32_t colour, bool colourKnown, std::uint64_t shape);
-    void takeImage(GfxState* state, int width, int height, std::uint32_t colour, Opacity opacity);
+    void takeImage(GfxState* state, int width, int height, std::uint64_t content, std::uint32_t colour, Opacity opacity);
     void addGlyphs(model::Glyph const& glyph, Decoded const& text);
 
     FontTable& m_fonts;
@@ -100,6 +101,7 @@ private:
     PageGraphics m_graphics;
     PagePath m_path;
     ActualTextSpan m_actualText;
+    ImageContents m_imageContents;
     GfxFont* m_currentGfxFont = nullptr;
     FontEntry* m_current = nullptr;
     int m_stamp = 0;

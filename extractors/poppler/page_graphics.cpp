@@ -229,15 +229,15 @@ void PageGraphics::drawing(Rect const& box, std::uint64_t shape, Paint const& pa
 }
 
 // A picture stretched to a thin bar is a ruling line.
-void PageGraphics::image(Rect const& box, int pixelWidth, int pixelHeight, Paint const& paint) {
-    if (std::min(box.width(), box.height()) <= kThickestRule && std::min(pixelWidth, pixelHeight) <= 4) {
-        addBox(box, paint, Dashes::None);
+void PageGraphics::image(model::Image const& image, Paint const& paint) {
+    if (std::min(image.box.width(), image.box.height()) <= kThickestRule && std::min(image.pixelWidth, image.pixelHeight) <= 4) {
+        addBox(image.box, paint, Dashes::None);
         return;
     }
-    auto const part = shown(box, paint.clip);
+    auto const part = shown(image.box, paint.clip);
     if (!part || m_images.size() >= kMaxItems) return;
     m_watched = united(m_watched, *part);
-    m_images.push_back({{*part, pixelWidth, pixelHeight}, painted(paint)});
+    m_images.push_back({{*part, image.pixelWidth, image.pixelHeight, image.content}, painted(paint)});
 }
 
 // A box painted over another one leaves a thin edge of the lower one: what the

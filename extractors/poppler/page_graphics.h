@@ -62,7 +62,7 @@ public:
     // A shading or pattern whose colour is not known, as a drawing.
     void drawing(model::Rect const& box, std::uint64_t shape, Paint const& paint);
 
-    void image(model::Rect const& box, int pixelWidth, int pixelHeight, Paint const& paint);
+    void image(model::Image const& image, Paint const& paint);
 
     // Everything painted so far lies in here; empty: nothing was painted.
     [[nodiscard]] std::size_t count() const { return m_rules.size() + m_fills.size() + m_drawings.size() + m_images.size(); }

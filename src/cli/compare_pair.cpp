@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "cli/surroundings.h"
+#include "cli/pictures.h"
 #include "model/file.h"
 #include "risk/compare_datasheets.h"
 
@@ -88,7 +89,7 @@ Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<st
     readOptions.corrections = std::move(*corrections);
     readOptions.progress = std::move(progress);
     ComparedPair compared;
-    auto sheets = reading::readPair(command.reference, command.candidate, readOptions, *vocabulary, pageBytes == PageBytes::Keep ? &compared.bytes : nullptr);
+    auto sheets = reading::readPair(command.reference, command.candidate, readOptions, *vocabulary, &compared.bytes);
     if (!sheets) return tl::unexpected(sheets.error());
 
     risk::CompareOptions options;
@@ -96,6 +97,9 @@ Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<st
     options.candidateVariant = command.candidateVariant;
     options.cell = std::move(*cell);
     options.circuit = std::move(*circuit);
+    auto const pictures = lazyPictures(compared.bytes, password);
+    options.referencePictures = pictures.reference.get();
+    options.candidatePictures = pictures.candidate.get();
     auto& [reference, candidate] = *sheets;
     auto comparison = risk::compareDatasheets(reference, candidate, options, *vocabulary);
     if (!comparison) return tl::unexpected(comparison.error());
@@ -105,6 +109,7 @@ Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<st
     compared.result.comparison = std::move(*comparison);
     compared.sampleRules = vocabulary->sampleRules();
     compared.password = std::move(password);
+    if (pageBytes == PageBytes::Drop) compared.bytes = {};
     return compared;
 }
 

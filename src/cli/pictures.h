@@ -24,4 +24,8 @@ struct PairPictures {
 // read, has none: the report then goes without its cuttings.
 [[nodiscard]] PairPictures openPictures(reading::PairBytes bytes, std::optional<std::string> const& password);
 
+// The same over bytes that somebody else keeps as long: opened only where a page
+// is asked for, which most comparisons never do.
+[[nodiscard]] PairPictures lazyPictures(reading::PairBytes const& bytes, std::optional<std::string> const& password);
+
 }  // namespace standin::cli

@@ -14,6 +14,7 @@
 
 #include "model/comparison.h"
 #include "model/datasheet.h"
+#include "model/page_picture.h"
 #include "vocabulary/vocabulary.h"
 
 namespace standin::compare {
@@ -21,6 +22,10 @@ namespace standin::compare {
 struct AlignOptions {
     std::string referenceVariant;  // orderable version, as printed; empty: none chosen
     std::string candidateVariant;
+    // For drawings that differ in how they are stored: whether they look different.
+    // Borrowed; null: they count as different for the reader to judge.
+    model::PagePictures* referencePictures = nullptr;
+    model::PagePictures* candidatePictures = nullptr;
 };
 
 // Fills documents, findings (kind, relation, classes, canonical, section, variant,

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <string>
 
+#include "compare/drawing_match.h"
 #include "compare/similarity_pairing.h"
 #include "text/fold.h"
 #include "text/utf8.h"
@@ -144,7 +145,31 @@ std::vector<LetteringChange> lettering(Figure const& r, Figure const& c, Words w
     return changes;
 }
 
-void compareFigures(Figure const& r, Figure const& c, SheetPair const& sheets, std::vector<Draft>& drafts) {
+// Two makers draw the same thing each in his own way, and nothing follows from it:
+// only where one drawing went into both sheets does a change of it mean something.
+bool isOneDrawing(Figure const& r, Figure const& c, SheetPair const& sheets) {
+    constexpr std::size_t kTellingWords = 4;
+    return sheets.oneText() || (letteringWords(r).size() >= kTellingWords && letteringKey(r) == letteringKey(c));
+}
+
+// Looks at drawings; only at so many, for each costs a page.
+class DrawingMatches {
+public:
+    explicit DrawingMatches(AlignOptions const& options) : m_options(options) {}
+
+    DrawingMatch match(Figure const& r, Figure const& c) {
+        if (m_looked >= kMostLooked) return DrawingMatch::Unknown;
+        ++m_looked;
+        return matchDrawings({m_options.referencePictures, r.page, r.box}, {m_options.candidatePictures, c.page, c.box});
+    }
+
+private:
+    static constexpr int kMostLooked = 40;
+    AlignOptions const& m_options;
+    int m_looked = 0;
+};
+
+void compareFigures(Figure const& r, Figure const& c, SheetPair const& sheets, DrawingMatches& matches, std::vector<Draft>& drafts) {
     auto add = [&](std::string before, std::string after, Relation relation) {
         Draft draft = makeDraft(FindingKind::Figure, Rank::Figure, relation, sideOf(r.page, r.box, std::move(before)), sideOf(c.page, c.box, std::move(after)));
         draft.finding.section = r.section;
@@ -157,9 +182,10 @@ void compareFigures(Figure const& r, Figure const& c, SheetPair const& sheets, s
     if (changes.empty()) {
         if (captionsDiffer || (bothCaptioned && sheets.oneText() && keyOf(r.caption) != keyOf(c.caption))) {
             add(describe(r), describe(c), Relation::Reworded);
-        } else if (!r.shape.empty() && !c.shape.empty() && r.shape != c.shape) {
-            // Only the drawing: for eyes to judge.
-            add(describe(r), describe(c), Relation::Reworded);
+        } else if (!r.shape.empty() && !c.shape.empty() && r.shape != c.shape && isOneDrawing(r, c, sheets)) {
+            auto const match = matches.match(r, c);
+            if (match == DrawingMatch::Same) return;  // stored otherwise
+            add(describe(r), describe(c), match == DrawingMatch::Different ? Relation::MeaningChanged : Relation::Reworded);
             drafts.back().finding.classes = {model::WordingClass::Style};
         }
         return;
@@ -217,10 +243,11 @@ FigureFindings findFigureDifferences(SheetPair const& sheets) {
     };
     result.pairs = alignSequences(referenceKeys, candidateKeys, likeness, {.threshold = kFigureThreshold});
     pairMoved(referenceKeys, candidateKeys, result.pairs);
+    DrawingMatches matches(sheets.options);
     for (auto const pair : result.pairs) {
         auto const r = static_cast<std::size_t>(pair.reference);
         auto const c = static_cast<std::size_t>(pair.candidate);
-        if (referenceKeys[r] != candidateKeys[c]) compareFigures(reference[r], candidate[c], sheets, result.drafts);
+        if (referenceKeys[r] != candidateKeys[c]) compareFigures(reference[r], candidate[c], sheets, matches, result.drafts);
     }
     auto addOnly = [&](std::vector<Figure> const& figures, std::vector<int> const& partners, Relation relation) {
         for (std::size_t i = 0; i < figures.size(); ++i) {

@@ -67,6 +67,7 @@ struct Image {
     Rect box;
     int pixelWidth = 0;
     int pixelHeight = 0;
+    std::uint64_t content = 0;  // a number for its stored bytes, for comparing
 };
 
 // Any drawing that is neither a rule nor a plain fill: curves, slanted lines,

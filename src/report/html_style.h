@@ -62,8 +62,9 @@ th,td{border:1px solid var(--edge);padding:3px 6px;text-align:left;vertical-alig
 td.r{color:var(--ref)}td.k{color:var(--cand)}
 summary{cursor:pointer;font-weight:bold;margin:8px 0}
 .foot{font-size:13px;color:var(--soft)}
-@media (max-width:720px){.docs,.sides{grid-template-columns:1fr}}
-@media print{body{background:#fff;font-size:11px}main{max-width:none;padding:0}h2{break-after:avoid}details{display:block}tr{break-inside:avoid}}
+@media (max-width:720px){.docs,.sides{grid-template-columns:minmax(0,1fr)}.cut{overflow-x:auto}.cut .paper,.cut img{max-width:none}}
+@media print{body{background:#fff;font-size:11px}main{max-width:none;padding:0 2px}h2,h3,.sides,summary{break-after:avoid}details{display:block}
+details::details-content{content-visibility:visible;height:auto}tr,.cut,.why{break-inside:avoid}.card{break-inside:auto}.cut img{max-height:300px}}
 )";
 
 }  // namespace standin::report

@@ -94,7 +94,8 @@ model::Result<model::Comparison> compareDatasheets(model::Datasheet const& refer
     if (!referenceVariant) return tl::unexpected(referenceVariant.error());
     auto candidateVariant = chosenVariant(candidate, options.candidateVariant);
     if (!candidateVariant) return tl::unexpected(candidateVariant.error());
-    compare::AlignOptions const align{.referenceVariant = *referenceVariant, .candidateVariant = *candidateVariant};
+    compare::AlignOptions const align{.referenceVariant = *referenceVariant, .candidateVariant = *candidateVariant,
+                                      .referencePictures = options.referencePictures, .candidatePictures = options.candidatePictures};
     return assess(compare::align(reference, candidate, align, vocabulary), reference, candidate, vocabulary, assessOptions(options, *referenceVariant, *candidateVariant));
 }
 

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "model/comparison.h"
+#include "model/page_picture.h"
 #include "model/result.h"
 #include "risk/cell_profile.h"
 #include "risk/circuit.h"
@@ -22,6 +23,10 @@ struct CompareOptions {
     std::string candidateVariant;
     std::optional<CellProfile> cell;  // checked against both parts
     std::optional<Circuit> circuit;   // values that stand in neither sheet
+    // Pictures of both, to see whether drawings that are stored otherwise look
+    // otherwise. Borrowed; may be null.
+    model::PagePictures* referencePictures = nullptr;
+    model::PagePictures* candidatePictures = nullptr;
 };
 
 // Pure: the same values give the same comparison. Error: Usage where a chosen

@@ -135,7 +135,10 @@ TextJudgement judgeWording(Finding const& finding, SheetView const& sheets) {
         result.severity = std::min(result.severity, Severity::Note);
         matter.caution.clear();
     }
-    if (finding.kind == FindingKind::Figure) {
+    if (finding.kind == FindingKind::Figure && finding.relation == Relation::MeaningChanged) {
+        result.level = {1, false};  // a changed drawing: what it shows is not read
+        result.severity = Severity::Note;
+    } else if (finding.kind == FindingKind::Figure) {
         result.level.level = std::min(result.level.level, 2);
         if (oneSided) {
             result.level.level = 1;

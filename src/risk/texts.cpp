@@ -98,6 +98,11 @@ std::string quoteOf(model::Finding const& finding) {
     return side ? shortened(side->text, kLongestQuote) : std::string();
 }
 
+// Only the drawing of a figure differs, neither its caption nor its lettering.
+bool isOfDrawing(model::Finding const& finding) {
+    return finding.kind == model::FindingKind::Figure && finding.classes == std::vector{WordingClass::Style};
+}
+
 }  // namespace
 
 std::string amount(Decimal value, std::string_view unit) {
@@ -282,6 +287,9 @@ std::string wordingTitle(model::Finding const& finding, std::string_view topic) 
         case Relation::ConflictInDocument: return fmt::format("{}{}: one sheet contradicts itself", subject, about(topic));
         default: break;
     }
+    if (isOfDrawing(finding)) {
+        return fmt::format("{}: {}", finding.relation == Relation::MeaningChanged ? "Drawing changed" : "Drawing stored otherwise", quoteOf(finding));
+    }
     if (finding.classes.empty()) {
         return fmt::format("{}{} differs", subject, about(topic));
     }
@@ -294,6 +302,10 @@ std::string wordingExplanation(model::Finding const& finding, std::string_view t
         case Relation::OnlyCandidate: return joined("Nothing that corresponds was found in the reference.", check);
         case Relation::Moved: return "The text is the same and stands at another place.";
         default: break;
+    }
+    if (isOfDrawing(finding)) {
+        if (finding.relation == Relation::MeaningChanged) return "Caption and lettering are the same; the drawing is not. Look at both and check what follows for your circuit.";
+        return "Caption and lettering are the same; the drawing is stored in another way, and whether it looks different was not seen. Look at both.";
     }
     std::string what;
     for (WordingClass const wordingClass : finding.classes) {

@@ -25,6 +25,8 @@ constexpr double kIndent = 13;        // of a card's text under its title
 constexpr double kBetweenCards = 7;
 constexpr double kHighestPicture = 300;
 constexpr std::size_t kLongestSide = 700;  // bytes of a side's text on paper; the page named tells the rest
+constexpr std::size_t kLongestExplanation = 2000;
+constexpr std::size_t kLongestTitle = 300;
 constexpr std::size_t kLongestCell = 220;
 
 struct StripStyle {
@@ -82,7 +84,7 @@ public:
         auto const& finding = *group.main;
         double const x = m_paper.left() + kIndent;
         double const width = m_paper.width() - kIndent;
-        Paragraph const title{{{fmt::format("{}  ", texts::severityMark(finding.severity))}, {finding.title, inks::kText, Weight::Bold}}, TextSize::Subheading};
+        Paragraph const title{{{fmt::format("{}  ", texts::severityMark(finding.severity))}, {clipped(finding.title, kLongestTitle), inks::kText, Weight::Bold}}, TextSize::Subheading};
         auto const [referenceRow, candidateRow] = parametersOf(finding, m_findings.comparison, m_findings.sheets);
         auto const strip = limitStrip(referenceRow, candidateRow, finding.hazardSide);
         double const sidesWidth = strip ? width - kStripShown - kStripGap : width;
@@ -103,7 +105,7 @@ public:
         }
         if (!finding.explanation.empty()) {
             m_paper.advance(3);
-            m_paper.write(paragraph(finding.explanation), x, width);
+            m_paper.write(paragraph(clipped(finding.explanation, kLongestExplanation)), x, width);
         }
         for (auto const* consequence : group.consequences) m_paper.write(paragraph("Follows from it: " + consequence->title + placesOf(*consequence)), x, width);
         if (showsCuttings(finding)) {
@@ -164,7 +166,7 @@ void writeFindings(Paper& paper, PaperFindings const& findings) {
     Cards cards(paper, findings);
     for (auto const& group : groups) {
         paper.advance(8);
-        paper.heading({{{fmt::format("{}  {} {}", texts::severityMark(group.severity), texts::severityHeading(group.severity), group.findings.size()), inks::kText, Weight::Bold}}, TextSize::Heading},
+        paper.heading({{{fmt::format("{}  {} ({})", texts::severityMark(group.severity), texts::severityHeading(group.severity), group.findings.size()), inks::kText, Weight::Bold}}, TextSize::Heading},
                       70);
         paper.write(paragraph(std::string(texts::severityMeaning(group.severity)), TextSize::Body, inks::kSoft), paper.left(), paper.width());
         paper.advance(5);
@@ -175,7 +177,7 @@ void writeFindings(Paper& paper, PaperFindings const& findings) {
         PaperTable table(paper, {{"finding", 1.1}, {"reference", 2, inks::kReference}, {"candidate", 2, inks::kCandidate}});
         auto const cell = [](std::optional<Side> const& side) {
             if (!side) return paragraph("–", TextSize::Small);
-            return paragraph(fmt::format("p. {}: {}", side->page, clipped(valuesOf(*side), kLongestCell)), TextSize::Small);
+            return paragraph(fmt::format("p.\u00A0{}: {}", side->page, clipped(valuesOf(*side), kLongestCell)), TextSize::Small);
         };
         for (auto const& finding : group.findings) {
             table.row({paragraph(clipped(finding.main->title, kLongestCell), TextSize::Small), cell(finding.main->reference), cell(finding.main->candidate)});

@@ -182,7 +182,7 @@ void writePairs(Paper& paper, Content const& content) {
         auto const condition = conditionOf(*p);
         return Paragraph{{{clipped(fmt::format("{} {}", p->name, p->symbol), 160)}, {condition.empty() ? "" : "  " + clipped(condition, 200), inks::kSoft}}, TextSize::Small};
     };
-    auto const values = [](Parameter const* p) { return paragraph(p == nullptr ? std::string{} : fmt::format("{} (p. {})", clipped(valuesOf(*p), 160), p->page), TextSize::Small); };
+    auto const values = [](Parameter const* p) { return paragraph(p == nullptr ? std::string{} : fmt::format("{} (p.\u00A0{})", clipped(valuesOf(*p), 160), p->page), TextSize::Small); };
     for (auto const& pair : content.comparison.pairs) {
         auto const [reference, candidate] = parametersOf(pair, content.sheets);
         table.row({name(reference), values(reference), name(candidate), values(candidate), paragraph(std::string(texts::relationText(pair.relation)), TextSize::Small)});

@@ -109,6 +109,29 @@ TEST(PagePaint, ImagesHaveBoxesAndThinOnesAreRules) {
     EXPECT_EQ(textOf(page), "k");  // the image's data was not taken for text
 }
 
+TEST(PagePaint, ImagesAreToldApartByWhatTheyHold) {
+    auto const inlineImage = [](std::string const& data) {
+        auto const page = readPage(PdfPage{"q 60 0 0 40 20 100 cm BI /W 2 /H 2 /BPC 8 /CS /G ID " + data + " EI Q"});
+        return page.images.empty() ? 0 : page.images[0].content;
+    };
+    EXPECT_EQ(inlineImage("abcd"), inlineImage("abcd"));
+    EXPECT_NE(inlineImage("abcd"), inlineImage("abce"));
+    auto const objectImage = [](std::string const& data) {
+        PdfWriter pdf;
+        int const image = pdf.stream("/Type /XObject /Subtype /Image /Width 20 /Height 20 /BitsPerComponent 8 /ColorSpace /DeviceGray", data);
+        pdf.page({.content = "q 60 0 0 40 20 100 cm /I Do Q q 60 0 0 40 20 20 cm /I Do Q", .resources = fmt::format("/XObject << /I {} 0 R >>", image)});
+        auto const page = readPage(pdf.bytes());
+        EXPECT_EQ(page.images.size(), 2U);
+        EXPECT_EQ(page.images.at(0).content, page.images.at(1).content);
+        return page.images.at(0).content;
+    };
+    std::string pixels(400, 'a');
+    auto const first = objectImage(pixels);
+    EXPECT_EQ(first, objectImage(pixels));
+    pixels[399] = 'b';
+    EXPECT_NE(first, objectImage(pixels));
+}
+
 // Recognised text of a scan lies under its picture.
 TEST(PagePaint, TextUnderAPictureIsInvisible) {
     auto const page = readPage(PdfPage{"BT /F1 10 Tf 20 150 Td (5) Tj ET q 200 0 0 200 0 0 cm BI /W 1 /H 1 /BPC 8 /CS /G ID a EI Q"});
