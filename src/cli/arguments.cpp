@@ -105,6 +105,7 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
     compareApp->add_option("--pdf", compare.pdf, "write the report as a PDF to OUT")->type_name("OUT");
     compareApp->add_option("--csv", compare.csv, "write all parameter pairs as CSV to OUT")->type_name("OUT");
     compareApp->add_option("--fail-on", failOn, "exit with 1 from this severity on: hazard, function, margin, note, editorial")->type_name("SEVERITY");
+    app.add_subcommand("record", "Keep what people decide on a comparison, signed; see 'standin record --help'");
 
     CheckCommand check;
     std::string checkFailOn = "note";

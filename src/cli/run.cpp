@@ -4,6 +4,7 @@
 
 #include <cstdio>
 #include <cstdlib>
+#include <string_view>
 
 #include <fmt/format.h>
 
@@ -12,6 +13,7 @@
 #include "cli/compare_pair.h"
 #include "cli/outputs.h"
 #include "cli/pictures.h"
+#include "cli/record_run.h"
 #include "model/comparison_json.h"
 #include "model/datasheet_json.h"
 #include "report/csv_report.h"
@@ -97,7 +99,7 @@ int runRead(ReadCommand const& command, Program const& program) {
 }
 
 int runCompare(CompareCommand const& command, Program const& program) {
-    if (command.pdf && program.pdf == nullptr) return trouble(Error{ErrorKind::Usage, "cannot be written: the part of the program that writes PDFs is missing; install it again", *command.pdf});
+    if (command.pdf && program.pdf == nullptr) return trouble(Error{ErrorKind::Usage, kNoPdfWriter, *command.pdf});
     auto compared = comparePair(command, command.html || command.pdf ? PageBytes::Keep : PageBytes::Drop);
     if (!compared) return trouble(compared.error());
     auto const& [reference, candidate, comparison, tests] = compared->result;
@@ -121,6 +123,7 @@ int runCompare(CompareCommand const& command, Program const& program) {
 }  // namespace
 
 int run(int argc, char const* const* argv, Program const& program) {
+    if (argc > 1 && std::string_view(argv[1]) == "record") return runRecord(argc - 1, argv + 1, program);
     auto const command = parseArguments(argc, argv);
     if (!command) return trouble(command.error());
     if (auto const* information = std::get_if<Information>(&*command)) {
