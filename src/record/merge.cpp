@@ -16,10 +16,10 @@ using model::Result;
 namespace {
 
 // The last decision on each finding among the entries of one side alone.
-std::map<std::string, Decided const*> lastDecisions(Record const& record, std::vector<bool> const& side, std::vector<bool> const& other) {
+std::map<std::string, Decided const*> lastDecisions(Record const& record, Ancestry::Row const& side, Ancestry::Row const& other) {
     std::map<std::string, Decided const*> last;
     for (std::size_t i = 0; i < record.entries.size(); ++i) {
-        if (!side[i] || other[i]) continue;
+        if (!isIn(side, i) || isIn(other, i)) continue;
         if (auto const* decided = decisionIn(record.entries[i])) last[decided->finding] = decided;
     }
     return last;
@@ -30,8 +30,9 @@ bool contains(Record const& record, std::string const& hash) { return indexOf(re
 }  // namespace
 
 std::vector<std::string> conflictsBetween(Record const& record, std::string const& hashA, std::string const& hashB) {
-    auto const a = ancestorsOf(record, indexOf(record, hashA));
-    auto const b = ancestorsOf(record, indexOf(record, hashB));
+    Ancestry const ancestry(record);
+    auto const& a = ancestry.of(indexOf(record, hashA));
+    auto const& b = ancestry.of(indexOf(record, hashB));
     auto const decidedA = lastDecisions(record, a, b);
     auto const decidedB = lastDecisions(record, b, a);
     std::vector<std::string> conflicts;

@@ -105,6 +105,7 @@ Result<Record> parseRecord(std::string_view text) {
             if (auto fault = looseEnd(record); !fault.empty()) return broken(std::move(fault));
             return record;
         }
+        if (record.entries.size() == kMostEntries) return broken(fmt::format("has more than {} entries", kMostEntries));
         auto entry = parseEntry(line);
         if (!entry) return broken(fmt::format("line {}: {}", number, entry.error().message));
         auto fault = placeFault(*entry, indices, record.entries);
@@ -116,16 +117,19 @@ Result<Record> parseRecord(std::string_view text) {
     return broken("has no head");
 }
 
-std::vector<bool> ancestorsOf(Record const& record, std::size_t entry) {
-    std::unordered_map<std::string_view, std::size_t> indices;
-    for (std::size_t i = 0; i < record.entries.size(); ++i) indices.emplace(record.entries[i].hash, i);
-    std::vector<bool> before(record.entries.size(), false);
-    before[entry] = true;
-    for (std::size_t i = entry + 1; i-- > 0;) {
-        if (!before[i]) continue;
-        for (auto const& parent : record.entries[i].parents) before[indices.at(parent)] = true;
+Ancestry::Ancestry(Record const& record) {
+    Indices indices;
+    std::size_t const words = record.entries.size() / 64 + 1;
+    for (std::size_t i = 0; i < record.entries.size(); ++i) {
+        Row row(words, 0);
+        row[i / 64] |= std::uint64_t{1} << i % 64;
+        for (auto const& parent : record.entries[i].parents) {
+            auto const& before = m_rows[indices.at(parent)];
+            for (std::size_t word = 0; word < words; ++word) row[word] |= before[word];
+        }
+        m_rows.push_back(std::move(row));
+        indices.emplace(record.entries[i].hash, i);
     }
-    return before;
 }
 
 std::size_t indexOf(Record const& record, std::string_view hash) {

@@ -16,6 +16,7 @@
 // head's hash that every report prints tells that (check --head).
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -54,8 +55,20 @@ struct Record {
 // and why: "line 3 (decided by R. Ashdown …): was changed …".
 [[nodiscard]] model::Result<Record> parseRecord(std::string_view text);
 
-// Which entries come before an entry (itself included), by index.
-[[nodiscard]] std::vector<bool> ancestorsOf(Record const& record, std::size_t entry);
+inline constexpr std::size_t kMostEntries = 4096;  // what is longer is no record of a substitution
+
+// Which entries come before which, as a table of bits: row by entry, both by index.
+// Every entry counts among its own.
+class Ancestry {
+public:
+    using Row = std::vector<std::uint64_t>;
+    explicit Ancestry(Record const& record);
+    [[nodiscard]] Row const& of(std::size_t entry) const { return m_rows[entry]; }
+
+private:
+    std::vector<Row> m_rows;
+};
+[[nodiscard]] inline bool isIn(Ancestry::Row const& row, std::size_t entry) { return (row[entry / 64] >> entry % 64 & 1) != 0; }
 
 // The entry with this hash, or the number of entries.
 [[nodiscard]] std::size_t indexOf(Record const& record, std::string_view hash);

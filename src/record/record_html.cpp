@@ -27,6 +27,7 @@ constexpr std::string_view kRecordStyle = R"(
 .standing.todo{border-style:dashed;border-width:2px}
 .decision{margin:6px 0 0;padding-left:10px;border-left:3px solid var(--soft)}
 td.field{min-width:5em;height:2.2em}
+td.whole{white-space:nowrap}
 table.plain th{width:14em}
 )";
 
@@ -155,10 +156,10 @@ std::string approvals(Record const& record, Overview const& overview) {
             auto const& body = std::get<Signed>(entry.body);
             if (body.role != role) continue;
             any = true;
-            html += fmt::format("<tr><td>{}</td><td>{}</td><td>Ed25519 {}</td><td>{}</td><td>{}{}</td></tr>", nameOf(role), escaped(entry.by.name), entry.by.key, entry.at,
+            html += fmt::format("<tr><td class=\"whole\">{}</td><td>{}</td><td>Ed25519 {}</td><td class=\"whole\">{}</td><td>{}{}</td></tr>", nameOf(role), escaped(entry.by.name), entry.by.key, entry.at,
                                 signature.lapsed ? "lapsed: something was entered afterwards. " : "", escaped(body.note));
         }
-        if (!any) html += fmt::format("<tr><td>{}</td><td class=\"field\"></td><td></td><td></td><td>not signed</td></tr>", nameOf(role));
+        if (!any) html += fmt::format("<tr><td class=\"whole\">{}</td><td class=\"field\"></td><td></td><td></td><td>not signed</td></tr>", nameOf(role));
     }
     return html + "</table>\n";
 }

@@ -30,6 +30,15 @@ std::string evidenceText(std::vector<Evidence> const& evidence) {
     return text;
 }
 
+// "; titled …, dated …, in en, zh" as far as the sheet says so.
+std::string sheetDetails(model::DocumentInfo const& document) {
+    std::string text;
+    if (!document.title.empty()) text += fmt::format("; titled {}", document.title);
+    if (!document.date.empty()) text += fmt::format("; dated {}", document.date);
+    if (!document.languages.empty()) text += fmt::format("; in {}", joined(document.languages, ", "));
+    return text + fmt::format("; {} bytes", document.bytes);
+}
+
 std::string sentence(std::string text) {
     if (!text.empty() && text.back() != '.' && text.back() != '!' && text.back() != '?') text += '.';
     return text;
@@ -45,7 +54,7 @@ NamedTexts identificationOf(Opened const& opened) {
     addText(texts, "Product", identification.product);
     addText(texts, "Position", identification.position);
     for (auto const& [name, document] : {std::pair{"Reference", &opened.comparison.reference}, std::pair{"Candidate", &opened.comparison.candidate}}) {
-        addText(texts, name, fmt::format("{} ({}, SHA-256 {})", report::titleOf(*document), document->file, document->sha256));
+        addText(texts, name, fmt::format("{} ({}, SHA-256 {}){}", report::titleOf(*document), document->file, document->sha256, sheetDetails(*document)));
     }
     if (opened.predecessor) addText(texts, "Follows record", fmt::format("{} entries, head {}", opened.predecessor->count, opened.predecessor->head));
     return texts;
@@ -58,6 +67,8 @@ NamedTexts methodOf(Opened const& opened) {
     addText(texts, "Vocabulary", "SHA-256 " + method.vocabulary);
     addText(texts, "Reference variant", method.referenceVariant);
     addText(texts, "Candidate variant", method.candidateVariant);
+    addText(texts, "Cell profile", opened.comparison.cellName);
+    addText(texts, "Circuit", opened.comparison.circuitName);
     for (auto const& file : method.files) addText(texts, file.kind, fmt::format("{} (SHA-256 {})", file.file, file.sha256));
     return texts;
 }

@@ -90,7 +90,7 @@ Result<void> obeysRules(Record const& record) {
             if (!judged) holds = tl::unexpected(judged.error());
             else if (judged->outcome != result->outcome) holds = refuse("judges a result otherwise than its limits do");
         }
-        if (auto const* signature = std::get_if<Signed>(&entry.body)) holds = maySign(record, stateBefore(record, i), signature->role, entry.by);
+        if (auto const* signature = std::get_if<Signed>(&entry.body); signature != nullptr && signature->role == Role::Approver) holds = maySign(record, stateBefore(record, i), signature->role, entry.by);
         if (auto const* merged = std::get_if<Merged>(&entry.body); merged != nullptr && merged->conflicts != conflictsBetween(record, entry.parents[0], entry.parents[1])) {
             holds = refuse("names other conflicts than its two copies have");
         }

@@ -122,18 +122,24 @@ bool isApproval(Entry const& entry) {
     return signature != nullptr && signature->role == Role::Approver;
 }
 
+// Whether an entry changes how lines stand, so that signatures before it lapse.
+bool changesLines(Entry const& entry) {
+    auto const* merged = std::get_if<Merged>(&entry.body);
+    return merged != nullptr ? !merged->conflicts.empty() : !std::holds_alternative<Signed>(entry.body);
+}
+
 // A signature holds for what came before it; whatever else changes the state of a
 // line lets it lapse.
-void judgeSignatures(Record const& record, std::vector<bool> const& included, Overview& overview) {
+void judgeSignatures(Record const& record, Ancestry const& ancestry, Ancestry::Row const& included, Overview& overview) {
+    auto changing = included;
     for (std::size_t i = 0; i < record.entries.size(); ++i) {
-        if (!included[i] || !std::holds_alternative<Signed>(record.entries[i].body)) continue;
-        auto const covered = ancestorsOf(record, i);
+        if (!changesLines(record.entries[i])) changing[i / 64] &= ~(std::uint64_t{1} << i % 64);
+    }
+    for (std::size_t i = 0; i < record.entries.size(); ++i) {
+        if (!isIn(included, i) || !std::holds_alternative<Signed>(record.entries[i].body)) continue;
+        auto const& covered = ancestry.of(i);
         bool lapsed = false;
-        for (std::size_t j = 0; j < record.entries.size(); ++j) {
-            auto const& body = record.entries[j].body;
-            bool const changes = !std::holds_alternative<Signed>(body) && !(std::holds_alternative<Merged>(body) && std::get<Merged>(body).conflicts.empty());
-            lapsed = lapsed || (included[j] && changes && !covered[j]);
-        }
+        for (std::size_t word = 0; word < changing.size(); ++word) lapsed = lapsed || (changing[word] & ~covered[word]) != 0;
         overview.signatures.push_back({i, lapsed});
     }
 }
@@ -152,10 +158,13 @@ RecordState recordState(Record const& record, Overview const& overview) {
     return anyDecision || !overview.signatures.empty() ? RecordState::InReview : RecordState::Draft;
 }
 
-Overview evaluate(Record const& record, std::vector<bool> const& included) {
+// Of the head, or of an entry before it, and what it follows from.
+Overview evaluate(Record const& record, std::size_t last) {
+    Ancestry const ancestry(record);
+    auto const& included = ancestry.of(last);
     auto [lines, byFinding] = linesOf(record.opened().comparison);
     for (std::size_t i = 0; i < record.entries.size(); ++i) {
-        if (!included[i]) continue;
+        if (!isIn(included, i)) continue;
         auto const& body = record.entries[i].body;
         if (auto const* decided = decisionIn(record.entries[i])) {
             if (auto const found = byFinding.find(decided->finding); found != byFinding.end()) decide(lines[found->second], record.entries, i);
@@ -173,7 +182,7 @@ Overview evaluate(Record const& record, std::vector<bool> const& included) {
     Overview overview;
     for (auto& line : lines) judge(line, record.entries);
     overview.lines = std::move(lines);
-    judgeSignatures(record, included, overview);
+    judgeSignatures(record, ancestry, included, overview);
     overview.state = recordState(record, overview);
     for (auto const& line : overview.lines) {
         if (line.mustClose && line.standing != Standing::Closed && line.standing != Standing::Rejected) {
@@ -218,9 +227,9 @@ Person const& decidedBy(Entry const& entry) {
     return carried == nullptr ? entry.by : carried->by;
 }
 
-Overview stateOf(Record const& record) { return evaluate(record, std::vector<bool>(record.entries.size(), true)); }
+Overview stateOf(Record const& record) { return evaluate(record, record.entries.size() - 1); }
 
-Overview stateAt(Record const& record, std::size_t entry) { return evaluate(record, ancestorsOf(record, entry)); }
+Overview stateAt(Record const& record, std::size_t entry) { return evaluate(record, entry); }
 
 Result<std::size_t> lineOf(std::vector<Line> const& lines, std::string_view finding) {
     auto const refuse = [](std::string message) { return tl::unexpected(Error{ErrorKind::Usage, std::move(message), {}, 0}); };
