@@ -1,0 +1,51 @@
+// Records that earlier versions wrote stay readable, byte for byte. The files in
+// tests/golden/record/ are never made anew: a new form gets a new file beside them.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "model/file.h"
+#include "record/record_html.h"
+#include "record/record_text.h"
+#include "record/state.h"
+#include "record/store.h"
+
+namespace standin::record {
+namespace {
+
+using ::testing::HasSubstr;
+
+std::string const kFolder = STANDIN_SOURCE "/tests/golden/record/";
+
+TEST(GoldenRecord, OfVersion010HoldsAndSaysTheSame) {
+    auto const path = kFolder + "version-0.1.0.record";
+    auto const record = loadRecord(path);
+    ASSERT_TRUE(record) << record.error().message;
+    EXPECT_EQ(toText(*record), *model::readFile(path, kLongestRecord));
+    EXPECT_EQ(record->opened().identification.number, "S-17");
+    EXPECT_EQ(record->opened().method.program, "0.1.0");
+
+    auto const overview = stateOf(*record);
+    EXPECT_TRUE(overview.open.empty());
+    EXPECT_EQ(overview.state, RecordState::Rejected);
+    int hazards = 0;
+    for (auto const& line : overview.lines) hazards += line.severity == model::Severity::Hazard ? 1 : 0;
+    EXPECT_GT(hazards, 0);
+    int kinds[6] = {};
+    for (auto const& entry : record->entries) ++kinds[entry.body.index()];
+    for (std::size_t kind : {0U, 1U, 3U, 4U, 5U}) EXPECT_GT(kinds[kind], 0) << "no entry of kind " << kind;
+
+    EXPECT_THAT(recordText(*record), HasSubstr("R. Ashdown"));
+    EXPECT_THAT(recordHtml(*record), HasSubstr("Record: rejected"));
+}
+
+TEST(GoldenRecord, AFollowerOfVersion010Holds) {
+    auto const record = loadRecord(kFolder + "version-0.1.0-next.record");
+    ASSERT_TRUE(record) << record.error().message;
+    ASSERT_TRUE(record->opened().predecessor);
+    int carried = 0;
+    for (auto const& entry : record->entries) carried += std::holds_alternative<Carried>(entry.body) ? 1 : 0;
+    EXPECT_GT(carried, 0);
+}
+
+}  // namespace
+}  // namespace standin::record
