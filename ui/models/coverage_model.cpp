@@ -8,6 +8,22 @@
 
 namespace standin::ui {
 
+namespace {
+
+// What stands in one sheet only had nothing to be set against.
+bool isNotCompared(model::Finding const& finding) {
+    if (finding.kind == model::FindingKind::Coverage) return true;
+    switch (finding.relation) {
+        case model::Relation::OnlyReference:
+        case model::Relation::OnlyCandidate:
+        case model::Relation::NotComparable:
+        case model::Relation::Unread: return true;
+        default: return false;
+    }
+}
+
+}  // namespace
+
 CoverageModel::CoverageModel(Session& session, QObject* parent) : QAbstractTableModel(parent), m_session(session) {
     connect(&session, &Session::pairChanged, this, &CoverageModel::refill);
     refill();
@@ -87,15 +103,16 @@ void CoverageModel::refill() {
     m_rows.clear();
     if (auto const& pair = m_session.pair()) {
         for (auto const& finding : pair->comparison.findings) {
-            if (finding.kind != model::FindingKind::Coverage) continue;
+            if (!isNotCompared(finding)) continue;
             CoverageRow row;
             row.side = finding.reference ? DocumentSide::Reference : DocumentSide::Candidate;
-            if (auto const& place = sideOf(finding, row.side)) {
+            auto const& place = sideOf(finding, row.side);
+            if (place) {
                 row.page = place->page;
                 row.box = place->box;
             }
             row.what = shownText(finding.title);
-            row.text = shownText(finding.explanation);
+            row.text = shownText(place && !place->text.empty() ? place->text : finding.explanation);
             row.finding = finding.id;
             m_rows.push_back(std::move(row));
         }

@@ -1,5 +1,6 @@
-// What was not compared, one place a row: numbers that nobody owns, pages without
-// text, tables and figures that were not read, and findings of kind coverage.
+// What was not compared, one place a row: what stands in one sheet only or is not
+// comparable, numbers that nobody owns, pages without text, tables and figures
+// that were not read, and findings of kind coverage.
 #pragma once
 
 #include <vector>

@@ -5,8 +5,9 @@
 #include "ui/models/exports.h"
 
 #include <QCoreApplication>
-#include <QSaveFile>
+#include <QFileInfo>
 
+#include "cli/outputs.h"
 #include "cli/pictures.h"
 #include "model/comparison_json.h"
 #include "model/digest.h"
@@ -72,12 +73,12 @@ model::Result<std::string> reportBytes(ReadPair const& pair, ReportForm form) {
     return report::htmlReport(pair.comparison, pair.reference, pair.candidate, cuttings, pair.tests);
 }
 
-model::Result<void> writeWhole(QString const& path, std::string const& bytes) {
-    QSaveFile file(path);
-    auto const size = static_cast<qint64>(bytes.size());
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes.data(), size) == size && file.commit()) return {};
-    auto const message = translated(QT_TRANSLATE_NOOP("exports", "cannot be written: %1. Choose another place, or make room.")).arg(file.errorString());
-    return tl::unexpected(model::Error{model::ErrorKind::Unreadable, fromQt(message), fromQt(path), 0});
+model::Result<void> writeWhole(QString const& path, std::string bytes) {
+    cli::Outputs outputs;
+    outputs.add(fromQt(QFileInfo(path).absoluteFilePath()), std::move(bytes));  // never "-", which means standard output there
+    auto written = outputs.write();
+    if (!written) written.error().message += fromQt(translated(QT_TRANSLATE_NOOP("exports", "; choose another place, or make room")));
+    return written;
 }
 
 }  // namespace standin::ui

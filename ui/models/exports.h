@@ -24,8 +24,9 @@ inline constexpr std::array kReportForms{ReportForm::Html, ReportForm::Pdf, Repo
 // document that is gone or has other bytes than those that were compared.
 [[nodiscard]] model::Result<std::string> reportBytes(ReadPair const& pair, ReportForm form);
 
-// Writes the file whole or not at all. Error (Unreadable): no room, no
-// permission; the file that was there before stays.
-[[nodiscard]] model::Result<void> writeWhole(QString const& path, std::string const& bytes);
+// Writes the file whole or not at all, as the command line does. Error
+// (Unreadable): no room, no permission; the file that was there before stays. One
+// call at a time.
+[[nodiscard]] model::Result<void> writeWhole(QString const& path, std::string bytes);
 
 }  // namespace standin::ui

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "report/finding_view.h"
+#include "text/fold.h"
 #include "ui/models/qt_text.h"
 #include "ui/models/wording_model.h"
 #include "ui/models/words.h"
@@ -51,8 +52,9 @@ std::pair<QString, QString> fromDifference(std::string const& reference, std::st
 QString conditionOf(model::Finding const& finding) {
     QString const reference = finding.reference ? shortened(finding.reference->condition) : QString{};
     QString const candidate = finding.candidate ? shortened(finding.candidate->condition) : QString{};
-    if (reference == candidate || candidate.isEmpty()) return reference;
+    if (candidate.isEmpty()) return reference;
     if (reference.isEmpty()) return candidate;
+    if (text::foldKey(finding.reference->condition) == text::foldKey(finding.candidate->condition)) return reference;
     return reference + QStringLiteral(" ⁄ ") + candidate;
 }
 

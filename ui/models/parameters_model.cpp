@@ -5,6 +5,7 @@
 #include <unordered_map>
 
 #include "report/finding_view.h"
+#include "text/fold.h"
 #include "ui/models/qt_text.h"
 #include "ui/models/words.h"
 
@@ -19,7 +20,7 @@ QString nameOf(model::Parameter const& parameter) {
 }
 
 QString joined(QString const& reference, QString const& candidate) {
-    if (candidate.isEmpty() || reference == candidate) return reference;
+    if (candidate.isEmpty() || text::foldKey(fromQt(reference)) == text::foldKey(fromQt(candidate))) return reference;
     return reference.isEmpty() ? candidate : reference + QStringLiteral(" ⁄ ") + candidate;
 }
 

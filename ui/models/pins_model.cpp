@@ -92,6 +92,7 @@ QVariant PinsModel::headerData(int section, Qt::Orientation orientation, int rol
         case ReferenceFunction: return tr("Function there");
         case CandidateName: return tr("Candidate");
         case CandidateFunction: return tr("Function there");
+        case Note: return tr("Note");
         default: return {};
     }
 }

@@ -43,6 +43,7 @@ struct Screenshot {
     QString file;
     QSize size;
     int page = 0;
+    bool ofPair = true;  // else of the start page
 };
 
 void takeScreenshot(MainWindow& window, Session& session, Screenshot const& wanted) {
@@ -59,7 +60,7 @@ void takeScreenshot(MainWindow& window, Session& session, Screenshot const& want
         if (wanted.page == window.pages()->indexOf(window.pagesView())) window.showPlaces();
         QTimer::singleShot(kSettleMs, &window, save);
     });
-    if (session.state() == Session::State::Empty) QTimer::singleShot(kSettleMs, &window, save);
+    if (!wanted.ofPair) QTimer::singleShot(kSettleMs, &window, save);
     QTimer::singleShot(kScreenshotTimeoutMs, &window, [] { QApplication::exit(kTrouble); });
 }
 
@@ -103,7 +104,7 @@ int main(int argc, char** argv) {
     MainWindow window(session);
     if (parser.isSet(screenshot)) {
         auto const sides = parser.value(size).split(QLatin1Char('x'));
-        Screenshot wanted{parser.value(screenshot), {}, std::max(1, parser.value(page).toInt()) - 1};
+        Screenshot wanted{parser.value(screenshot), {}, std::max(1, parser.value(page).toInt()) - 1, !files.empty()};
         if (sides.size() == 2) wanted.size = QSize(sides[0].toInt(), sides[1].toInt());
         takeScreenshot(window, session, wanted);
     }

@@ -17,7 +17,7 @@ Colours const kLight{.ground = QColor(0xf1f0ec),
                      .reference = QColor(0x2f4d6b),
                      .candidate = QColor(0x955708),
                      .referenceTint = QColor(0xcfdcec),
-                     .candidateTint = QColor(0xf3dcb4)};
+                     .candidateTint = QColor(0xf8e8cc)};
 Colours const kDark{.ground = QColor(0x15181c),
                     .paper = QColor(0x1e2228),
                     .ink = QColor(0xe8e6e0),
@@ -27,7 +27,7 @@ Colours const kDark{.ground = QColor(0x15181c),
                     .reference = QColor(0x9dbddd),
                     .candidate = QColor(0xe2a553),
                     .referenceTint = QColor(0x2b4562),
-                    .candidateTint = QColor(0x5c4116)};
+                    .candidateTint = QColor(0x4c3510)};
 
 QPalette paletteOf(Colours const& c) {
     QPalette palette;

@@ -9,7 +9,8 @@ CellPage::CellPage(Session& session, CellModel& cell, QWidget* parent)
                  .candidate = CellModel::Candidate,
                  .strip = -1,
                  .stretched = {CellModel::Title, CellModel::Limit, CellModel::Why},
-                 .widths = {0, 0, 26, 26, 14, 0}},
+                 .widths = {16, 16, 22, 22, 12, 18},
+                 .optional = {}},
                 tr("Checks against the cell"), parent) {
     auto const refresh = [this, &cell] { setLine(cell.profileLine()); };
     connect(&cell, &QAbstractItemModel::modelReset, this, refresh);

@@ -4,7 +4,7 @@
 namespace standin::ui {
 
 CoveragePage::CoveragePage(Session& session, CoverageModel& coverage, QWidget* parent)
-    : TablePage(coverage, {.reference = -1, .candidate = -1, .strip = -1, .stretched = {CoverageModel::What, CoverageModel::Text}, .widths = {14, 8, 0, 0}},
+    : TablePage(coverage, {.reference = -1, .candidate = -1, .strip = -1, .stretched = {CoverageModel::What, CoverageModel::Text}, .widths = {13, 7, 20, 20}, .optional = {}},
                 tr("What was not compared"), parent) {
     auto const refresh = [this, &coverage] {
         setLine(coverage.accountLine(DocumentSide::Reference) + QLatin1Char('\n') + coverage.accountLine(DocumentSide::Candidate));

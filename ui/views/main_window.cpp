@@ -106,7 +106,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
     makeMenus();
     listenToSession();
     restoreLayout();
-    showState();
+    if (m_session.pair()) takePair();
+    else showState();
 }
 
 MainWindow::~MainWindow() {
@@ -161,7 +162,7 @@ void MainWindow::showState() {
     auto const state = m_session.state();
     bool const shown = m_session.pair() != nullptr;
     m_stack->setCurrentIndex(shown ? 1 : 0);
-    m_reading->setVisible(state == Session::State::Reading && shown);
+    statusBar()->setVisible(state == Session::State::Reading && shown);
     if (state == Session::State::Reading) m_progress->setMaximum(0);
     for (auto* action : m_needPair) action->setEnabled(shown);
     // On the start page the form tells what is wrong; over a pair that is shown a notice does.
@@ -181,6 +182,7 @@ void MainWindow::takePair() {
     rememberPair(settings, {absolute(pair.request.reference), absolute(pair.request.candidate), absolute(pair.request.cell), absolute(pair.request.circuit)});
     refreshRecent();
     showState();
+    if (focusWidget() == nullptr || !m_pages->isAncestorOf(focusWidget())) m_findingsPage->list()->setFocus();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
@@ -198,7 +200,7 @@ void MainWindow::restoreLayout() {
     QSettings const settings;
     int const letter = QFontMetrics(font()).averageCharWidth();
     m_splitter->setSizes({letter * 26, letter * 140});
-    m_findingsPage->splitter()->setSizes({letter * 50, letter * 42});
+    m_findingsPage->splitter()->setSizes({letter * 54, letter * 40});
     m_findingsPage->lowerSplitter()->setSizes({letter * 80, letter * 46});
     if (!restoreGeometry(settings.value(QStringLiteral("window/geometry")).toByteArray())) resize(letter * 190, letter * 118);
     m_splitter->restoreState(settings.value(QStringLiteral("window/sections")).toByteArray());

@@ -218,9 +218,9 @@ void MainWindow::exportTo(QString const& path, ReportForm form) {
     }
     m_notices->show(kExportNotice, tr("Writing %1 …").arg(path));
     m_export.setFuture(QtConcurrent::run([pair = m_session.pair(), path, form]() -> Written {
-        auto const bytes = reportBytes(*pair, form);
+        auto bytes = reportBytes(*pair, form);
         if (!bytes) return {path, tl::unexpected(bytes.error())};
-        return {path, writeWhole(path, *bytes)};
+        return {path, writeWhole(path, std::move(*bytes))};
     }));
 }
 

@@ -47,7 +47,6 @@ MeaningPanel::MeaningPanel(Session& session, FindingsModel const& findings, QWid
     m_remark->setAccessibleName(tr("Remark on the decision"));
     m_remark->setTabChangesFocus(true);
     m_remark->setFixedHeight(QFontMetrics(m_remark->font()).lineSpacing() * 3 + 12);
-    m_remark->setUndoRedoEnabled(false);  // the desk's own undo takes remarks back
     layout->addWidget(m_remark);
 
     m_typing.setSingleShot(true);

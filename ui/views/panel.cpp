@@ -40,15 +40,24 @@ CutLabel::CutLabel(QWidget* parent) : QLabel(parent) {
 
 QSize CutLabel::minimumSizeHint() const { return {fontMetrics().height() * 2, QLabel::minimumSizeHint().height()}; }
 
+QFont CutLabel::fitting() const {
+    QFont face = font();
+    if (!m_smallest) return face;
+    while (face.pointSizeF() > m_smallest->pointSizeF() && QFontMetrics(face).horizontalAdvance(text()) > width()) face.setPointSizeF(face.pointSizeF() - 0.5);
+    return face;
+}
+
 void CutLabel::paintEvent(QPaintEvent*) {
     QPainter painter(this);
+    QFont const face = fitting();
+    painter.setFont(face);
     painter.setPen(palette().color(foregroundRole()));
-    painter.drawText(rect(), static_cast<int>(alignment()), fontMetrics().elidedText(text(), Qt::ElideRight, width()));
+    painter.drawText(rect(), static_cast<int>(alignment()), QFontMetrics(face).elidedText(text(), Qt::ElideRight, width()));
 }
 
 void CutLabel::resizeEvent(QResizeEvent* event) {
     QLabel::resizeEvent(event);
-    setToolTip(fontMetrics().horizontalAdvance(text()) > width() ? text().toHtmlEscaped() : QString{});
+    setToolTip(QFontMetrics(fitting()).horizontalAdvance(text()) > width() ? text().toHtmlEscaped() : QString{});
 }
 
 QFont fontOf(TextSize size, QFont::Weight weight) {

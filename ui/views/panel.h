@@ -33,11 +33,18 @@ class CutLabel : public QLabel {
 
 public:
     explicit CutLabel(QWidget* parent = nullptr);
+    // Smaller letters down to `smallest` before anything is cut.
+    void setSmallest(QFont const& smallest) { m_smallest = smallest; }
     [[nodiscard]] QSize minimumSizeHint() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+
+private:
+    [[nodiscard]] QFont fitting() const;
+
+    std::optional<QFont> m_smallest;
 };
 
 enum class TextSize { Small, Normal, Large, Huge };

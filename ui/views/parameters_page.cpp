@@ -16,7 +16,8 @@ ParametersPage::ParametersPage(Session& session, ParametersModel& parameters, QW
                             .candidate = ParametersModel::Candidate,
                             .strip = ParametersModel::Strip,
                             .stretched = {ParametersModel::Name, ParametersModel::Condition},
-                            .widths = {0, 0, 28, 28, 24, 15, 8}},
+                            .widths = {18, 16, 27, 27, 22, 14, 8},
+                            .optional = {ParametersModel::Confidence}},
                            tr("All parameters, paired"))),
       m_counts(new QLabel) {
     auto* text = new QLineEdit;

@@ -22,7 +22,8 @@ PinsPage::PinsPage(Session& session, PinsModel& pins, QWidget* parent)
                             .candidate = PinsModel::CandidateName,
                             .strip = -1,
                             .stretched = {PinsModel::ReferenceFunction, PinsModel::CandidateFunction},
-                            .widths = {6, 14, 0, 14, 0, 10}},
+                            .widths = {5, 12, 20, 12, 20, 9},
+                            .optional = {}},
                            tr("Pins of both packages, by number"))) {
     auto* drawings = new Panel;
     auto* drawn = new QVBoxLayout(drawings);

@@ -29,8 +29,9 @@ void drawSeverityMark(QPainter& painter, QRectF const& area, model::Severity sev
         case model::Severity::Margin: painter.drawEllipse(box); break;
         case model::Severity::Note: painter.drawLine(box.bottomLeft(), box.bottomRight()); break;
         case model::Severity::Editorial:
+            painter.setPen(Qt::NoPen);
             painter.setBrush(ink);
-            painter.drawEllipse(box.center(), stroke, stroke);
+            for (double const at : {0.1, 0.5, 0.9}) painter.drawEllipse(QPointF(box.left() + box.width() * at, box.bottom()), stroke, stroke);
             break;
     }
     painter.restore();

@@ -1,4 +1,4 @@
-// The shapes of severity: triangle, square, circle, line, dot. Each stands with
+// The shapes of severity: triangle, square, circle, line, dots. Each stands with
 // its word; none depends on colour.
 #pragma once
 

@@ -19,6 +19,9 @@ namespace standin::ui {
 
 namespace {
 
+constexpr int kUsualWidth = 12;      // of a column, in average letters
+constexpr double kNarrowest = 0.72;  // of the least widths
+
 class TableDelegate : public QStyledItemDelegate {
 public:
     TableDelegate(TableColumns const& columns, QObject* parent) : QStyledItemDelegate(parent), m_columns(columns) {}
@@ -112,17 +115,39 @@ void TablePage::showEvent(QShowEvent* event) {
 
 void TablePage::layOut() {
     int const letter = QFontMetrics(m_table->font()).averageCharWidth();
-    int rest = m_table->viewport()->width();
+    int const room = m_table->viewport()->width();
     int const columns = m_table->model()->columnCount();
+    auto const isIn = [](std::vector<int> const& list, int column) { return std::find(list.begin(), list.end(), column) != list.end(); };
+    auto const least = [&](int column) {
+        auto const at = static_cast<std::size_t>(column);
+        return letter * (at < m_columns.widths.size() ? m_columns.widths[at] : kUsualWidth);
+    };
+    int needed = 0;
     for (int column = 0; column < columns; ++column) {
-        bool const stretched = std::find(m_columns.stretched.begin(), m_columns.stretched.end(), column) != m_columns.stretched.end();
-        if (stretched) continue;
-        int const letters = static_cast<std::size_t>(column) < m_columns.widths.size() ? m_columns.widths[static_cast<std::size_t>(column)] : 12;
-        m_table->setColumnWidth(column, letters * letter);
-        rest -= letters * letter;
+        m_table->setColumnHidden(column, false);
+        needed += least(column);
     }
-    int const share = m_columns.stretched.empty() ? 0 : std::max(letter * 14, rest / static_cast<int>(m_columns.stretched.size()));
-    for (int const column : m_columns.stretched) m_table->setColumnWidth(column, share);
+    for (int const column : m_columns.optional) {
+        if (needed <= room) break;
+        m_table->setColumnHidden(column, true);
+        needed -= least(column);
+    }
+    // Still too much: all get narrower, but not past reading.
+    double const scale = needed > room ? std::max(kNarrowest, static_cast<double>(room) / needed) : 1;
+    int rest = room;
+    for (int column = 0; column < columns; ++column) {
+        if (m_table->isColumnHidden(column)) continue;
+        m_table->setColumnWidth(column, static_cast<int>(least(column) * scale));
+        rest -= m_table->columnWidth(column);
+    }
+    if (rest <= 0 || m_columns.stretched.empty()) return;
+    int left = static_cast<int>(m_columns.stretched.size());
+    for (int column = 0; column < columns; ++column) {
+        if (!isIn(m_columns.stretched, column)) continue;
+        int const share = rest / left--;
+        m_table->setColumnWidth(column, m_table->columnWidth(column) + share);
+        rest -= share;
+    }
 }
 
 // The chosen rows, columns parted by tabs.

@@ -20,7 +20,8 @@ namespace standin::ui {
 struct TableColumns {
     int reference = -1, candidate = -1, strip = -1;
     std::vector<int> stretched;  // share what room is left
-    std::vector<int> widths;     // in average letters, one a column; 0: by content
+    std::vector<int> widths;     // in average letters, one a column; of stretched ones the least
+    std::vector<int> optional;   // left out, in this order, where there is no room for all
 };
 
 class TablePage : public QWidget {

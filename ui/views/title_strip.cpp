@@ -1,6 +1,9 @@
 // Tested by tests/ui/views/findings_page_test.cpp.
 #include "ui/views/title_strip.h"
 
+#include <algorithm>
+#include <initializer_list>
+
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QVBoxLayout>
@@ -15,16 +18,18 @@
 namespace standin::ui {
 
 DocumentCard::DocumentCard(Session& session, DocumentSide side, QWidget* parent)
-    : Panel(parent), m_session(session), m_side(side), m_who(new CutLabel), m_part(new CutLabel), m_detail(new CutLabel) {
+    : Panel(parent), m_session(session), m_side(side), m_who(new CutLabel), m_part(new CutLabel), m_maker(new CutLabel), m_detail(new CutLabel) {
     setSide(side);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(14, 6, 10, 6);
-    layout->setSpacing(1);
+    layout->setSpacing(0);
     m_who->setFont(fontOf(TextSize::Small, QFont::Bold));
     m_part->setFont(fontOf(TextSize::Large, QFont::Bold));
+    m_part->setSmallest(fontOf(TextSize::Small));
+    m_maker->setFont(fontOf(TextSize::Small));
     m_detail->setFont(fontOf(TextSize::Small));
     makeSoft(*m_detail);
-    for (auto* label : {m_who, m_part, m_detail}) layout->addWidget(label);
+    for (auto* label : std::initializer_list<QLabel*>{m_who, m_part, m_maker, m_detail}) layout->addWidget(label);
     m_who->setText(sideWord(side).toUpper());
     connect(&session, &Session::pairChanged, this, &DocumentCard::refresh);
     refresh();
@@ -37,14 +42,15 @@ void DocumentCard::refresh() {
     if (!m_session.pair()) return;
     auto const& document = sheetOf(*m_session.pair(), m_side).document;
     auto const& variant = m_side == DocumentSide::Reference ? m_session.pair()->request.referenceVariant : m_session.pair()->request.candidateVariant;
-    QString part = partName(document);
-    if (!document.maker.empty()) part += QStringLiteral("  ") + shownText(document.maker);
+    QString const part = partName(document);
+    QString const maker = shownText(document.maker);
     QString detail = documentDetail(document);
     if (!variant.empty()) detail += tr(" · variant %1").arg(shownText(variant));
     m_part->setText(part);
+    m_maker->setText(maker);
     m_detail->setText(detail);
     setToolTip(tr("%1\nSHA-256 %2").arg(shownText(document.file), toQt(document.sha256)).toHtmlEscaped());
-    setAccessibleName(QStringLiteral("%1: %2, %3").arg(sideWord(m_side), part, detail));
+    setAccessibleName(QStringLiteral("%1: %2, %3, %4").arg(sideWord(m_side), part, maker, detail));
 }
 
 SeverityCount::SeverityCount(model::Severity severity, QWidget* parent) : QAbstractButton(parent), m_severity(severity) {
@@ -71,7 +77,7 @@ void SeverityCount::describe() {
 
 QSize SeverityCount::sizeHint() const {
     QFontMetrics const metrics(fontOf(TextSize::Small));
-    int const width = std::max(metrics.horizontalAdvance(severityWord(m_severity)), metrics.horizontalAdvance(tr("hidden"))) + metrics.height();
+    int const width = std::max(metrics.horizontalAdvance(severityWord(m_severity)), metrics.horizontalAdvance(tr("hidden"))) + metrics.height() / 2;
     return {width, metrics.height() * 9 / 2};
 }
 
@@ -87,8 +93,7 @@ void SeverityCount::paintEvent(QPaintEvent*) {
     painter.setPen(ink);
     painter.setFont(fontOf(TextSize::Small, QFont::Bold));
     double const drop = m_severity == model::Severity::Hazard ? line * 0.28 : 0;  // the triangle's middle lies low
-    bool const below = m_severity == model::Severity::Editorial;
-    painter.drawText(shape.translated(0, below ? -line * 0.55 : drop), Qt::AlignCenter, QString::number(m_count));
+    painter.drawText(shape.translated(0, drop), Qt::AlignCenter, QString::number(m_count));
     painter.setFont(fontOf(TextSize::Small));
     QRect const word(0, static_cast<int>(shape.bottom()) + 2, width(), line);
     painter.drawText(word, Qt::AlignCenter, severityWord(m_severity));
@@ -103,28 +108,31 @@ void SeverityCount::paintEvent(QPaintEvent*) {
 }
 
 TitleStrip::TitleStrip(Session& session, FindingsModel& findings, FindingsFilter& filter, QWidget* parent)
-    : QWidget(parent), m_session(session), m_findings(findings), m_filter(filter), m_verdict(new CutLabel), m_sentence(new QLabel), m_coverage(new CutLabel) {
+    : QWidget(parent), m_session(session), m_findings(findings), m_filter(filter), m_verdict(new CutLabel), m_sentence(new QLabel), m_coverage(new QLabel) {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(10, 8, 10, 6);
-    layout->setSpacing(10);
+    layout->setSpacing(6);
     layout->addWidget(new DocumentCard(session, DocumentSide::Reference), 10);
     layout->addWidget(new DocumentCard(session, DocumentSide::Candidate), 10);
+    layout->addSpacing(6);
 
     auto* middle = new QVBoxLayout;
     middle->setSpacing(2);
     m_verdict->setFont(fontOf(TextSize::Huge, QFont::Bold));
-    m_sentence->setFont(fontOf(TextSize::Small));
-    m_sentence->setTextFormat(Qt::PlainText);
-    m_sentence->setWordWrap(true);
-    m_sentence->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    m_sentence->setMinimumHeight(QFontMetrics(fontOf(TextSize::Small)).lineSpacing() * 2);
-    m_sentence->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    m_coverage->setFont(fontOf(TextSize::Small));
+    m_verdict->setSmallest(fontOf(TextSize::Normal, QFont::Bold));
+    for (auto* label : {m_sentence, m_coverage}) {
+        label->setFont(fontOf(TextSize::Small));
+        label->setTextFormat(Qt::PlainText);
+        label->setWordWrap(true);
+        label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+        label->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    }
     makeSoft(*m_coverage);
     middle->addWidget(m_verdict);
-    middle->addWidget(m_sentence, 1);
+    middle->addWidget(m_sentence);
     middle->addWidget(m_coverage);
-    layout->addLayout(middle, 18);
+    middle->addStretch(1);
+    layout->addLayout(middle, 22);
 
     for (auto const severity : report::kSeverities) {
         auto* count = new SeverityCount(severity);

@@ -26,7 +26,8 @@ private:
     Session& m_session;
     DocumentSide m_side;
     QLabel* m_who;
-    QLabel* m_part;
+    CutLabel* m_part;
+    QLabel* m_maker;
     QLabel* m_detail;
 };
 
@@ -67,7 +68,7 @@ private:
     Session& m_session;
     FindingsModel& m_findings;
     FindingsFilter& m_filter;
-    QLabel* m_verdict;
+    CutLabel* m_verdict;
     QLabel* m_sentence;
     QLabel* m_coverage;
     std::vector<SeverityCount*> m_counts;

@@ -24,6 +24,8 @@ cli::CompareCommand commandOf(PairRequest const& request) {
     command.candidateVariant = request.candidateVariant;
     command.vocabularies = request.vocabularies;
     command.corrections = request.corrections;
+    command.cell = request.cell;
+    command.circuit = request.circuit;
     return command;
 }
 
