@@ -96,8 +96,8 @@ QString partName(model::DocumentInfo const& document) {
 QString documentDetail(model::DocumentInfo const& document) {
     QStringList parts;
     if (!document.revision.empty()) parts += translated(QT_TRANSLATE_NOOP("words", "rev %1")).arg(shownText(document.revision));
-    if (!document.date.empty()) parts += shownText(document.date);
     parts += QCoreApplication::translate("words", "%n page(s)", nullptr, document.pages);
+    if (!document.date.empty()) parts += shownText(document.date);
     if (!document.languages.empty() && document.languages.front() != "en") parts += shownText(document.languages.front());
     return parts.join(QStringLiteral(" · "));
 }
