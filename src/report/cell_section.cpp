@@ -171,4 +171,9 @@ std::string derivedHtml(Comparison const& comparison) {
     return html + "</table>";
 }
 
+std::vector<CellCheck const*> orderedChecks(Comparison const& comparison) { return gravestFirst(comparison); }
+std::string checkText(CheckResult const& result) { return resultText(result); }
+std::string workedBounds(WorkedValue const& value) { return bounds(value); }
+std::vector<std::string> workedNotes(Derived const& derived) { return notesOf(derived); }
+
 }  // namespace standin::report

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "model/comparison.h"
 
@@ -19,5 +20,12 @@ void appendDerived(std::string& out, model::Comparison const& comparison);
 
 // "13 hold, 2 violated, 2 open" of one part.
 [[nodiscard]] std::string checkCounts(model::Comparison const& comparison, std::optional<model::CheckResult> model::CellCheck::*part);
+
+// What the paper shows of the same: the checks in their order, what came of one,
+// "1.2 / – / 3.4 months", the notes of a quantity and of both sides, each once.
+[[nodiscard]] std::vector<model::CellCheck const*> orderedChecks(model::Comparison const& comparison);
+[[nodiscard]] std::string checkText(model::CheckResult const& result);
+[[nodiscard]] std::string workedBounds(model::WorkedValue const& value);
+[[nodiscard]] std::vector<std::string> workedNotes(model::Derived const& derived);
 
 }  // namespace standin::report

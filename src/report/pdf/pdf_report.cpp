@@ -14,6 +14,7 @@
 #include "report/finding_view.h"
 #include "report/pdf/paper.h"
 #include "report/pdf/paper_table.h"
+#include "report/pdf/pdf_cell.h"
 #include "report/pdf/pdf_findings.h"
 #include "report/texts.h"
 
@@ -66,6 +67,7 @@ void writeDocuments(Paper& paper, Comparison const& comparison) {
     double const top = paper.y();
     double bottom = top;
     for (bool const isReference : {true, false}) {
+        if (isReference && !comparison.hasReference()) continue;
         auto const hue = isReference ? inks::kReference : inks::kCandidate;
         double const x = isReference ? paper.left() : paper.left() + width + kBetweenBoxes;
         paper.moveTo(top);
@@ -81,8 +83,8 @@ void writeDocuments(Paper& paper, Comparison const& comparison) {
 
 void writeVerdict(Paper& paper, Comparison const& comparison) {
     auto const& verdict = comparison.verdict;
-    std::vector<Paragraph> lines{paragraph(std::string(texts::levelText(verdict.level)), TextSize::Title, inks::kText, Weight::Bold)};
-    if (auto const detail = verdictDetail(verdict); !detail.empty()) lines.push_back(paragraph(detail));
+    std::vector<Paragraph> lines{paragraph(verdictLevel(comparison), TextSize::Title, inks::kText, Weight::Bold)};
+    if (auto const detail = verdictDetail(comparison); !detail.empty()) lines.push_back(paragraph(detail));
     if (verdict.incomplete) {
         lines.push_back({{{fmt::format("{}. ", texts::kIncomplete), inks::kText, Weight::Bold}, {"Not everything that could matter was read or could be compared:"}}});
         for (auto const& reason : verdict.incompleteReasons) lines.push_back(paragraph("– " + reason));
@@ -151,9 +153,11 @@ void writeCoverage(Paper& paper, Content const& content) {
     writeHeading(paper, texts::kCoverage);
     writeBody(paper, coverageLine(comparison) + ".");
     paper.advance(4);
-    PaperTable table(paper, {{"", 3}, {"reference", 1, inks::kReference}, {"candidate", 1, inks::kCandidate}});
-    for (auto const& row : coverageRows(comparison.coverage)) {
-        table.row({paragraph(std::string(row.what), TextSize::Small), paragraph(fmt::format("{}", row.reference), TextSize::Small), paragraph(fmt::format("{}", row.candidate), TextSize::Small)});
+    if (comparison.hasReference()) {
+        PaperTable table(paper, {{"", 3}, {"reference", 1, inks::kReference}, {"candidate", 1, inks::kCandidate}});
+        for (auto const& row : coverageRows(comparison.coverage)) {
+            table.row({paragraph(std::string(row.what), TextSize::Small), paragraph(fmt::format("{}", row.reference), TextSize::Small), paragraph(fmt::format("{}", row.candidate), TextSize::Small)});
+        }
     }
     for (bool const isReference : {true, false}) {
         auto const lines = notReadLines(isReference ? content.reference : content.candidate);
@@ -195,20 +199,24 @@ void writeStatements(Paper& paper, Comparison const& comparison) {
     for (auto const& statement : comparison.statements) writeBullet(paper, paragraph(statement));
 }
 
+std::string_view titleText(Comparison const& comparison) { return comparison.hasReference() ? texts::kTitle : texts::kCheckTitle; }
+
 PaperTexts textsFor(Comparison const& comparison, int pagesInAll) {
-    auto const both = fmt::format("{} / {}", titleOf(comparison.reference), titleOf(comparison.candidate));
-    return {fmt::format("{}: {}", texts::kTitle, both), std::string(texts::levelText(comparison.verdict.level)), fmt::format("Standin · {} · {}", texts::kTitle, both), std::string(texts::kFoot),
-            pagesInAll};
+    auto const title = titleText(comparison);
+    auto const parts = comparison.hasReference() ? fmt::format("{} / {}", titleOf(comparison.reference), titleOf(comparison.candidate)) : titleOf(comparison.candidate);
+    return {fmt::format("{}: {}", title, parts), verdictLevel(comparison), fmt::format("Standin · {} · {}", title, parts), std::string(texts::kFoot), pagesInAll};
 }
 
 // Returns the number of pages.
 int compose(Paper& paper, Content const& content) {
-    paper.write(paragraph(fmt::format("Standin · {}", texts::kTitle), TextSize::Subheading, inks::kSoft), paper.left(), paper.width());
+    paper.write(paragraph(fmt::format("Standin · {}", titleText(content.comparison)), TextSize::Subheading, inks::kSoft), paper.left(), paper.width());
     paper.advance(6);
     writeDocuments(paper, content.comparison);
     writeVerdict(paper, content.comparison);
     writeCautions(paper, content.comparison);
+    writeCellChecks(paper, content.comparison);
     writeFindings(paper, {content.comparison, content.sheets, content.cuttings});
+    writeDerived(paper, content.comparison);
     writeBenchTests(paper, content.benchTests);
     writeSections(paper, content);
     writeCoverage(paper, content);

@@ -76,6 +76,39 @@ TEST(PdfReport, ListsBenchTestsSectionsAndWhatWasNotRead) {
     }
 }
 
+TEST(PdfReport, ShowsCellChecksAndWhatWasWorkedOut) {
+    auto sample = sampleComparison();
+    auto& comparison = sample.comparison;
+    comparison.cellName = "Logger cell LC-7";
+    model::CellCheck check;
+    check.title = "Overcharge threshold, highest";
+    check.limit = "at most 4.25 V";
+    check.reference = model::CheckResult{"4.305 V", model::CheckOutcome::Violated, "reaches higher", {}};
+    check.candidate = model::CheckResult{"", model::CheckOutcome::Open, "not stated", {}};
+    comparison.cell = {check};
+    model::Derived derived;
+    derived.title = "Trip current";
+    derived.formula = "V / R";
+    derived.reference = model::WorkedValue{"2.1", "", "3.4", "A", {}, {}};
+    comparison.derived = {derived};
+    auto const text = allText(pdfOf(sample));
+    for (auto const* words : {"Logger cell LC-7", "Overcharge threshold, highest", "at most 4.25 V", "4.305 V", "not stated", "Trip current", "V / R"}) {
+        EXPECT_NE(placeOf(text, words), std::string::npos) << words << "\n" << text;
+    }
+}
+
+TEST(PdfReport, LeavesTheReferenceOutWhereTheCandidateStandsAlone) {
+    auto sample = sampleComparison();
+    sample.comparison.kind = model::ComparisonKind::CandidateAlone;
+    sample.comparison.reference = {};
+    sample.comparison.findings.clear();
+    sample.comparison.pairs.clear();
+    auto const text = allText(pdfOf(sample));
+    EXPECT_EQ(placeOf(text, "XK104"), std::string::npos);
+    EXPECT_NE(placeOf(text, "YL204"), std::string::npos);
+    EXPECT_NE(placeOf(text, "Check against the cell"), std::string::npos) << text;
+}
+
 TEST(PdfReport, SurvivesVeryLongTexts) {
     auto sample = sampleComparison();
     sample.comparison.findings[2].reference->text = std::string(30000, 'x');
