@@ -5,6 +5,9 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <iterator>
+#include <tuple>
+#include <utility>
 
 #include <fmt/format.h>
 

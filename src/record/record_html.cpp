@@ -28,6 +28,8 @@ constexpr std::string_view kRecordStyle = R"(
 .decision{margin:6px 0 0;padding-left:10px;border-left:3px solid var(--soft)}
 td.field{min-width:5em;height:2.2em}
 td.whole{white-space:nowrap}
+table.fields{table-layout:fixed}
+table.fields th:first-child{width:34%}
 table.plain th{width:14em}
 )";
 
@@ -135,7 +137,7 @@ std::string benchTests(Record const& record) {
     for (auto const& test : opened.tests) {
         html += fmt::format("<article class=\"card\"><h3>{} <small>{}</small></h3><p class=\"why\">{}</p>", escaped(test.title), escaped(test.id), escaped(test.procedure));
         html += fmt::format("<p class=\"why\">Set-up: {} Limits from: {}.</p>", escaped(test.setup), escaped(test.limitsFrom));
-        html += "<table><tr><th scope=\"col\">limit</th><th scope=\"col\">measured</th><th scope=\"col\">samples / lots</th><th scope=\"col\">instrument</th><th scope=\"col\">by, date</th>"
+        html += "<table class=\"fields\"><tr><th scope=\"col\">limit</th><th scope=\"col\">measured</th><th scope=\"col\">samples / lots</th><th scope=\"col\">instrument</th><th scope=\"col\">by, date</th>"
                 "<th scope=\"col\">judged</th></tr>";
         for (auto const& limit : test.limits) html += limitRows(record, test, limit.finding, report::limitText(limit));
         if (test.limits.empty()) html += limitRows(record, test, {}, test.limitsFrom);

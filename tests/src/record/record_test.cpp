@@ -114,6 +114,18 @@ TEST(Record, NothingForeignBreaksTheReader) {
     EXPECT_FALSE(parseRecord(std::string(1 << 20, '[') + "\n"));
 }
 
+TEST(Record, MoreEntriesThanAnyRecordHasAreRefused) {
+    auto record = sampleRecord();
+    while (record.entries.size() <= kMostEntries) {
+        record.entries.push_back(*signedEntry({{record.head().hash}, record.head().sequence + 1, "2031-05-04T09:00:00Z", Body{Signed{Role::Reviewer, ""}}}, ashdown()));
+    }
+    auto text = toText(record);
+    text.insert(text.size() - 1, *headLine({static_cast<std::int64_t>(record.entries.size()), record.head().hash, {}}, ashdown()));
+    auto const read = parseRecord(text);
+    ASSERT_FALSE(read);
+    EXPECT_THAT(read.error().message, HasSubstr("more than 4096 entries"));
+}
+
 // What a shell passes need not be UTF-8.
 TEST(Record, BadBytesInAReasonAreReplaced) {
     auto const record = with(sampleRecord(), Body{decision('1', Disposition::Open, "bad \xff byte")}, at(1, ashdown()));
