@@ -8,10 +8,12 @@
 #include <fmt/format.h>
 
 #include "model/names.h"
+#include "quantity/decimal.h"
 #include "report/html_escape.h"
 #include "report/texts.h"
 #include "report/wrapped_text.h"
 #include "risk/cell_texts.h"
+#include "risk/texts.h"
 
 namespace standin::report {
 
@@ -56,11 +58,12 @@ std::string outcomeText(CheckResult const& result) {
 std::string cellTitle(Comparison const& comparison) { return comparison.cellName.empty() ? std::string(texts::kUnnamedCell) : comparison.cellName; }
 
 std::string bounds(WorkedValue const& value) {
-    auto const shown = [](std::string const& bound) { return bound.empty() ? std::string("–") : bound; };
-    std::string text = fmt::format("{} / {} / {}", shown(value.min), shown(value.typ), shown(value.max));
-    if (value.unit == "month") text += " months";
-    else if (value.unit != "1") text += " " + value.unit;
-    return text;
+    auto const shown = [&value](std::string const& bound) {
+        auto const number = quantity::Decimal::parse(bound);
+        if (!number) return std::string("–");
+        return value.unit == "month" ? bound + " months" : risk::texts::amount(*number, value.unit);
+    };
+    return fmt::format("{} / {} / {}", shown(value.min), shown(value.typ), shown(value.max));
 }
 
 // Notes of the quantity and of both sides, each once.
@@ -140,17 +143,20 @@ void appendDerived(std::string& out, Comparison const& comparison) {
     out += fmt::format("\n{} ({})\n", capitals(texts::kWorkedOut), comparison.derived.size());
     appendWrapped(out, "", texts::kWorkedOutMeaning);
     for (auto const& derived : comparison.derived) {
+        bool const alike = derived.reference && derived.candidate && bounds(*derived.reference) == bounds(*derived.candidate);
         appendWrapped(out, "  - ", derived.title);
-        appendWrapped(out, "    ", derived.formula);
+        if (alike) {
+            appendWrapped(out, "    both       ", bounds(*derived.candidate));
+            continue;
+        }
         if (derived.reference) appendWrapped(out, "    reference  ", bounds(*derived.reference));
         if (derived.candidate) appendWrapped(out, "    candidate  ", bounds(*derived.candidate));
-        for (auto const* side : {&derived.candidate, &derived.reference}) {
-            if (!*side) continue;
-            appendWrapped(out, fmt::format("    {}  ", side == &derived.candidate ? texts::kFromCandidate : texts::kFromReference), risk::texts::inputList((*side)->inputs));
-            break;
-        }
+        appendWrapped(out, "    formula    ", derived.formula);
+        appendWrapped(out, "    from       ", risk::texts::inputList((derived.candidate ? derived.candidate : derived.reference)->inputs));
         for (auto const& note : notesOf(derived)) appendWrapped(out, "    note       ", note);
     }
+    out += texts::kWorkedOutRest;
+    out += '\n';
 }
 
 std::string derivedHtml(Comparison const& comparison) {

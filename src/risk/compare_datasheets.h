@@ -21,8 +21,8 @@ namespace standin::risk {
 struct CompareOptions {
     std::string referenceVariant;  // an orderable version as printed; empty: none chosen
     std::string candidateVariant;
-    std::optional<CellProfile> cell;  // checked against both parts
-    std::optional<Circuit> circuit;   // values that stand in neither sheet
+    std::optional<CellProfile> cell = {};  // checked against both parts
+    std::optional<Circuit> circuit = {};   // values that stand in neither sheet
     // Pictures of both, to see whether drawings that are stored otherwise look
     // otherwise. Borrowed; may be null.
     model::PagePictures* referencePictures = nullptr;

@@ -21,7 +21,7 @@ def output(command):
 def main():
     standin, root = sys.argv[1:3]
     schemas = {}
-    for name in ("datasheet", "comparison", "vocabulary", "corrections"):
+    for name in ("datasheet", "comparison", "vocabulary", "corrections", "cell", "circuit"):
         with open(os.path.join(root, f"src/report/schemas/standin.{name}.1.schema.json"), encoding="utf-8") as file:
             schemas[name] = json.load(file)
             jsonschema.Draft202012Validator.check_schema(schemas[name])
@@ -48,6 +48,16 @@ def main():
     jsonschema.validate(sheet, schemas["datasheet"])
     assert [p["corrected"] for p in sheet["parameters"] if p["corrected"]] == [["max"], ["parameter"]]
     checked += 3
+    given = [os.path.join(data, "protection", name) for name in ("cell.json", "circuit.json")]
+    for name, path in zip(("cell", "circuit"), given):
+        with open(path, encoding="utf-8") as file:
+            jsonschema.validate(json.load(file), schemas[name])
+    around = ["--cell", given[0], "--circuit", given[1]]
+    for command in (["compare", *pair], ["check", pair[1]]):
+        comparison = output([standin, *command, *around, "--json", "-"])
+        jsonschema.validate(comparison, schemas["comparison"])
+        assert len(comparison["cell"]) == 17 and len(comparison["derived"]) > 10, command
+    checked += 4
     vocabularies = os.path.join(root, "src/vocabulary/data")
     for name in sorted(os.listdir(vocabularies)):
         with open(os.path.join(vocabularies, name), encoding="utf-8") as file:

@@ -2,8 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "report/sample_comparison.h"
-#include "text/utf8.h"
+#include "sample_comparison.h"
 
 namespace standin::report {
 namespace {
@@ -44,7 +43,7 @@ TEST(CellSection, GravestFirstInText) {
     EXPECT_NE(out.find("asked for  no more than 4.300 V"), std::string::npos) << out;
     EXPECT_NE(out.find("reference  holds, at most 4.306 V"), std::string::npos) << out;
     EXPECT_NE(out.find("both       the circuit file gives no storage_time"), std::string::npos) << out;
-    for (std::size_t begin = 0; begin < out.size(); begin = out.find('\n', begin) + 1) EXPECT_LE(out.find('\n', begin) - begin, 82U);
+    for (std::size_t begin = 0; begin < out.size(); begin = out.find('\n', begin) + 1) EXPECT_LE(out.find('\n', begin) - begin, 84U) << "80 columns, and a dash or two of several bytes";
 }
 
 TEST(CellSection, NothingWithoutACell) {
@@ -82,8 +81,8 @@ TEST(CellSection, WorkedOutShowsFormulaInputsAndNotes) {
     appendDerived(out, withChecks());
     EXPECT_NE(out.find("WORKED OUT (1)"), std::string::npos) << out;
     EXPECT_NE(out.find("I = V / R"), std::string::npos);
-    EXPECT_NE(out.find("reference  2.5 / 3.75 / 5.469 A"), std::string::npos) << out;
-    EXPECT_NE(out.find("candidate  2.5 / 3.75 / – A"), std::string::npos) << out;
+    EXPECT_NE(out.find("reference  2.5 A / 3.75 A / 5.469 A"), std::string::npos) << out;
+    EXPECT_NE(out.find("candidate  2.5 A / 3.75 A / –"), std::string::npos) << out;
     EXPECT_NE(out.find("Candidate: The upper bound is missing."), std::string::npos) << out;
     auto const html = derivedHtml(withChecks());
     EXPECT_NE(html.find("(page 3)"), std::string::npos);

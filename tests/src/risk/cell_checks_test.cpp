@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-#include "risk/invented_protector.h"
+#include "src/risk/invented_protector.h"
 
 namespace standin::risk {
 namespace {

@@ -8,7 +8,7 @@
 #include "quantity/formula.h"
 #include "risk/cell_texts.h"
 #include "risk/compare_datasheets.h"
-#include "risk/invented_protector.h"
+#include "src/risk/invented_protector.h"
 
 namespace standin::risk {
 namespace {

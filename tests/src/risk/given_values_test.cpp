@@ -5,6 +5,7 @@
 #include <iterator>
 
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 #include "risk/cell_profile.h"
 #include "risk/circuit.h"
@@ -56,6 +57,17 @@ TEST(GivenValues, EveryExampleCanBeRead) {
         EXPECT_TRUE(circuit) << members << ": " << (circuit ? "" : circuit.error().message);
         EXPECT_TRUE(quantity::dimensionOf(member.unit)) << member.name;
     }
+}
+
+TEST(GivenValues, TheSchemasListTheMembers) {
+    auto const expectListed = [](char const* schema, std::span<Member const> members) {
+        std::ifstream file(std::string(STANDIN_SOURCE) + "/src/report/schemas/" + schema, std::ios::binary);
+        auto const properties = nlohmann::json::parse(file).at("properties");
+        EXPECT_EQ(properties.size(), members.size() + 2) << "and \"schema\" and \"name\"";
+        for (auto const& member : members) EXPECT_TRUE(properties.contains(std::string(member.name))) << member.name;
+    };
+    expectListed("standin.cell.1.schema.json", cellMembers());
+    expectListed("standin.circuit.1.schema.json", circuitMembers());
 }
 
 struct Fault {
