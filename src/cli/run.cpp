@@ -14,6 +14,7 @@
 #include "cli/outputs.h"
 #include "cli/pictures.h"
 #include "cli/record_run.h"
+#include "compare/variant_choice.h"
 #include "model/comparison_json.h"
 #include "model/datasheet_json.h"
 #include "report/csv_report.h"
@@ -52,15 +53,9 @@ int trouble(Error const& error) {
 // Keeps the chosen version's rows and those that hold for every version.
 Result<void> keepVariant(model::Datasheet& sheet, std::string const& variant) {
     if (variant.empty()) return {};
-    auto const known = risk::knownVariants(sheet);
-    auto const chosen = risk::findVariant(known, variant);
-    if (!chosen) {
-        std::string list;
-        for (auto const& name : known) list += (list.empty() ? "" : ", ") + name;
-        auto const message = list.empty() ? fmt::format("covers no versions; leave '{}' out", variant) : fmt::format("has no version '{}'; it has {}", variant, list);
-        return tl::unexpected(Error{ErrorKind::Usage, message, sheet.document.file});
-    }
-    std::erase_if(sheet.parameters, [&](auto const& p) { return !p.variant.empty() && p.variant != *chosen; });
+    auto const chosen = risk::chosenVariant(sheet, variant);
+    if (!chosen) return tl::unexpected(chosen.error());
+    std::erase_if(sheet.parameters, [&](auto const& p) { return compare::isOtherVariant(p.variant, *chosen); });
     std::erase_if(sheet.ordering, [&](auto const& o) { return o.code != *chosen; });
     return {};
 }

@@ -15,6 +15,7 @@
 #include "compare/assignment.h"
 #include "compare/conditions.h"
 #include "compare/relation.h"
+#include "compare/variant_choice.h"
 #include "quantity/condition.h"
 #include "text/fold.h"
 
@@ -79,12 +80,6 @@ Profile profileOf(Parameter const& p, PrintedRows const& rows, int index, Condit
     return profile;
 }
 
-bool isOtherVariant(Parameter const& p, std::string const& chosenKey) {
-    if (chosenKey.empty() || p.variant.empty()) return false;
-    std::string const key = text::foldKey(p.variant);
-    return key.find(chosenKey) == std::string::npos && chosenKey.find(key) == std::string::npos;
-}
-
 int filledColumns(Parameter const& p) { return (p.min ? 1 : 0) | (p.typ ? 2 : 0) | (p.max ? 4 : 0); }
 
 class Pairing {
@@ -102,9 +97,8 @@ public:
 
 private:
     static void select(model::Datasheet const& sheet, std::string const& chosen, std::vector<int>& selected, std::vector<int>& others) {
-        std::string const key = text::foldKey(chosen);
         for (std::size_t i = 0; i < sheet.parameters.size(); ++i) {
-            (isOtherVariant(sheet.parameters[i], key) ? others : selected).push_back(static_cast<int>(i));
+            (isOtherVariant(sheet.parameters[i].variant, chosen) ? others : selected).push_back(static_cast<int>(i));
         }
     }
 

@@ -20,7 +20,28 @@ namespace {
 
 constexpr std::size_t kMostListed = 12;
 
-// The variant as the sheet prints it, or an error that lists those that it has.
+}  // namespace
+
+std::vector<std::string> knownVariants(model::Datasheet const& datasheet) {
+    std::vector<std::string> known;
+    std::unordered_set<std::string> seen;
+    auto const add = [&](std::string const& variant) {
+        if (!variant.empty() && seen.insert(variant).second) known.push_back(variant);
+    };
+    for (auto const& line : datasheet.ordering) add(line.code);
+    for (auto const& parameter : datasheet.parameters) add(parameter.variant);
+    return known;
+}
+
+std::optional<std::string> findVariant(std::vector<std::string> const& known, std::string const& wanted) {
+    if (auto const exact = std::find(known.begin(), known.end(), wanted); exact != known.end()) return *exact;
+    std::string const key = text::foldKey(wanted);
+    for (auto const& variant : known) {
+        if (!key.empty() && text::foldKey(variant) == key) return variant;
+    }
+    return std::nullopt;
+}
+
 model::Result<std::string> chosenVariant(model::Datasheet const& sheet, std::string const& wanted) {
     if (wanted.empty()) return std::string();
     auto const known = knownVariants(sheet);
@@ -64,28 +85,6 @@ int parametersChecked(model::Comparison const& comparison) {
 bool isGapOfOneSheet(model::Finding const& finding) {
     if (finding.kind != model::FindingKind::Coverage || !finding.candidate) return false;
     return finding.title != compare::kProseInTwoLanguages && finding.title != compare::kPinsInOneSheet && finding.title != compare::kDoubtfulPairing;
-}
-
-}  // namespace
-
-std::vector<std::string> knownVariants(model::Datasheet const& datasheet) {
-    std::vector<std::string> known;
-    std::unordered_set<std::string> seen;
-    auto const add = [&](std::string const& variant) {
-        if (!variant.empty() && seen.insert(variant).second) known.push_back(variant);
-    };
-    for (auto const& line : datasheet.ordering) add(line.code);
-    for (auto const& parameter : datasheet.parameters) add(parameter.variant);
-    return known;
-}
-
-std::optional<std::string> findVariant(std::vector<std::string> const& known, std::string const& wanted) {
-    if (auto const exact = std::find(known.begin(), known.end(), wanted); exact != known.end()) return *exact;
-    std::string const key = text::foldKey(wanted);
-    for (auto const& variant : known) {
-        if (!key.empty() && text::foldKey(variant) == key) return variant;
-    }
-    return std::nullopt;
 }
 
 model::Result<model::Comparison> compareDatasheets(model::Datasheet const& reference, model::Datasheet const& candidate, CompareOptions const& options,

@@ -44,6 +44,10 @@ struct CompareOptions {
 // parameters, as printed, in document order, each once.
 [[nodiscard]] std::vector<std::string> knownVariants(model::Datasheet const& datasheet);
 
+// The version as the sheet prints it; empty where none is wanted. Error: Usage where
+// the sheet does not have it; the message lists those that it has.
+[[nodiscard]] model::Result<std::string> chosenVariant(model::Datasheet const& sheet, std::string const& wanted);
+
 // The known version that `wanted` means: as printed, or the same after folding
 // case, blanks and hyphens.
 [[nodiscard]] std::optional<std::string> findVariant(std::vector<std::string> const& known, std::string const& wanted);

@@ -9,6 +9,8 @@
 
 #include <gtest/gtest.h>
 
+#include "model/datasheet_json.h"
+
 #include "report/pdf/pdf_report.h"
 
 namespace standin::cli {
@@ -175,6 +177,31 @@ TEST_F(RunTest, TheOverlayShowsEveryPage) {
     auto const fromJson = runWith({"read", path("sheet.json"), "--overlay", path("none.html")});
     EXPECT_EQ(fromJson.status, kTrouble);
     EXPECT_FALSE(fs::exists(path("none.html")));
+}
+
+// Rows that several versions share stay; a version that the sheet lacks is trouble.
+TEST_F(RunTest, ReadKeepsTheRowsOfTheChosenVersion) {
+    model::Datasheet sheet;
+    sheet.document.file = "invented.pdf";
+    for (auto const* variant : {"", "XQ20A", "XQ20B", "XQ20A, XQ20B"}) {
+        model::Parameter parameter;
+        parameter.name = "Delay of " + std::string(*variant == '\0' ? "all" : variant);
+        parameter.variant = variant;
+        parameter.page = 1;
+        sheet.parameters.push_back(parameter);
+    }
+    sheet.ordering = {{"XQ20A", {}, "", 1, {}}, {"XQ20B", {}, "", 1, {}}};
+    std::ofstream(path("sheet.json")) << model::toJson(sheet);
+    auto const ended = runWith({"read", path("sheet.json"), "--variant", "xq20-b"});
+    EXPECT_EQ(ended.status, kNothingFound) << ended.errors;
+    EXPECT_NE(ended.output.find("Delay of all"), std::string::npos);
+    EXPECT_NE(ended.output.find("Delay of XQ20A, XQ20B"), std::string::npos);
+    EXPECT_EQ(ended.output.find("[XQ20A]"), std::string::npos);
+    EXPECT_NE(ended.output.find("ORDERING (1)"), std::string::npos);
+    EXPECT_NE(runWith({"read", path("sheet.json")}).output.find("ORDERING (2)"), std::string::npos);
+    auto const unknown = runWith({"read", path("sheet.json"), "--variant", "ZZ"});
+    EXPECT_EQ(unknown.status, kTrouble);
+    EXPECT_NE(unknown.errors.find("XQ20A"), std::string::npos);
 }
 
 TEST_F(RunTest, AUsersVocabularyIsAddedOrRefused) {

@@ -1,0 +1,22 @@
+#include "compare/variant_choice.h"
+
+#include <gtest/gtest.h>
+
+namespace standin::compare {
+namespace {
+
+TEST(IsOtherVariant, KeepsRowsThatHoldForTheChosenOne) {
+    struct Case {
+        char const* printed;
+        char const* chosen;
+        bool other;
+    };
+    Case const cases[] = {
+        {"", "XQ20B", false},        {"XQ20B", "", false},       {"XQ20B", "XQ20B", false},      {"XQ20A, XQ20B", "XQ20B", false},
+        {"xq20-b", "XQ20B", false},  {"XQ20", "XQ20-B5", false}, {"XQ20A", "XQ20B", true},       {"XQ21A, XQ21C", "XQ20B", true},
+    };
+    for (auto const& c : cases) EXPECT_EQ(isOtherVariant(c.printed, c.chosen), c.other) << c.printed << " / " << c.chosen;
+}
+
+}  // namespace
+}  // namespace standin::compare
