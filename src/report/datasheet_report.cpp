@@ -14,6 +14,8 @@ using namespace model;
 
 namespace {
 
+constexpr double kDoubted = 0.7;  // rows below are marked; comparison lists the same ones
+
 void appendHeading(std::string& out, std::string_view heading, std::size_t count) { out += fmt::format("\n{} ({})\n", heading, count); }
 
 void appendParameter(std::string& out, Parameter const& p) {
@@ -24,6 +26,10 @@ void appendParameter(std::string& out, Parameter const& p) {
     auto values = valuesOf(p);
     if (auto const condition = conditionOf(p); !condition.empty()) values += "   (" + condition + ")";
     appendWrapped(out, "         ", values);
+    if (p.confidence.score <= 0 || p.confidence.score >= kDoubted) return;
+    std::string reasons;
+    for (auto const& reason : p.confidence.reasons) reasons += (reasons.empty() ? "" : "; ") + reason;
+    appendWrapped(out, "         ", "may be misread: " + reasons);
 }
 
 }  // namespace

@@ -38,6 +38,14 @@ TEST(DatasheetText, SaysWhatWasUnderstood) {
     }
 }
 
+TEST(DatasheetText, MarksRowsThatMayBeMisread) {
+    auto sure = sheet();
+    sure.parameters[0].confidence = {0.9, {"no symbol printed"}};
+    EXPECT_EQ(datasheetText(sure).find("may be misread"), std::string::npos);
+    sure.parameters[0].confidence = {0.6, {"no column titles", "no unit"}};
+    EXPECT_NE(datasheetText(sure).find("may be misread: no column titles; no unit"), std::string::npos);
+}
+
 TEST(DatasheetText, EveryLineFitsIntoEightyColumns) {
     auto const text = datasheetText(sheet());
     std::size_t begin = 0;
