@@ -107,6 +107,20 @@ bool similarSize(Field const& a, Field const& b) {
     return alike(a.width(), b.width()) && alike(a.height(), b.height());
 }
 
+// White where letters stand: two typefaces are no two drawings.
+void blank(Picture& picture, std::vector<model::Rect> const& lettering) {
+    constexpr model::Points kAround = 1;
+    for (auto const& letters : lettering) {
+        auto const box = letters.grown(kAround);
+        int const left = std::clamp(picture.column(box.x0), 0, picture.width);
+        int const right = std::clamp(picture.column(box.x1), left, picture.width);
+        for (int row = std::max(0, picture.row(box.y0)); row < std::min(picture.height, picture.row(box.y1)); ++row) {
+            auto const start = picture.rgb.begin() + (static_cast<std::ptrdiff_t>(row) * picture.width + left) * 3;
+            std::fill_n(start, static_cast<std::ptrdiff_t>(right - left) * 3, std::uint8_t{255});
+        }
+    }
+}
+
 }  // namespace
 
 DrawingMatch matchPictures(Picture const& reference, Picture const& candidate) {
@@ -123,9 +137,11 @@ DrawingMatch matchPictures(Picture const& reference, Picture const& candidate) {
 
 DrawingMatch matchDrawings(DrawingPlace const& reference, DrawingPlace const& candidate) {
     if (reference.pictures == nullptr || candidate.pictures == nullptr) return DrawingMatch::Unknown;
-    auto const r = reference.pictures->render(reference.page, reference.box, kScale);
-    auto const c = candidate.pictures->render(candidate.page, candidate.box, kScale);
+    auto r = reference.pictures->render(reference.page, reference.box, kScale);
+    auto c = candidate.pictures->render(candidate.page, candidate.box, kScale);
     if (!r || !c) return DrawingMatch::Unknown;
+    blank(*r, reference.lettering);
+    blank(*c, candidate.lettering);
     return matchPictures(*r, *c);
 }
 

@@ -7,6 +7,7 @@
 #pragma once
 
 #include <cstdint>
+#include <vector>
 
 #include "model/page_picture.h"
 
@@ -17,7 +18,8 @@ enum class DrawingMatch : std::uint8_t { Same, Different, Unknown };
 struct DrawingPlace {
     model::PagePictures* pictures = nullptr;  // borrowed; null: none
     int page = 0;
-    model::Rect box;  // points of the page
+    model::Rect box;                     // points of the page
+    std::vector<model::Rect> lettering;  // is compared as text; left out of the picture
 };
 
 // Draws both places, brings them to one place and size, and looks for ink of one

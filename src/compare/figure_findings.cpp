@@ -148,8 +148,12 @@ std::vector<LetteringChange> lettering(Figure const& r, Figure const& c, Words w
 // Two makers draw the same thing each in his own way, and nothing follows from it:
 // only where one drawing went into both sheets does a change of it mean something.
 bool isOneDrawing(Figure const& r, Figure const& c, SheetPair const& sheets) {
-    constexpr std::size_t kTellingWords = 4;
-    return sheets.oneText() || (letteringWords(r).size() >= kTellingWords && letteringKey(r) == letteringKey(c));
+    if (sheets.inPlace(r.page) && samePlace(r, c)) return true;
+    auto const& reference = sheets.reference.document;
+    auto const& candidate = sheets.candidate.document;
+    bool const sameMaker = !reference.maker.empty() && reference.maker == candidate.maker;
+    bool const samePart = std::find_first_of(reference.partNumbers.begin(), reference.partNumbers.end(), candidate.partNumbers.begin(), candidate.partNumbers.end()) != reference.partNumbers.end();
+    return sheets.oneText() && (sameMaker || samePart);
 }
 
 // Looks at drawings; only at so many, for each costs a page.
@@ -160,11 +164,16 @@ public:
     DrawingMatch match(Figure const& r, Figure const& c) {
         if (m_looked >= kMostLooked) return DrawingMatch::Unknown;
         ++m_looked;
-        return matchDrawings({m_options.referencePictures, r.page, r.box}, {m_options.candidatePictures, c.page, c.box});
+        return matchDrawings({m_options.referencePictures, r.page, r.box, boxesOf(r)}, {m_options.candidatePictures, c.page, c.box, boxesOf(c)});
     }
 
 private:
     static constexpr int kMostLooked = 40;
+    static std::vector<model::Rect> boxesOf(Figure const& figure) {
+        std::vector<model::Rect> boxes;
+        for (auto const& piece : figure.texts) boxes.push_back(piece.box);
+        return boxes;
+    }
     AlignOptions const& m_options;
     int m_looked = 0;
 };

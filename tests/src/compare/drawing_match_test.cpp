@@ -2,6 +2,8 @@
 // is not.
 #include "compare/drawing_match.h"
 
+#include <utility>
+
 #include <gtest/gtest.h>
 
 namespace standin::compare {
@@ -75,6 +77,27 @@ TEST(MatchPictures, PaleTintsAreNoInk) {
     Canvas beside = plan();
     for (int y = 145; y < 178; ++y) beside.line(22, y, 78, y, 235);
     EXPECT_EQ(matchPictures(again.picture(), beside.picture()), DrawingMatch::Same);
+}
+
+// Gives one picture for every place.
+class OnePicture final : public model::PagePictures {
+public:
+    explicit OnePicture(Picture picture) : m_picture(std::move(picture)) {}
+    [[nodiscard]] int pageCount() const override { return 1; }
+    [[nodiscard]] model::Result<model::Rect> pageBox(int) const override { return m_picture.box; }
+    [[nodiscard]] model::Result<Picture> render(int, model::Rect const&, double) override { return m_picture; }
+
+private:
+    Picture m_picture;
+};
+
+TEST(MatchDrawings, LeavesLetteringToTheText) {
+    OnePicture reference(plan().picture());
+    OnePicture candidate(plan().line(100, 100, 130, 100).line(100, 104, 130, 104).picture());  // letters in another face
+    EXPECT_EQ(matchDrawings({&reference, 1, {}, {}}, {&candidate, 1, {}, {}}), DrawingMatch::Different);
+    std::vector<model::Rect> const lettering{{98, 96, 132, 108}};
+    EXPECT_EQ(matchDrawings({&reference, 1, {}, lettering}, {&candidate, 1, {}, lettering}), DrawingMatch::Same);
+    EXPECT_EQ(matchDrawings({&reference, 1, {}, {{-50, -50, 5, 900}}}, {&reference, 1, {}, {}}), DrawingMatch::Same) << "boxes may stick out";
 }
 
 TEST(MatchDrawings, IsUnknownWithoutPictures) { EXPECT_EQ(matchDrawings({}, {}), DrawingMatch::Unknown); }
