@@ -1,4 +1,4 @@
-// Tested by tests/src/cli/run_test.cpp.
+// Tested by tests/src/cli/pictures_test.cpp.
 #include "cli/pictures.h"
 
 #include <utility>
