@@ -162,7 +162,7 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     append(drafts, findFeatureDifferences(sheets));
     append(drafts, findPinDifferences(sheets));
     append(drafts, findOrderingDifferences(sheets));
-    append(drafts, findRowDifferences(sheets));
+    append(drafts, findRowDifferences(sheets, pairing));
     std::vector<Draft> figures = findFigureDifferences(sheets).drafts;
     std::vector<Draft> furniture = findFurnitureDifferences(sheets);
     ProseFindings prose = proseReading.get();

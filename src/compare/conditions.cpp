@@ -56,6 +56,13 @@ std::string withoutPhrases(std::string_view printed) {
 
 enum class Scope { Own, Table };
 
+// "GND = 0 V" says where voltages are measured from.
+bool isGroundAtZero(Part const& part) {
+    if ((part.symbol != "gnd" && part.symbol != "vss" && part.symbol != conditionSymbolKey("GND")) || part.interval.unit != "V" || part.interval.lo || part.interval.hi) return false;
+    auto const value = part.interval.typ ? Decimal::parse(*part.interval.typ) : std::nullopt;
+    return value && value->isZero();
+}
+
 void addParts(std::string_view text, Scope scope, ConditionMemo& memo, std::vector<Part>& parts) {
     if (text.empty()) return;
     std::size_t const ownCount = parts.size();
@@ -66,6 +73,7 @@ void addParts(std::string_view text, Scope scope, ConditionMemo& memo, std::vect
             part.interval = read.interval;
             // Only a value is printed ("25 °C"): the unit tells which quantity.
             if (part.symbol.empty()) part.symbol = part.interval.unit == "degC" ? "ta" : "value:" + part.interval.unit;
+            if (isGroundAtZero(part)) continue;
             bool const known = std::any_of(parts.begin(), parts.begin() + static_cast<std::ptrdiff_t>(scope == Scope::Table ? ownCount : 0),
                                            [&](Part const& other) { return other.symbol == part.symbol; });
             if (known) continue;
@@ -203,15 +211,24 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
     return referenceAlone || candidateAlone ? ConditionRelation::OneUnstated : ConditionRelation::Same;
 }
 
-double conditionLikeness(ConditionRelation relation) {
+double conditionLikeness(ConditionRelation relation, StatedConditions const& reference, StatedConditions const& candidate) {
     switch (relation) {
         case ConditionRelation::Same: return 1;
         case ConditionRelation::OneUnstated: return 0.75;
         case ConditionRelation::Harsher:
         case ConditionRelation::Milder: return 0.5;
-        case ConditionRelation::Unordered: return 0;
+        case ConditionRelation::Unordered: break;
     }
-    return 0;
+    // Rows of one parameter at several loads: the one that shares most conditions.
+    constexpr double kWhereAllAgree = 0.6;
+    auto const agreeing = std::count_if(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
+        return std::any_of(candidate.parts.begin(), candidate.parts.end(), [&](Part const& other) {
+            if (part.symbol != other.symbol || part.words != other.words) return false;
+            return part.symbol.empty() || relateIntervals(part.interval, other.interval) == ConditionRelation::Same;
+        });
+    });
+    auto const stated = std::max(reference.parts.size(), candidate.parts.size());
+    return stated == 0 ? 0 : kWhereAllAgree * static_cast<double>(agreeing) / static_cast<double>(stated);
 }
 
 }  // namespace standin::compare

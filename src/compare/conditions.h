@@ -52,7 +52,8 @@ private:
 [[nodiscard]] model::ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate, ConditionMemo& memo);
 [[nodiscard]] model::ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate);
 
-// 1: the same; 0.75: one unstated; 0.5: ordered; 0: unordered. For weighing pairings.
-[[nodiscard]] double conditionLikeness(model::ConditionRelation relation);
+// 1: the same; 0.75: one unstated; 0.5: ordered; below: by the share of the parts
+// that agree, 0: none does. For weighing pairings.
+[[nodiscard]] double conditionLikeness(model::ConditionRelation relation, StatedConditions const& reference, StatedConditions const& candidate);
 
 }  // namespace standin::compare

@@ -10,6 +10,7 @@
 
 #include <fmt/format.h>
 
+#include "compare/variant_words.h"
 #include "quantity/numbers.h"
 #include "text/fold.h"
 
@@ -140,12 +141,23 @@ std::optional<model::Side> correctionsSide(model::DocumentInfo const& document) 
     return first == nullptr ? std::nullopt : listSide(list, first->page, first->box);
 }
 
+// A column in millimetres beside one in inches, or at another temperature, is no version of a part.
+bool isOrderable(model::Parameter const& p) {
+    if (p.variant.empty() || p.kind == model::ParameterKind::Mechanical) return false;
+    std::string const key = text::foldKey(p.variant);
+    auto const names = [&key](std::string_view word) { return key.find(word) != std::string::npos; };
+    if (names("millimet") || names("inch") || names("dimension")) return false;
+    VariantWords const words = variantWords(p.variant);
+    bool const temperature = p.variant.find("°C") != std::string::npos || p.variant.find("℃") != std::string::npos;
+    return !temperature || !words.codes.empty();
+}
+
 std::vector<std::string> variantsOf(model::Datasheet const& sheet, std::vector<int> const& unpaired) {
     std::set<std::string> all;
     for (auto const& p : sheet.parameters) {
-        if (!p.variant.empty()) all.insert(p.variant);
+        if (isOrderable(p)) all.insert(p.variant);
     }
-    bool const concerned = std::any_of(unpaired.begin(), unpaired.end(), [&](int i) { return !sheet.parameters[static_cast<std::size_t>(i)].variant.empty(); });
+    bool const concerned = std::any_of(unpaired.begin(), unpaired.end(), [&](int i) { return isOrderable(sheet.parameters[static_cast<std::size_t>(i)]); });
     return all.size() > 1 && concerned ? std::vector<std::string>(all.begin(), all.end()) : std::vector<std::string>{};
 }
 

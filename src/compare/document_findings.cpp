@@ -10,6 +10,7 @@
 #include <set>
 #include <string>
 #include <unordered_map>
+#include <unordered_set>
 
 #include "compare/assignment.h"
 #include "text/fold.h"
@@ -64,6 +65,18 @@ Draft sectionDraft(Relation relation, Section const* r, Section const* c) {
     return draft;
 }
 
+// What a sheet prints beside its headings: a heading of the one may have been taken for
+// a running head or a sentence in the other.
+std::unordered_set<Key> textsOf(model::Datasheet const& sheet) {
+    std::unordered_set<Key> texts;
+    for (auto const& furniture : sheet.furniture) texts.insert(keyOf(furniture.text));
+    for (auto const& sentence : sheet.text) texts.insert(keyOf(sentence.text));
+    for (auto const& section : sheet.sections) texts.insert(keyOf(section.title));
+    return texts;
+}
+
+bool isPrinted(std::unordered_set<Key> const& texts, Section const& section) { return texts.count(keyOf(section.title)) > 0; }
+
 }  // namespace
 
 SectionFindings pairSections(SheetPair const& sheets) {
@@ -117,11 +130,16 @@ SectionFindings pairSections(SheetPair const& sheets) {
         ofReference[static_cast<std::size_t>(edge.reference)] = edge.candidate;
         ofCandidate[static_cast<std::size_t>(edge.candidate)] = edge.reference;
     }
+    auto const inReference = textsOf(sheets.reference);
+    auto const inCandidate = textsOf(sheets.candidate);
     for (std::size_t i = 0; i < reference.size(); ++i) {
         int const j = ofReference[i];
         if (j < 0) {
             result.pairs.push_back({reference[i].id, {}, 0, 0});
-            if (sheets.sameLanguage) result.drafts.push_back(sectionDraft(Relation::OnlyReference, &reference[i], nullptr));
+            if (sheets.sameLanguage) {
+                result.drafts.push_back(sectionDraft(Relation::OnlyReference, &reference[i], nullptr));
+                result.drafts.back().weak = isPrinted(inCandidate, reference[i]);
+            }
             continue;
         }
         auto const& other = candidate[static_cast<std::size_t>(j)];
@@ -132,7 +150,9 @@ SectionFindings pairSections(SheetPair const& sheets) {
     for (std::size_t j = 0; j < candidate.size(); ++j) {
         if (ofCandidate[j] >= 0) continue;
         result.pairs.push_back({{}, candidate[j].id, 0, 0});
-        if (sheets.sameLanguage) result.drafts.push_back(sectionDraft(Relation::OnlyCandidate, nullptr, &candidate[j]));
+        if (!sheets.sameLanguage) continue;
+        result.drafts.push_back(sectionDraft(Relation::OnlyCandidate, nullptr, &candidate[j]));
+        result.drafts.back().weak = isPrinted(inReference, candidate[j]);
     }
     return result;
 }
@@ -185,11 +205,15 @@ std::vector<Draft> findFurnitureDifferences(SheetPair const& sheets) {
     std::vector<Draft> drafts;
     std::map<std::pair<Key, Key>, std::size_t> told;  // the same change on further pages is told once
     std::vector<int> onlyReference;
+    auto const countsItsPage = [](model::Datasheet const& sheet, Instance const& instance) {
+        return isOwnPageNumber(instance.furniture->text, instance.place.page, sheet.document.pages);
+    };
     for (int const i : freeReference) {
         auto const& r = reference[static_cast<std::size_t>(i)];
         auto& list = onPage[r.place.page];
         int best = -1;
-        double most = 0.2;
+        // Two makers' heads stand at one place without being one text.
+        double most = sheets.oneText() ? 0.2 : 0.7;
         for (std::size_t k = 0; k < list.size(); ++k) {
             auto const& c = candidate[static_cast<std::size_t>(list[k])];
             if (c.furniture->kind != r.furniture->kind) continue;
@@ -208,6 +232,9 @@ std::vector<Draft> findFurnitureDifferences(SheetPair const& sheets) {
         auto const& c = candidate[static_cast<std::size_t>(list[static_cast<std::size_t>(best)])];
         met[static_cast<std::size_t>(list[static_cast<std::size_t>(best)])] = 1;
         list.erase(list.begin() + best);
+        if (countsItsPage(sheets.reference, r) && countsItsPage(sheets.candidate, c)) continue;
+        // The lines of one foot in another order of reading.
+        if (tokensOf(r.furniture->text) == tokensOf(c.furniture->text)) continue;
         bool const pageNumbers = r.furniture->kind == Furniture::Kind::PageNumber;
         auto const change = pageNumbers ? std::make_pair(Key{1}, Key{1}) : std::make_pair(keyOfInstance(r), keyOfInstance(c));
         auto const [found, isNew] = told.emplace(change, drafts.size());

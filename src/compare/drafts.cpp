@@ -6,6 +6,7 @@
 #include "compare/drafts.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <utility>
 
@@ -68,12 +69,23 @@ void complete(Draft& higher, Draft const& lower) {
     if (half && finding.reference && finding.candidate && higher.rank != Rank::Feature) finding.relation = model::Relation::NotComparable;
 }
 
+// Of the values that a parameter's side states, does the text print every one?
+bool printsValues(model::Side const& side, std::string const& text) {
+    std::string const printed = spaceless(text);
+    std::array<std::string const*, 3> const values{&side.min, &side.typ, &side.max};
+    return std::all_of(values.begin(), values.end(), [&](std::string const* value) { return value->empty() || printed.find(spaceless(*value)) != std::string::npos; });
+}
+
 // What the lower draft shows and the higher does not is shown by the higher too.
 void show(Draft& higher, Draft const& lower) {
     auto& finding = higher.finding;
     if (!contains(finding.reference, lower.finding.reference) || !contains(finding.candidate, lower.finding.candidate)) {
-        if (finding.reference && lower.finding.reference) finding.reference->text = lower.finding.reference->text;
-        if (finding.candidate && lower.finding.candidate) finding.candidate->text = lower.finding.candidate->text;
+        // A text that only lies over the row is not the row.
+        auto const take = [](std::optional<model::Side>& mine, std::optional<model::Side> const& other) {
+            if (mine && other && printsValues(*mine, other->text)) mine->text = other->text;
+        };
+        take(finding.reference, lower.finding.reference);
+        take(finding.candidate, lower.finding.candidate);
     }
 }
 

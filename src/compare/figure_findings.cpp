@@ -50,8 +50,29 @@ std::vector<FigureWord> letteringWords(Figure const& figure, Words which = Words
     return words;
 }
 
-// A changed word with what is lettered around it, where that is short.
-std::string inContext(FigureWord const& word) { return word.piece->text.size() <= kShownPiece ? word.piece->text : word.text; }
+// A changed word with what is lettered around it, where that is short: the rest of its
+// piece, and pieces that touch it on its line (an exponent, an index, a unit).
+std::string inContext(FigureWord const& word, Figure const& figure) {
+    constexpr float kTouching = 0.25F;  // of the height of a letter
+    constexpr int kMostTouching = 4;    // pieces on either side
+    std::string text = word.piece->text.size() <= kShownPiece ? word.piece->text : word.text;
+    model::Rect box = word.piece->box;
+    model::PlacedText const* last = word.piece;
+    for (int step = 0; step < 2 * kMostTouching && text.size() <= kShownPiece; ++step) {
+        auto const touches = [&](model::PlacedText const& piece) {
+            if (&piece == last || piece.page != word.piece->page || piece.text.size() > kShownPiece) return false;
+            float const gap = kTouching * std::min(box.height(), piece.box.height());
+            bool const beside = std::abs(piece.box.x0 - box.x1) < gap || std::abs(box.x0 - piece.box.x1) < gap;
+            return beside && piece.box.y0 < box.y1 && piece.box.y1 > box.y0;
+        };
+        auto const found = std::find_if(figure.texts.begin(), figure.texts.end(), touches);
+        if (found == figure.texts.end()) break;
+        text = found->box.x0 < box.x0 ? found->text + text : text + found->text;
+        box = model::united(box, found->box);
+        last = &*found;
+    }
+    return text;
+}
 
 Key letteringKey(Figure const& figure) {
     Key key = 0;
@@ -134,13 +155,13 @@ std::vector<LetteringChange> lettering(Figure const& r, Figure const& c, Words w
         if (ofReference[static_cast<std::size_t>(pair.reference)] >= 0 || ofCandidate[static_cast<std::size_t>(pair.candidate)] >= 0) continue;
         ofReference[static_cast<std::size_t>(pair.reference)] = pair.candidate;
         ofCandidate[static_cast<std::size_t>(pair.candidate)] = pair.reference;
-        changes.push_back({inContext(referenceWords[static_cast<std::size_t>(pair.reference)]), inContext(candidateWords[static_cast<std::size_t>(pair.candidate)])});
+        changes.push_back({inContext(referenceWords[static_cast<std::size_t>(pair.reference)], r), inContext(candidateWords[static_cast<std::size_t>(pair.candidate)], c)});
     }
     for (std::size_t i = 0; i < referenceWords.size(); ++i) {
-        if (ofReference[i] < 0) changes.push_back({inContext(referenceWords[i]), {}});
+        if (ofReference[i] < 0) changes.push_back({inContext(referenceWords[i], r), {}});
     }
     for (std::size_t j = 0; j < candidateWords.size(); ++j) {
-        if (ofCandidate[j] < 0) changes.push_back({{}, inContext(candidateWords[j])});
+        if (ofCandidate[j] < 0) changes.push_back({{}, inContext(candidateWords[j], c)});
     }
     return changes;
 }
@@ -187,7 +208,14 @@ void compareFigures(Figure const& r, Figure const& c, SheetPair const& sheets, D
     // A caption that only one sheet sets as such is compared with the text.
     bool const bothCaptioned = sheets.sameLanguage && !r.caption.empty() && !c.caption.empty();
     bool const captionsDiffer = bothCaptioned && captionKey(r) != captionKey(c);
-    std::vector<LetteringChange> const changes = letteringKey(r) == letteringKey(c) ? std::vector<LetteringChange>{} : lettering(r, c, sheets.sameLanguage ? Words::All : Words::WithDigits);
+    std::vector<LetteringChange> changes = letteringKey(r) == letteringKey(c) ? std::vector<LetteringChange>{} : lettering(r, c, sheets.sameLanguage ? Words::All : Words::WithDigits);
+    // A page number ("3/12") that one of them took for lettering; a lone "3" may be an axis.
+    auto const countsItsPage = [](std::string const& text, Figure const& figure, model::Datasheet const& sheet) {
+        return text.find_first_not_of("0123456789 ") != std::string::npos && isOwnPageNumber(text, figure.page, sheet.document.pages);
+    };
+    std::erase_if(changes, [&](LetteringChange const& change) {
+        return (change.candidate.empty() && countsItsPage(change.reference, r, sheets.reference)) || (change.reference.empty() && countsItsPage(change.candidate, c, sheets.candidate));
+    });
     if (changes.empty()) {
         if (captionsDiffer || (bothCaptioned && sheets.oneText() && keyOf(r.caption) != keyOf(c.caption))) {
             add(describe(r), describe(c), Relation::Reworded);

@@ -4,9 +4,13 @@
 // Tested by tests/src/compare/align_test.cpp.
 #include "compare/parameter_findings.h"
 
+#include <algorithm>
 #include <map>
+#include <string>
+#include <string_view>
 #include <tuple>
 #include <utility>
+#include <vector>
 
 #include "compare/conditions.h"
 #include "compare/relation.h"
@@ -68,6 +72,33 @@ BoundPrecision precisionFor(SheetPair const& sheets, Parameter const& p) {
     return {};
 }
 
+std::vector<std::string_view> spaced(std::string_view text) {
+    std::vector<std::string_view> words;
+    while (!text.empty()) {
+        auto const end = std::min(text.find(' '), text.size());
+        if (end > 0) words.push_back(text.substr(0, end));
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return words;
+}
+
+// Where two conditions differ: the words between their common beginning and their
+// common end, with the word before, so that a unit keeps its number.
+std::pair<std::string, std::string> changedPart(std::string_view before, std::string_view after) {
+    auto const a = spaced(before);
+    auto const b = spaced(after);
+    std::size_t begin = 0;
+    while (begin < std::min(a.size(), b.size()) && a[begin] == b[begin]) ++begin;
+    std::size_t end = 0;
+    while (end < std::min(a.size(), b.size()) - begin && a[a.size() - 1 - end] == b[b.size() - 1 - end]) ++end;
+    auto const core = [&](std::vector<std::string_view> const& words) {
+        std::string text;
+        for (std::size_t i = begin > 0 ? begin - 1 : 0; i < words.size() - end; ++i) text += std::string(words[i]) + " ";
+        return text;
+    };
+    return {core(a), core(b)};
+}
+
 Relation decided(Relation values, bool equal, ConditionRelation conditions) {
     if (values == Relation::UnitConflict || values == Relation::NotComparable) return values;
     if (conditions == ConditionRelation::Same) return values;
@@ -115,10 +146,11 @@ private:
         m_result.drafts.push_back(std::move(draft));
     }
 
-    // Equal values whose condition is printed once for several rows.
+    // Equal values whose condition, or a part of it, is printed once for several rows.
     void groupByCondition(Draft& draft, Parameter const& r, Parameter const& c) {
         bool const own = relateConditions({r.condition, {}}, {c.condition, {}}) != ConditionRelation::Same;
-        auto key = own ? std::make_tuple(r.table, c.table, r.condition, c.condition)
+        auto const [before, after] = changedPart(r.condition, c.condition);
+        auto key = own ? std::make_tuple(r.table, c.table, before, after)
                        : std::make_tuple(std::string(), std::string(), r.tableCondition, c.tableCondition);
         int const index = static_cast<int>(m_result.drafts.size());
         auto const [found, isNew] = m_firstOfCondition.emplace(std::move(key), index);

@@ -1,7 +1,8 @@
 // 1. Identity keys over all printed fields (and the kind), aligned in order, then wherever they
 //    stand. 2. Candidates for the rest from buckets (id, symbol, name, name words,
-//    corresponding rows), each bucket bounded. 3. Scores. 4. Assignment. 5. Doubt:
-//    another edge at the same parameter within kNearlyAsGood.
+//    corresponding rows), each bucket bounded. 3. Scores. 4. Assignment. 5. Confidence:
+//    how surely both name one thing, less where giving two rows each other's partner
+//    would lose little (kNearlyAsGood) or the versions and conditions do not meet.
 //
 // Tested by tests/src/compare/parameter_pairing_test.cpp.
 #include "compare/parameter_pairing.h"
@@ -16,6 +17,7 @@
 #include "compare/conditions.h"
 #include "compare/relation.h"
 #include "compare/variant_choice.h"
+#include "compare/variant_words.h"
 #include "quantity/condition.h"
 #include "text/fold.h"
 
@@ -31,13 +33,16 @@ constexpr double kLeastIdentity = 0.3;
 constexpr double kNearlyAsGood = 0.04;
 constexpr double kDoubtfulConfidence = 0.6;
 constexpr double kAmbiguousConfidence = 0.78;
+constexpr double kUnmetConfidence = 0.75;    // one of several rows, and its versions or conditions do not meet
+constexpr double kKnownConfidence = 0.92;    // one id of the vocabulary
+constexpr double kNamedConfidence = 0.9;     // one name, and no other symbol
 constexpr std::size_t kLargestBucket = 40;
 
 struct Profile {
     std::string symbol;
     std::string name;
     std::vector<Key> nameTokens;
-    std::string variant;
+    VariantWords variant;
     std::string dimension;
     StatedConditions conditions;  // taken apart once, related with many
     int row = -1;
@@ -69,7 +74,7 @@ Profile profileOf(Parameter const& p, PrintedRows const& rows, int index, Condit
     profile.symbol = quantity::symbolKey(p.symbol);
     profile.name = text::foldKey(p.name);
     profile.nameTokens = tokensOf(p.name);
-    profile.variant = text::foldKey(p.variant);
+    profile.variant = variantWords(p.variant);
     if (p.interval) profile.dimension = p.interval->unit;
     profile.conditions = stateConditions({p.condition, p.tableCondition}, memo);
     profile.row = rows.ofParameter(index);
@@ -78,6 +83,16 @@ Profile profileOf(Parameter const& p, PrintedRows const& rows, int index, Condit
         profile.placeInRow = static_cast<int>(std::find(inRow.begin(), inRow.end(), index) - inRow.begin());
     }
     return profile;
+}
+
+double variantWeight(VariantRelation relation, bool twins) {
+    switch (relation) {
+        case VariantRelation::Same: return 0.08;
+        case VariantRelation::Shares: return 0.06;
+        case VariantRelation::OneUnstated: return 0;
+        case VariantRelation::Apart: return twins ? -0.05 : -0.15;
+    }
+    return 0;
 }
 
 int filledColumns(Parameter const& p) { return (p.min ? 1 : 0) | (p.typ ? 2 : 0) | (p.max ? 4 : 0); }
@@ -176,24 +191,41 @@ private:
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
         if (dimensionsDiffer && !twins && !(sameSymbol && sameName)) total -= 0.35;
         if (a.kind != b.kind && !twins) total -= 0.02;
-        total += 0.2 * conditionLikeness(relateStated(pa.conditions, pb.conditions));
-        if (pa.variant == pb.variant) {
-            total += 0.05;
-        } else if (!pa.variant.empty() && !pb.variant.empty()) {
-            total -= twins ? 0.05 : 0.1;
-        }
+        total += 0.2 * conditionLikeness(relateStated(pa.conditions, pb.conditions), pa.conditions, pb.conditions);
+        total += variantWeight(relateVariants(pa.variant, pb.variant), twins);
         if (twins && pa.placeInRow == pb.placeInRow) total += 0.03;
         if (filledColumns(a) == filledColumns(b)) total += 0.02;
-        if (a.interval && b.interval && *a.interval == *b.interval) total += 0.03;
+        if (a.interval && b.interval && *a.interval == *b.interval) total += 0.05;
         return std::max(total, 0.0);
     }
+
+    // How surely an assigned pair is one parameter, 0 … 1. `several`: it is one of several
+    // rows that could be meant.
+    double certainty(Edge const& edge, bool several) {
+        Parameter const& a = r(edge.reference);
+        Parameter const& b = c(edge.candidate);
+        Profile const& pa = referenceProfile(edge.reference);
+        Profile const& pb = candidateProfile(edge.candidate);
+        bool const otherSymbol = !pa.symbol.empty() && !pb.symbol.empty() && pa.symbol != pb.symbol;
+        double identity = edge.weight;
+        if (!a.canonical.empty() && a.canonical == b.canonical) identity = std::max(identity, kKnownConfidence);
+        else if (!pa.name.empty() && pa.name == pb.name && !otherSymbol) identity = std::max(identity, kNamedConfidence);
+        bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
+        bool const ratingsMix = (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating);
+        bool const unmet = relateVariants(pa.variant, pb.variant) == VariantRelation::Apart ||
+                           (several && relateStated(pa.conditions, pb.conditions) == model::ConditionRelation::Unordered);
+        if (unmet || (ratingsMix && !m_sheets.oneText())) identity = std::min(identity, kUnmetConfidence);
+        if (dimensionsDiffer) identity = std::min(identity, kDoubtfulConfidence);
+        return std::min(identity, 1.0);
+    }
+
+    static long long edgeId(int i, int j) { return static_cast<long long>(i) << 32 | static_cast<unsigned>(j); }
 
     void pairRest() {
         std::vector<Edge> edges;
         std::unordered_map<long long, char> seen;
         auto consider = [&](int i, int j) {
-            long long const id = static_cast<long long>(i) << 32 | static_cast<unsigned>(j);
-            if (!seen.emplace(id, 1).second) return;
+            if (!seen.emplace(edgeId(i, j), 1).second) return;
             double const weight = score(i, j);
             if (weight >= kPairThreshold) edges.push_back({i, j, weight});
         };
@@ -228,32 +260,48 @@ private:
             }
         }
         auto const chosen = assign(edges);
-        std::unordered_map<int, double> secondOfReference;
-        std::unordered_map<int, double> secondOfCandidate;
         std::unordered_map<int, int> partner;
-        for (Edge const& edge : chosen) partner[edge.reference] = edge.candidate;
-        for (Edge const& edge : edges) {
-            auto const found = partner.find(edge.reference);
-            if (found != partner.end() && found->second == edge.candidate) continue;
-            auto& a = secondOfReference[edge.reference];
-            auto& b = secondOfCandidate[edge.candidate];
-            a = std::max(a, edge.weight);
-            b = std::max(b, edge.weight);
-        }
-        std::unordered_map<int, char> usedCandidate;
+        std::unordered_map<int, int> partnerOfCandidate;
+        std::unordered_map<int, double> loss;  // by reference: the least that another partner would cost
+        std::unordered_map<long long, double> weightOf;
         for (Edge const& edge : chosen) {
-            double const rival = std::max(secondOfReference[edge.reference], secondOfCandidate[edge.candidate]);
-            bool const doubtful = rival > 0 && rival >= edge.weight - kNearlyAsGood;
-            double confidence = std::min(edge.weight, 1.0);
-            if (doubtful) confidence = std::min(confidence, rival >= edge.weight ? kDoubtfulConfidence : kAmbiguousConfidence);
+            partner[edge.reference] = edge.candidate;
+            partnerOfCandidate[edge.candidate] = edge.reference;
+        }
+        for (Edge const& edge : edges) weightOf[edgeId(edge.reference, edge.candidate)] = edge.weight;
+        auto weightAt = [&](int i, int j) {
+            auto const found = weightOf.find(edgeId(i, j));
+            return found == weightOf.end() ? 0.0 : found->second;
+        };
+        auto lower = [&](int reference, double value) {
+            auto const [found, isNew] = loss.try_emplace(reference, value);
+            if (!isNew) found->second = std::min(found->second, value);
+        };
+        for (Edge const& edge : edges) {
+            auto const own = partner.find(edge.reference);
+            auto const other = partnerOfCandidate.find(edge.candidate);
+            if (own != partner.end() && own->second == edge.candidate) continue;
+            double const now = (own == partner.end() ? 0.0 : weightAt(edge.reference, own->second)) +
+                               (other == partnerOfCandidate.end() ? 0.0 : weightAt(other->second, edge.candidate));
+            bool const exchange = own != partner.end() && other != partnerOfCandidate.end();
+            double const then = edge.weight + (exchange ? weightAt(other->second, own->second) : 0.0);
+            double const lost = (now - then) / (exchange ? 2 : 1);
+            if (own != partner.end()) lower(edge.reference, lost);
+            if (other != partnerOfCandidate.end()) lower(other->second, lost);
+        }
+        for (Edge const& edge : chosen) {
+            auto const found = loss.find(edge.reference);
+            bool const hasRival = found != loss.end();
+            bool const doubtful = hasRival && found->second < kNearlyAsGood;
+            double confidence = certainty(edge, hasRival);
+            if (doubtful) confidence = std::min(confidence, found->second <= 0 ? kDoubtfulConfidence : kAmbiguousConfidence);
             m_result.pairs.push_back({edge.reference, edge.candidate, confidence, doubtful});
-            usedCandidate[edge.candidate] = 1;
         }
         for (int const i : m_freeReference) {
             if (partner.find(i) == partner.end()) m_result.onlyReference.push_back(i);
         }
         for (int const j : m_freeCandidate) {
-            if (usedCandidate.find(j) == usedCandidate.end()) m_result.onlyCandidate.push_back(j);
+            if (partnerOfCandidate.find(j) == partnerOfCandidate.end()) m_result.onlyCandidate.push_back(j);
         }
     }
 

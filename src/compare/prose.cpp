@@ -46,13 +46,17 @@ ProseFindings findProseDifferences(SheetPair const& sheets) {
     if (!sheets.sameLanguage) return result;
     auto const& reference = sheets.reference.text;
     auto const& candidate = sheets.candidate.text;
-    for (WordingPair const& pair : pairSentences(reference, candidate)) {
+    auto const countsItsPage = [](model::Datasheet const& sheet, Sentence const& sentence) {
+        return !sentence.places.empty() && isOwnPageNumber(sentence.text, sentence.places.front().page, sheet.document.pages);
+    };
+    for (WordingPair const& pair : pairSentences(reference, candidate, sheets.oneText() ? Origin::OneText : Origin::TwoTexts)) {
         for (int i = 0; i < pair.referenceCount; ++i) {
             for (int j = 0; j < pair.candidateCount; ++j) result.pairs.push_back({pair.reference + i, pair.candidate + j});
         }
         if (pair.equal) continue;
         auto const& r = reference[static_cast<std::size_t>(pair.reference)];
         auto const& c = candidate[static_cast<std::size_t>(pair.candidate)];
+        if (countsItsPage(sheets.reference, r) && countsItsPage(sheets.candidate, c)) continue;
         model::Side referenceSide = sideOfSentence(r);
         model::Side candidateSide = sideOfSentence(c);
         referenceSide.text = joinedText(reference, pair.reference, pair.referenceCount);
@@ -75,6 +79,8 @@ ProseFindings findProseDifferences(SheetPair const& sheets) {
             std::optional<model::Side> side = sideOfSentence(sentences[i]);
             Draft draft = makeDraft(FindingKind::Wording, Rank::Wording, relation, inReference ? side : std::nullopt, inReference ? std::nullopt : side);
             draft.finding.section = sentences[i].section;
+            draft.finding.classes = classesAlone(sheets, sentences[i].text, inReference ? InSheet::Reference : InSheet::Candidate);
+            draft.weak = countsItsPage(inReference ? sheets.reference : sheets.candidate, sentences[i]);
             (inReference ? draft.referencePlaces : draft.candidatePlaces) = sentences[i].places;
             result.drafts.push_back(std::move(draft));
         }

@@ -47,6 +47,12 @@ bool equalKinds(Draft const& a, Draft const& b) { return a.rank == Rank::Paramet
 
 // `a` has the reference's side, `b` the candidate's.
 void merge(Draft& a, Draft& b, SheetPair const& sheets) {
+    auto const& before = *a.finding.reference;
+    auto const& after = *b.finding.candidate;
+    if (isOwnPageNumber(before.text, before.page, sheets.reference.document.pages) && isOwnPageNumber(after.text, after.page, sheets.candidate.document.pages)) {
+        a.dropped = b.dropped = true;
+        return;
+    }
     bool const aLeads = a.rank <= b.rank;
     auto& leader = aLeads ? a : b;
     auto& other = aLeads ? b : a;

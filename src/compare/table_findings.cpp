@@ -4,11 +4,16 @@
 // Tested by tests/src/compare/align_test.cpp.
 #include "compare/table_findings.h"
 
+#include <algorithm>
 #include <map>
 #include <set>
 #include <string>
+#include <string_view>
 #include <unordered_set>
 #include <utility>
+
+#include "compare/conditions.h"
+#include "compare/relation.h"
 
 namespace standin::compare {
 
@@ -73,10 +78,55 @@ void addCaptionDifferences(SheetPair const& sheets, std::vector<Draft>& drafts) 
     }
 }
 
+std::vector<std::string_view> cellsOf(std::string_view row) {
+    constexpr std::string_view kJoint = " | ";
+    std::vector<std::string_view> cells;
+    while (true) {
+        auto const at = row.find(kJoint);
+        cells.push_back(row.substr(0, at));
+        if (at == std::string_view::npos) return cells;
+        row.remove_prefix(at + kJoint.size());
+    }
+}
+
+// What the cells of two rows differ in, as far as their paired parameters explain it.
+enum class RowChange { Other, Symbols, Writing };
+
+// Symbols of one vocabulary id; or the same quantities in other units.
+RowChange changeOf(SheetPair const& sheets, std::vector<int> const& partnerOf, PrintedRow const& r, PrintedRow const& c) {
+    auto const before = cellsOf(r.text);
+    auto const after = cellsOf(c.text);
+    if (before.size() != after.size()) return RowChange::Other;
+    RowChange change = RowChange::Other;
+    auto const holds = [](std::optional<model::Value> const& value, std::string_view cell) { return value && (keyOf(value->text) == keyOf(cell) || keyOf(value->printed) == keyOf(cell)); };
+    for (std::size_t i = 0; i < before.size(); ++i) {
+        if (keyOf(before[i]) == keyOf(after[i])) continue;
+        RowChange explained = RowChange::Other;
+        for (int const index : r.parameters) {
+            int const partner = partnerOf[static_cast<std::size_t>(index)];
+            if (partner < 0) continue;
+            auto const& a = sheets.reference.parameters[static_cast<std::size_t>(index)];
+            auto const& b = sheets.candidate.parameters[static_cast<std::size_t>(partner)];
+            bool const oneId = !a.canonical.empty() && a.canonical == b.canonical;
+            if (oneId && keyOf(a.symbol) == keyOf(before[i]) && keyOf(b.symbol) == keyOf(after[i])) explained = RowChange::Symbols;
+            bool const inCells = (holds(a.min, before[i]) && holds(b.min, after[i])) || (holds(a.typ, before[i]) && holds(b.typ, after[i])) || (holds(a.max, before[i]) && holds(b.max, after[i])) ||
+                                 (keyOf(a.unit) == keyOf(before[i]) && keyOf(b.unit) == keyOf(after[i])) || (keyOf(a.condition) == keyOf(before[i]) && keyOf(b.condition) == keyOf(after[i]));
+            if (!inCells || !isEqual(relateValues(a, b), a, b)) continue;
+            bool const sameConditions = relateConditions({a.condition, a.tableCondition}, {b.condition, b.tableCondition}) == model::ConditionRelation::Same;
+            if (sameConditions && explained == RowChange::Other) explained = RowChange::Writing;
+        }
+        if (explained == RowChange::Other) return RowChange::Other;
+        if (change != RowChange::Symbols) change = explained;
+    }
+    return change;
+}
+
 }  // namespace
 
-std::vector<Draft> findRowDifferences(SheetPair const& sheets) {
+std::vector<Draft> findRowDifferences(SheetPair const& sheets, ParameterPairing const& pairing) {
     std::vector<Draft> drafts;
+    std::vector<int> partnerOf(sheets.reference.parameters.size(), -1);
+    for (auto const& pair : pairing.pairs) partnerOf[static_cast<std::size_t>(pair.reference)] = pair.candidate;
     for (auto const pair : sheets.rowPairs) {
         auto const& r = sheets.referenceRows[pair.reference];
         auto const& c = sheets.candidateRows[pair.candidate];
@@ -84,6 +134,9 @@ std::vector<Draft> findRowDifferences(SheetPair const& sheets) {
         if (!sheets.oneText() && ((r.read && c.read) || (r.head && c.head))) continue;
         if (!sheets.oneText() && !sheets.sameLanguage) continue;
         drafts.push_back(rowDraft(sheets, &r, &c));
+        RowChange const change = r.read && c.read ? changeOf(sheets, partnerOf, r, c) : RowChange::Other;
+        if (change == RowChange::Symbols) drafts.back().finding.classes = {model::WordingClass::Style};
+        if (change == RowChange::Writing) drafts.back().finding.classes = {model::WordingClass::Edit};
     }
     // Rows in another language are counted by the coverage account.
     if (sheets.sameLanguage) {

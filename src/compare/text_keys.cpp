@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 
 #include "text/fold.h"
 #include "text/utf8.h"
@@ -138,6 +139,31 @@ double letterSimilarity(std::string_view a, std::string_view b) {
         }
     }
     return 2.0 * static_cast<double>(common) / static_cast<double>(n + m);
+}
+
+bool isOwnPageNumber(std::string_view printed, int page, int pages) {
+    constexpr std::size_t kLongest = 32;
+    if (printed.size() > kLongest) return false;
+    std::string const text = text::asciiLower(spaceless(printed));
+    std::vector<int> numbers;
+    std::string rest;
+    for (std::size_t i = 0; i < text.size();) {
+        std::size_t end = i;
+        while (end < text.size() && text::isAsciiDigit(text[end])) ++end;
+        if (end == i) {
+            rest += text[i++];
+            continue;
+        }
+        int value = -1;
+        auto const read = std::from_chars(text.data() + i, text.data() + end, value);
+        if (read.ec != std::errc()) return false;
+        numbers.push_back(value);
+        i = end;
+    }
+    for (std::string_view const word : {"page", "of", "seite", "von", "第", "页", "頁", "共", "/", "-", "(", ")", "|"}) {
+        for (auto at = rest.find(word); at != std::string::npos; at = rest.find(word)) rest.erase(at, word.size());
+    }
+    return rest.empty() && !numbers.empty() && numbers.size() <= 2 && numbers[0] == page && (numbers.size() == 1 || numbers[1] == pages);
 }
 
 std::string clipped(std::string_view text, std::size_t limit) {

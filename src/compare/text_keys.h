@@ -48,6 +48,9 @@ struct Excerpts {
 };
 [[nodiscard]] Excerpts excerpts(std::string_view reference, std::string_view candidate, std::size_t limit);
 
+// Says the text only which page it stands on ("3", "Page 3 of 12", "- 3 -", "3/12")?
+[[nodiscard]] bool isOwnPageNumber(std::string_view printed, int page, int pages);
+
 // The first `limit` bytes at most, never inside a character; "…" where cut.
 [[nodiscard]] std::string clipped(std::string_view text, std::size_t limit);
 

@@ -24,6 +24,7 @@ constexpr double kNearlyEqual = 0.85;
 constexpr double kLikelyInGap = 0.5;
 constexpr double kLikelyAlone = 0.25;   // the only one left between two pairs, on both sides
 constexpr double kLikelyAnywhere = 0.6;
+constexpr double kLikelyOfTwoTexts = 0.55;  // in a gap between pairs of two makers' texts
 constexpr std::size_t kShortText = 4;   // tokens; shorter texts are weighed letter by letter as well
 constexpr int kMostJoined = 8;          // sentences that one sentence is compared with
 constexpr double kGain = 0.08;          // by which a wider pair has to be more alike
@@ -81,7 +82,7 @@ private:
 
 class SentencePairing {
 public:
-    SentencePairing(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate) : m_reference(reference), m_candidate(candidate) {}
+    SentencePairing(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate, Origin origin) : m_reference(reference), m_candidate(candidate), m_origin(origin) {}
 
     std::vector<WordingPair> run() {
         pairEqual();
@@ -108,7 +109,8 @@ private:
 
     double likeness(int i, int j) {
         double const tokens = similarity(m_reference.tokens(i), m_candidate.tokens(j));
-        if (std::min(m_reference.tokens(i).size(), m_candidate.tokens(j).size()) > kShortText) return tokens;
+        bool const letters = m_origin == Origin::OneText && std::min(m_reference.tokens(i).size(), m_candidate.tokens(j).size()) <= kShortText;
+        if (!letters) return tokens;
         return std::max(tokens, letterSimilarity(m_reference.text(i), m_candidate.text(j)));
     }
 
@@ -227,7 +229,7 @@ private:
         std::vector<Key> const right(m_candidate.keys().begin() + b0, m_candidate.keys().begin() + b1);
         bool const lone = left.size() == 1 && right.size() == 1;
         if (!lone && (left.size() == 1 || right.size() == 1) && left.size() + right.size() <= static_cast<std::size_t>(kMostJoined) + 1 && pairJoined(a0, a1, b0, b1)) return;
-        auto const pairs = alignSequences(left, right, [&](int i, int j) { return likeness(a0 + i, b0 + j); }, {.threshold = lone ? kLikelyAlone : kLikelyInGap});
+        auto const pairs = alignSequences(left, right, [&](int i, int j) { return likeness(a0 + i, b0 + j); }, {.threshold = m_origin == Origin::TwoTexts ? kLikelyOfTwoTexts : (lone ? kLikelyAlone : kLikelyInGap)});
         for (IndexPair const pair : pairs) add({a0 + pair.reference, b0 + pair.candidate, 1, 1, false});
     }
 
@@ -300,12 +302,15 @@ private:
 
     Side m_reference;
     Side m_candidate;
+    Origin m_origin;
     std::vector<WordingPair> m_pairs;
 };
 
 }  // namespace
 
-std::vector<WordingPair> pairSentences(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate) { return SentencePairing(reference, candidate).run(); }
+std::vector<WordingPair> pairSentences(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate, Origin origin) {
+    return SentencePairing(reference, candidate, origin).run();
+}
 
 std::string joinedText(std::span<model::Sentence const> sentences, int first, int count) {
     std::string text = sentences[static_cast<std::size_t>(first)].text;

@@ -3,6 +3,7 @@
 //     for (WordingPair const& pair : pairSentences(reference.text, candidate.text)) …
 #pragma once
 
+#include <cstdint>
 #include <span>
 #include <string>
 #include <vector>
@@ -23,13 +24,17 @@ struct WordingPair {
     bool operator==(WordingPair const&) const = default;
 };
 
+// Copies and revisions of one text, or two makers' own words: there neighbours say
+// different things in like words, so more has to agree.
+enum class Origin : std::uint8_t { OneText, TwoTexts };
+
 // Every sentence is in at most one pair; ascending by reference. Equal texts are
 // paired first (in order, then wherever they moved), then texts that were only
 // divided otherwise, then nearly equal ones anywhere, then likely ones between
 // neighbours that are paired, then likely ones anywhere. Linear but for bounded
 // windows, also where a sheet repeats one sentence thousands of times. Exchanging
 // the sheets exchanges the pairs, but for ties.
-[[nodiscard]] std::vector<WordingPair> pairSentences(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate);
+[[nodiscard]] std::vector<WordingPair> pairSentences(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate, Origin origin = Origin::OneText);
 
 // The printed texts of a side of a pair, joined by one space.
 [[nodiscard]] std::string joinedText(std::span<model::Sentence const> sentences, int first, int count);

@@ -136,6 +136,7 @@ public:
 
     ReadSentence read() {
         cut();
+        dropSetPhrases();
         findMakers();
         spreadUnits();
         findMeanings();
@@ -324,6 +325,46 @@ private:
                 m_words[i].token.kind = Kind::OwnName;
                 m_words[i].token.key = "\u00A7maker";
             }
+        }
+    }
+
+    static void drop(Word& word) {
+        word.dropped = true;
+        word.plain.clear();
+    }
+
+    // What stands in sheets without saying anything of the part: "unless otherwise
+    // specified", the mark of a note, and that the ground pin lies at 0 V.
+    void dropSetPhrases() {
+        for (std::size_t i = 0; i < m_words.size(); ++i) {
+            dropNoteMark(i);
+            if (i + 2 >= m_words.size()) continue;
+            bool const unless = m_words[i].plain == "unless" || m_words[i].plain == "except";
+            auto const isSaid = [](std::string_view word) { return word == "specified" || word == "noted" || word == "stated" || word == "indicated" || word == "mentioned" || word == "where"; };
+            std::string const& second = m_words[i + 1].plain;
+            std::string const& third = m_words[i + 2].plain;
+            bool const phrase = unless && ((second == "otherwise" && isSaid(third)) || (isSaid(second) && (third == "otherwise" || third == "noted")));
+            bool const ground = (m_words[i].token.key == "gnd" || m_words[i].token.key == "vss") && m_words[i + 1].printed == "=" && m_words[i + 2].token.kind == Kind::Number &&
+                                m_words[i + 2].value.isZero() && m_words[i + 2].unit && m_words[i + 2].unit->coherent == "V";
+            if (!phrase && !ground) continue;
+            for (std::size_t k = i; k < i + 3; ++k) drop(m_words[k]);
+        }
+    }
+
+    // "(Note E)", "(Notes 1, 2)" at the index.
+    void dropNoteMark(std::size_t open) {
+        constexpr std::size_t kMostMarks = 8;
+        if (open + 3 >= m_words.size() || m_words[open].printed != "(") return;
+        std::string const& note = m_words[open + 1].plain;
+        if (note != "note" && note != "notes") return;
+        for (std::size_t k = open + 2; k < m_words.size() && k < open + 2 + kMostMarks; ++k) {
+            Word const& word = m_words[k];
+            if (word.printed == ")") {
+                for (std::size_t w = open; w <= k; ++w) drop(m_words[w]);
+                return;
+            }
+            bool const letter = word.printed.size() == 1 && text::isAsciiUpper(word.printed.front());
+            if (word.token.kind != Kind::Reference && word.token.kind != Kind::Number && !letter && !word.dropped && word.plain != "and") return;
         }
     }
 

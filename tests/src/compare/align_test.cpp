@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
 
 #include "model/names.h"
@@ -104,6 +105,58 @@ std::string listed(Comparison const& comparison) {
 std::string shown(std::optional<model::Side> const& side) {
     if (!side) return {};
     return side->text + " " + side->min + " " + side->typ + " " + side->max + " " + side->unit + " " + side->condition;
+}
+
+// Clones of one sheet name a level otherwise; the parameter is the same one.
+TEST(Align, AnotherSymbolOfTheSameParameterIsNoOtherNumber) {
+    Texts renamed;
+    renamed.rows[0].symbol = "VOCP";
+    auto const comparison = compared(sheetOf({}), sheetOf(renamed));
+    auto const findings = own(comparison);
+    ASSERT_EQ(findings.size(), 1U) << listed(comparison);
+    EXPECT_EQ(findings[0].kind, FindingKind::Table);
+    EXPECT_EQ(findings[0].relation, Relation::Reworded);
+    EXPECT_EQ(findings[0].classes, std::vector{model::WordingClass::Style});
+    Texts changed = renamed;
+    changed.rows[0].name = "Overcharge detection voltage 2";
+    auto const more = own(compared(sheetOf({}), sheetOf(changed)));
+    ASSERT_EQ(more.size(), 1U);
+    EXPECT_NE(more[0].classes, std::vector{model::WordingClass::Style});
+}
+
+TEST(Align, AnotherCountOfPagesIsNoChangeOfAPageNumber) {
+    auto numbered = [](int pages, std::string const& of) {
+        SheetBuilder sheet;
+        sheet.section(SectionKind::Function, "Function");
+        for (int page = 1; page <= pages; ++page) {
+            if (page > 1) sheet.nextPage();
+            sheet.sentence("The logger sleeps in state " + std::to_string(page) + " until the lamp is lit.");
+            sheet.runningHead(std::to_string(page) + of + std::to_string(pages), {page}, model::Furniture::Kind::PageNumber);
+        }
+        return sheet;
+    };
+    SheetBuilder longer = numbered(3, " / ");
+    SheetBuilder shorter = numbered(2, "/");
+    longer.sheet().text.pop_back();  // only the page itself is left over
+    Comparison const comparison = compared(longer.build(), shorter.build());
+    EXPECT_TRUE(own(comparison).empty()) << listed(comparison);
+    shorter.sheet().furniture.front().text = "7/2";
+    EXPECT_EQ(own(compared(longer.build(), shorter.build())).size(), 1U);
+}
+
+// A cell of a condition that spans rows which have conditions of their own as well.
+TEST(Align, AChangedPartOfACommonConditionIsOneFinding) {
+    auto sheet = [](std::string const& load) {
+        SheetBuilder builder;
+        builder.section(SectionKind::Characteristics, "Electrical characteristics");
+        builder.specification("", {{.name = "Load regulation", .condition = "IO=10 mA to " + load + ", TJ=25°C", .max = "25", .unit = "mV"},
+                                   {.name = "Load regulation", .condition = "IO=10 mA to " + load + ", TJ=0°C to 125°C", .max = "70", .unit = "mV"},
+                                   {.name = "Load regulation", .condition = "IO=10 mA to " + load + ", VO=5V", .max = "30", .unit = "mV"}});
+        return builder.build();
+    };
+    auto const comparison = compared(sheet("1500 mA"), sheet("1500 uA"));
+    EXPECT_EQ(own(comparison).size(), 1U) << listed(comparison);
+    EXPECT_EQ(std::count_if(comparison.findings.begin(), comparison.findings.end(), [](Finding const& finding) { return finding.kind == FindingKind::Parameter; }), 3);
 }
 
 TEST(Align, FindsNothingInASheetAgainstItself) {

@@ -28,6 +28,13 @@ Case const kCases[] = {
     {{"VDD=3V", "VDD=4V"}, {"VDD=3V", "VDD=5V"}, ConditionRelation::Same},
     {{"no load", ""}, {"with load", ""}, ConditionRelation::Unordered},
     {{"no load", ""}, {"No load", ""}, ConditionRelation::Same},
+    // The unit stands in the head of the column.
+    {{"VCC=4.5", ""}, {"VCC=4.5 V", ""}, ConditionRelation::Same},
+    {{"TJ=125", ""}, {"TJ=125°C", ""}, ConditionRelation::Same},
+    {{"VCC=4.5", ""}, {"VCC=5.5 V", ""}, ConditionRelation::Unordered},
+    {{"", "GND=0V, Ta=25°C"}, {"", ""}, ConditionRelation::Same},
+    {{"", "GND=0V, Ta=25°C"}, {"", "GND=7V, Ta=25°C"}, ConditionRelation::OneUnstated},
+    {{"VCC=2 to 6", ""}, {"VCC=4.5 V", ""}, ConditionRelation::Milder},
 };
 
 TEST(Conditions, AreToldSameHarsherMilderOrUnordered) {

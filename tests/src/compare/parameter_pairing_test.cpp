@@ -84,6 +84,48 @@ TEST(ParameterPairing, LowersItsConfidenceWhereTwoFitAlike) {
     EXPECT_EQ(pairing.onlyCandidate.size(), 1U);
 }
 
+// Each row has a neighbour that is nearly the same; exchanging partners would be worse for both.
+TEST(ParameterPairing, IsSureWhereOnlyOneArrangementFits) {
+    auto rows = [](std::string const& name, std::string const& unit) {
+        std::vector<RowText> list;
+        for (std::string const level : {"2", "4.5", "6"}) list.push_back({.name = name, .symbol = "tPD", .condition = "VCC=" + level + unit, .max = level == "2" ? "60" : "2" + level, .unit = "ns"});
+        return list;
+    };
+    Datasheet const r = sheetOf(rows("Propagation delay", " V"), "QX17");
+    Datasheet const c = sheetOf(rows("Propagation delay clock to output", ""), "ZL99");
+    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    ASSERT_EQ(pairing.pairs.size(), 3U);
+    for (auto const& pair : pairing.pairs) {
+        EXPECT_EQ(pair.reference, pair.candidate);
+        EXPECT_FALSE(pair.doubtful);
+    }
+}
+
+TEST(ParameterPairing, PairsOneVersionWithItself) {
+    std::vector<RowText> const reference{{.name = "Offset", .symbol = "VIO", .max = "5", .unit = "mV", .variant = "LQ20A"}, {.name = "Offset", .symbol = "VIO", .max = "7", .unit = "mV", .variant = "LQ20, LQ20E"}};
+    std::vector<RowText> const candidate{{.name = "Offset", .symbol = "VIO", .max = "7", .unit = "mV", .variant = "LQ22A"}, {.name = "Offset", .symbol = "VIO", .max = "5", .unit = "mV", .variant = "LQ20/LQ21"},
+                                         {.name = "Offset", .symbol = "VIO", .max = "4", .unit = "mV", .variant = "LQ20A"}};
+    EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p3"}, {"p2", "p2"}}));
+}
+
+// 4.5 V against 10 V of the same parameter: shown side by side, but not surely one row.
+TEST(ParameterPairing, IsNotSureOfOneOfSeveralRowsUnderOtherConditions) {
+    Datasheet const r = sheetOf({{.name = "On resistance", .symbol = "RDS", .condition = "VGS=4.5V", .max = "30", .unit = "mΩ", .canonical = "on-resistance"}}, "QX17");
+    Datasheet const c = sheetOf({{.name = "On resistance", .symbol = "RDS", .condition = "VGS=10V", .max = "24", .unit = "mΩ", .canonical = "on-resistance"},
+                                 {.name = "On resistance", .symbol = "RDS", .condition = "VGS=6V", .max = "28", .unit = "mΩ", .canonical = "on-resistance"}}, "ZL99");
+    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    ASSERT_EQ(pairing.pairs.size(), 1U);
+    EXPECT_LT(pairing.pairs[0].confidence, 0.8);
+}
+
+TEST(ParameterPairing, IsSureOfTheOnlyRowOfItsIdWhateverItsConditions) {
+    Datasheet const r = sheetOf({{.name = "On resistance", .symbol = "RDS", .condition = "VGS=4.5V", .max = "30", .unit = "mΩ", .canonical = "on-resistance"}}, "QX17");
+    Datasheet const c = sheetOf({{.name = "Drain-source resistance", .symbol = "RON", .condition = "VGS=10V", .max = "24", .unit = "mΩ", .canonical = "on-resistance"}}, "ZL99");
+    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    ASSERT_EQ(pairing.pairs.size(), 1U);
+    EXPECT_GT(pairing.pairs[0].confidence, 0.8);
+}
+
 TEST(ParameterPairing, StaysBoundedOnRepetitiveTables) {
     std::vector<RowText> reference;
     std::vector<RowText> candidate;

@@ -43,5 +43,10 @@ TEST(TextKeys, NeverCutInsideACharacter) {
     }
 }
 
+TEST(TextKeys, knowANumberThatOnlyCountsItsPage) {
+    for (char const* text : {"3", "- 3 -", "Page 3 of 12", "3/12", "3 / 12", "第3页 共12页", "(3)"}) EXPECT_TRUE(isOwnPageNumber(text, 3, 12)) << text;
+    for (char const* text : {"", "4", "7/12", "3/11", "3 V", "Rev. 3", "3.12", "page", "3 of 12 cells"}) EXPECT_FALSE(isOwnPageNumber(text, 3, 12)) << text;
+}
+
 }  // namespace
 }  // namespace standin::compare

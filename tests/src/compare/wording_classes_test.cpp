@@ -102,6 +102,13 @@ constexpr Row kRows[] = {
     {0, "The colour code of the terminals is given.", "The color code of the pins is given.", Edit},
     {0, "POWER DOWN CURRENT", "Power-down current", Edit},
     {0, "The DO pin goes to its level.", "The CO pin goes to its level.", Pin},
+    // Set phrases of sheets.
+    {0, "(GND=0V, Ta=25°C unless otherwise specified)", "(TA = 25 °C)", Edit},
+    {0, "(GND=0V, Ta=25°C unless otherwise specified)", "(GND=7V, Ta=25°C unless otherwise specified)", Num},
+    {0, "(VSS=0V, Ta=25°C)", "(Ta=85°C, unless otherwise noted)", Temp},
+    {0, "Drain current over gate voltage (Note E)", "Drain current over gate voltage", Edit},
+    {0, "Drain current over gate voltage (Notes 1, 2)", "Drain current over gate voltage (Note C)", Edit},
+    {0, "Charging stops unless it is warm.", "Charging stops.", Conn},
 };
 
 TEST(WordingClasses, everyPairComesOutInItsClass) {

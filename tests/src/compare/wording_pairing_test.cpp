@@ -93,6 +93,14 @@ TEST(WordingPairing, sentencesOfOneSheetOnlyStayAlone) {
     EXPECT_EQ(shown(pairSentences(reference, candidate)), "0-0 1-2");
 }
 
+// Headings of two makers look alike letter by letter and mean different things.
+TEST(WordingPairing, twoMakersTextsNeedMoreInCommon) {
+    auto const reference = sheet({kCharge, "Typical characteristics", kRelease});
+    auto const candidate = sheet({kCharge, "Thermal characteristics", kRelease});
+    EXPECT_EQ(shown(pairSentences(reference, candidate, Origin::OneText)), "0-0 1-1* 2-2");
+    EXPECT_EQ(shown(pairSentences(reference, candidate, Origin::TwoTexts)), "0-0 2-2");
+}
+
 TEST(WordingPairing, shortListEntriesBetweenEqualOnesArePaired) {
     auto const reference = sheet({kCharge, "Typ. 4.28 V", kRelease});
     auto const candidate = sheet({kCharge, "Typ. 4.38 V", kRelease});
