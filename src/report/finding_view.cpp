@@ -130,6 +130,8 @@ std::string valuesOf(Side const& side) {
     return threeValues(side.min, side.typ, side.max, side.unit);
 }
 
+bool isOneSided(Finding const& finding) { return finding.relation == Relation::OnlyReference || finding.relation == Relation::OnlyCandidate; }
+
 std::string placesOf(Finding const& finding) {
     std::string places;
     if (finding.reference && finding.reference->page > 0) places += fmt::format("reference page {}", finding.reference->page);

@@ -67,6 +67,9 @@ struct CoverageRow {
 // "Release voltage: min 4.05, max 4.15 V (reference); Ta = 25 °C" of a bench test.
 [[nodiscard]] std::string limitText(risk::BenchLimit const& limit);
 
+// Stands in one sheet only?
+[[nodiscard]] bool isOneSided(model::Finding const& finding);
+
 // " (reference page 3, candidate page 4)", or empty where no page is known.
 [[nodiscard]] std::string placesOf(model::Finding const& finding);
 

@@ -54,7 +54,7 @@ public:
         html += sideBox("candidate", "c", finding.candidate);
         html += "</div>" + strip + "</div>";
         if (!finding.explanation.empty()) html += fmt::format("<p class=\"why\">{}</p>", escaped(finding.explanation));
-        for (auto const* consequence : group.consequences) html += fmt::format("<p class=\"why\">Follows from it: {}</p>", escaped(consequence->title + placesOf(*consequence)));
+        html += isOneSided(finding) && !group.consequences.empty() ? listed(group) : following(group);
         html += pictures(finding);
         html += fmt::format("<p class=\"meta\">{}, {}, {}{}{} · finding {}</p></article>\n", nameOf(finding.severity), texts::kindText(finding.kind), texts::relationText(finding.relation),
                             finding.caution.empty() ? "" : ", ", escaped(finding.caution), escaped(finding.id));
@@ -62,6 +62,23 @@ public:
     }
 
 private:
+    static std::string following(FindingGroup const& group) {
+        std::string html;
+        for (auto const* consequence : group.consequences) html += fmt::format("<p class=\"why\">Follows from it: {}</p>", escaped(consequence->title + placesOf(*consequence)));
+        return html;
+    }
+
+    // What one sheet has and the other has not, as printed, folded away.
+    static std::string listed(FindingGroup const& group) {
+        std::string html = fmt::format("<details><summary>{} listed</summary><ul>", group.consequences.size());
+        for (auto const* consequence : group.consequences) {
+            auto const& side = consequence->reference ? consequence->reference : consequence->candidate;
+            std::string const text = side && !side->text.empty() ? valuesOf(*side) : consequence->title;
+            html += fmt::format("<li>{}</li>", escaped(text + placesOf(*consequence)));
+        }
+        return html + "</ul></details>";
+    }
+
     std::string pictures(Finding const& finding) {
         if (!showsCuttings(finding)) return {};
         auto const html = picture(DocumentSide::Reference, finding, finding.reference) + picture(DocumentSide::Candidate, finding, finding.candidate);

@@ -20,6 +20,9 @@ namespace {
 // A sentence longer than this says no more in a summary; the page tells the rest.
 constexpr std::size_t kLongestPrintedText = 420;
 
+// Of a finding that lists what one sheet has and the other has not.
+constexpr std::size_t kMostListed = 4;
+
 void appendHeading(std::string& out, std::string const& heading) {
     out += '\n';
     out += heading;
@@ -43,7 +46,11 @@ void appendFinding(std::string& out, std::size_t number, FindingGroup const& gro
     if (!alone) appendSide(out, "reference", finding.reference);
     appendSide(out, "candidate", finding.candidate);
     if (!finding.explanation.empty()) appendWrapped(out, "     ", finding.explanation);
-    for (auto const* consequence : group.consequences) appendWrapped(out, "     follows: ", consequence->title + placesOf(*consequence));
+    // What stands in one sheet only is listed whole in HTML and JSON.
+    std::size_t const shown = isOneSided(finding) ? std::min(group.consequences.size(), kMostListed) : group.consequences.size();
+    std::string_view const label = isOneSided(finding) ? "     lists: " : "     follows: ";
+    for (std::size_t i = 0; i < shown; ++i) appendWrapped(out, label, group.consequences[i]->title + placesOf(*group.consequences[i]));
+    if (shown < group.consequences.size()) appendWrapped(out, label, fmt::format("{} more ({})", group.consequences.size() - shown, texts::kListedElsewhere));
 }
 
 void appendBenchTests(std::string& out, std::span<risk::BenchTest const> tests) {

@@ -36,6 +36,7 @@ inline constexpr std::string_view kNotReadIn = "Not read in";
 inline constexpr std::string_view kFoot = "This summary covers printed documents only; it is not a test and not an approval.";
 inline constexpr std::string_view kNothingViolated = "Nothing to say against it was found in the checks that could be made.";
 inline constexpr std::string_view kNotPrinted = "not printed";
+inline constexpr std::string_view kListedElsewhere = "all in the HTML report and in JSON";
 inline constexpr std::string_view kNoMoreCuttings = "Further page cuttings were left out to keep this report small; look at the pages named.";
 
 // What a reader sees for an enum value: plain words, not the JSON token.

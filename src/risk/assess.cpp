@@ -18,6 +18,7 @@
 #include "model/in_halves.h"
 #include "risk/judge_parameter.h"
 #include "risk/judge_text.h"
+#include "risk/one_sided_groups.h"
 #include "risk/sheet_view.h"
 #include "risk/texts.h"
 #include "risk/verdict.h"
@@ -59,6 +60,7 @@ public:
             for (std::size_t i = first; i < last; ++i) judgeFinding(m_comparison.findings[i], m_called[i]);
         });
         limitConsequences();
+        groupOneSided(m_comparison.findings, m_called, m_sheets);
         addWorkedOut();
         sortFindings();
         m_comparison.cautions = collectCautions(m_comparison.findings, m_called, m_sheets.vocabulary());

@@ -34,6 +34,13 @@ bool besideThePart(model::SectionKind kind) {
     return kind == model::SectionKind::Revision || kind == model::SectionKind::Legal || kind == model::SectionKind::Packing;
 }
 
+// Lettering of a curve: axes and what the curve was taken at, for eyes to judge.
+bool isOfCurve(Finding const& finding, SheetView const& sheets) {
+    if (sheets.sectionKind(finding) == model::SectionKind::Curves) return true;
+    auto const against = [](std::optional<model::Side> const& side) { return side && (side->text.find(" vs") != std::string::npos || side->text.find(" versus ") != std::string::npos); };
+    return against(finding.reference) || against(finding.candidate);
+}
+
 std::string checkOf(SheetView const& sheets, std::string const& caution) {
     auto const* entry = sheets.vocabulary().caution(caution);
     return entry == nullptr ? std::string() : entry->check;
@@ -130,6 +137,15 @@ TextJudgement judgeWording(Finding const& finding, SheetView const& sheets) {
             result.severity = Severity::Note;
         }
     }
+    if (finding.kind == FindingKind::Wording && oneSided) {
+        // Two makers write hundreds of sentences of their own; only what permits or
+        // prohibits something hazardous counts for more than to be read.
+        bool const rules = std::any_of(finding.classes.begin(), finding.classes.end(), [](auto c) { return c == WordingClass::Perm; });
+        if (!rules || !matter.known || subject != Subject::Hazardous) {
+            result.level = {std::min(result.level.level, 1), false};
+            result.severity = std::min(result.severity, Severity::Note);
+        }
+    }
     if (besideThePart(sheets.sectionKind(finding))) {
         result.level = {std::min(result.level.level, 1), false};
         result.severity = std::min(result.severity, Severity::Note);
@@ -140,9 +156,9 @@ TextJudgement judgeWording(Finding const& finding, SheetView const& sheets) {
         result.severity = Severity::Note;
     } else if (finding.kind == FindingKind::Figure) {
         result.level.level = std::min(result.level.level, 2);
-        if (oneSided) {
-            result.level.level = 1;
-            result.severity = Severity::Note;
+        if (oneSided || isOfCurve(finding, sheets)) {
+            result.level.level = std::min(result.level.level, 1);
+            result.severity = std::min(result.severity, Severity::Note);
         }
     }
     result.judgement = result.level.level <= 1 ? Judgement::Complies : Judgement::Open;

@@ -93,6 +93,12 @@ std::string about(std::string_view topic) {
     return topic.empty() ? std::string() : fmt::format(" about {}", topic);
 }
 
+// The one sheet in which a value stands without a unit; empty: none, or both.
+std::string_view sheetWithoutUnit(model::Finding const& finding) {
+    if (!finding.reference || !finding.candidate || finding.reference->unit.empty() == finding.candidate->unit.empty()) return {};
+    return finding.reference->unit.empty() ? "reference" : "candidate";
+}
+
 std::string quoteOf(model::Finding const& finding) {
     auto const& side = finding.reference ? finding.reference : finding.candidate;
     return side ? shortened(side->text, kLongestQuote) : std::string();
@@ -167,7 +173,9 @@ std::string parameterTitle(std::string_view name, model::Finding const& finding,
     switch (finding.relation) {
         case Relation::OnlyReference: return fmt::format("{}: stated by the reference only", name);
         case Relation::OnlyCandidate: return fmt::format("{}: stated by the candidate only", name);
-        case Relation::UnitConflict: return fmt::format("{}: the units do not agree", name);
+        case Relation::UnitConflict:
+            if (auto const sheet = sheetWithoutUnit(finding); !sheet.empty()) return fmt::format("{}: no unit was read in the {}", name, sheet);
+            return fmt::format("{}: the units do not agree", name);
         case Relation::ConflictInDocument: return fmt::format("{}: two places of one sheet disagree", name);
         case Relation::Unread: return fmt::format("{}: could not be read", name);
         case Relation::NotComparable: return fmt::format("{}: the values cannot be compared", name);
@@ -217,7 +225,9 @@ std::string parameterExplanation(model::Finding const& finding, ParameterJudgeme
     switch (finding.relation) {
         case Relation::ConditionsDiffer:
             return joined(fmt::format("{}, but the candidate's values hold under {} and the reference's under {}{}.", both, conditionOf(finding.candidate), conditionOf(finding.reference), possible), check);
-        case Relation::UnitConflict: return joined(both + ": the units do not agree, or a prefix was lost or misprinted.", "Look at both pages");
+        case Relation::UnitConflict:
+            if (auto const sheet = sheetWithoutUnit(finding); !sheet.empty()) return joined(fmt::format("{}, and no unit was read in the {}.", both, sheet), "Look at both pages");
+            return joined(both + ": the units do not agree, or a prefix was lost or misprinted.", "Look at both pages");
         case Relation::NotComparable: return joined(both + ", which refers to something else.", check.empty() ? std::string_view("Look at both pages") : check);
         case Relation::ConflictInDocument: return joined(both + ", and one sheet contradicts itself.", "Look at the pages shown");
         case Relation::Unread: return joined(both + ", which could not be read with certainty.", "Look at the pages shown");
@@ -328,6 +338,29 @@ std::string wordingExplanation(model::Finding const& finding, std::string_view t
     }
     return joined(std::move(text), check.empty() ? std::string_view("Read both and check what follows for your circuit") : check);
 }
+
+std::string chapterTitle(std::string_view chapter, Relation relation, ChapterCounts const& counts) {
+    std::string what;
+    auto const add = [&](int count, std::string_view one, std::string_view several) {
+        if (count == 0) return;
+        if (!what.empty()) what += ", ";
+        what += fmt::format("{} {}", count, count == 1 ? one : several);
+    };
+    add(counts.sentences, "sentence", "sentences");
+    add(counts.rows, "table row", "table rows");
+    add(counts.figures, "figure", "figures");
+    add(counts.headings, "heading", "headings");
+    return fmt::format("\"{}\": {} in the {} only", shortened(chapter, kLongestQuote), what, relation == Relation::OnlyReference ? "reference" : "candidate");
+}
+
+std::string chapterExplanation(Relation relation) {
+    return fmt::format("Nothing that corresponds was found in the {}. Each of them is listed here and counts as not compared; read them where the board relies on them.",
+                       relation == Relation::OnlyReference ? "candidate" : "reference");
+}
+
+std::string furtherRows(std::size_t count) { return fmt::format(" (and {} more {})", count, count == 1 ? "row" : "rows"); }
+
+std::string furtherLines(std::size_t count) { return fmt::format(" (and {} more {})", count, count == 1 ? "line" : "lines"); }
 
 std::string pinTitle(model::Finding const& finding, bool misfit) {
     auto const name = [](std::optional<model::Side> const& side) { return side ? shortened(side->text.substr(0, side->text.find(" | ", side->text.find(" | ") == std::string::npos ? 0 : side->text.find(" | ") + 3)), 40) : std::string(); };

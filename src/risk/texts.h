@@ -41,6 +41,19 @@ namespace standin::risk::texts {
 [[nodiscard]] std::string wordingTitle(model::Finding const& finding, std::string_view topic);
 [[nodiscard]] std::string wordingExplanation(model::Finding const& finding, std::string_view topic, std::string_view check);
 
+// A chapter whose content stands in one sheet only.
+struct ChapterCounts {
+    int sentences = 0;
+    int rows = 0;  // of tables
+    int figures = 0;
+    int headings = 0;
+};
+[[nodiscard]] std::string chapterTitle(std::string_view chapter, model::Relation relation, ChapterCounts const& counts);
+[[nodiscard]] std::string chapterExplanation(model::Relation relation);
+// To be put behind a title: " (and 4 more rows)", " (and 2 more lines)".
+[[nodiscard]] std::string furtherRows(std::size_t count);
+[[nodiscard]] std::string furtherLines(std::size_t count);
+
 [[nodiscard]] std::string pinTitle(model::Finding const& finding, bool misfit);
 [[nodiscard]] std::string pinExplanation(model::Finding const& finding, bool misfit);
 [[nodiscard]] std::string packageTitle(model::Finding const& finding);

@@ -54,5 +54,28 @@ TEST(TextReport, ConsequencesHangUnderTheirCauseAndEditorialOnesAreCounted) {
     EXPECT_EQ(text.find("Spelling of colour"), std::string::npos);
 }
 
+TEST(TextReport, AChapterOfOneSheetListsItsFirstEntriesAndCountsTheRest) {
+    auto sample = sampleComparison();
+    auto entry = [](std::string id, std::string text, std::string cause) {
+        model::Finding finding;
+        finding.id = std::move(id);
+        finding.kind = cause.empty() ? model::FindingKind::Section : model::FindingKind::Wording;
+        finding.relation = model::Relation::OnlyReference;
+        finding.severity = model::Severity::Note;
+        finding.title = text;
+        finding.consequenceOf = std::move(cause);
+        finding.reference = model::Side{};
+        finding.reference->page = 4;
+        finding.reference->text = std::move(text);
+        return finding;
+    };
+    sample.comparison.findings.push_back(entry("aa0000000000", "Mounting notes", ""));
+    for (int i = 1; i <= 6; ++i) sample.comparison.findings.push_back(entry("bb000000000" + std::to_string(i), "Strap number " + std::to_string(i), "aa0000000000"));
+    auto const text = textReport(sample.comparison, sample.reference, sample.candidate);
+    EXPECT_NE(text.find("lists: Strap number 4 (reference page 4)"), std::string::npos) << text;
+    EXPECT_EQ(text.find("Strap number 5"), std::string::npos);
+    EXPECT_NE(text.find("lists: 2 more"), std::string::npos);
+}
+
 }  // namespace
 }  // namespace standin::report

@@ -235,7 +235,8 @@ TEST(Assess, WordingCountsByWhatItIsAbout) {
         {WordingClass::Edit, Relation::Reworded, "Over-charge detection is shown in Figure 3.", "Overcharge detection is shown in Fig. 5.", Severity::Editorial},
         {WordingClass::Style, Relation::Reworded, "Overcharge stops charging.", "Charging ends at overcharge.", Severity::Note},
         {WordingClass::Style, Relation::OnlyCandidate, "", "A small package suits portable loggers.", Severity::Note},
-        {WordingClass::Num, Relation::OnlyReference, "Overcharge detection acts after 1 s.", "", Severity::Function},
+        {WordingClass::Num, Relation::OnlyReference, "Overcharge detection acts after 1 s.", "", Severity::Note},
+        {WordingClass::Perm, Relation::OnlyReference, "Charging of a 0 V cell is prohibited.", "", Severity::Hazard},
         {WordingClass::Edit, Relation::Moved, "Overcharge stops charging.", "Overcharge stops charging.", Severity::Editorial},
     };
     for (auto const& one : cases) {
