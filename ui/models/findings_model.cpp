@@ -11,7 +11,6 @@
 #include "report/finding_view.h"
 #include "text/fold.h"
 #include "ui/models/qt_text.h"
-#include "ui/models/wording_model.h"
 #include "ui/models/words.h"
 
 namespace standin::ui {
@@ -33,20 +32,17 @@ bool hasValues(model::Side const& side) { return !side.min.empty() || !side.typ.
 
 // Two long sentences from a few words before their first difference on: a row has
 // one line for each.
-std::pair<QString, QString> fromDifference(std::string const& reference, std::string const& candidate) {
-    auto [r, c] = markedWords(reference, candidate);
-    if (!r.empty() && !c.empty() && !r.front().marked && r.front() == c.front() && r.front().text.size() > kLead) {
-        auto lead = r.front().text.right(kLead);
-        lead = QStringLiteral("… ") + lead.mid(lead.indexOf(QLatin1Char(' ')) + 1);
-        r.front().text = lead;
-        c.front().text = lead;
+std::pair<QString, QString> fromDifference(QString const& reference, QString const& candidate) {
+    auto const shorter = std::min(reference.size(), candidate.size());
+    qsizetype shared = 0;
+    while (shared < shorter && reference[shared] == candidate[shared]) ++shared;
+    if (shared <= kLead || shared == shorter) return {reference, candidate};
+    auto start = reference.indexOf(QLatin1Char(' '), shared - kLead) + 1;
+    if (start == 0 || start > shared) {  // no blank there: scripts without any
+        start = shared - kLead;
+        if (reference[start].isLowSurrogate()) --start;
     }
-    auto const whole = [](std::vector<MarkedText> const& parts) {
-        QString text;
-        for (auto const& part : parts) text += part.text;
-        return text;
-    };
-    return {whole(r), whole(c)};
+    return {QStringLiteral("… ") + reference.mid(start), QStringLiteral("… ") + candidate.mid(start)};
 }
 
 QString conditionOf(model::Finding const& finding) {
@@ -81,7 +77,7 @@ FindingRow rowFor(report::FindingGroup const& group, model::Comparison const& co
     row.referenceHasValues = finding.reference && hasValues(*finding.reference);
     row.candidateHasValues = finding.candidate && hasValues(*finding.candidate);
     if (finding.reference && finding.candidate && !row.referenceHasValues && !row.candidateHasValues) {
-        std::tie(row.reference, row.candidate) = fromDifference(report::valuesOf(*finding.reference), report::valuesOf(*finding.candidate));
+        std::tie(row.reference, row.candidate) = fromDifference(row.reference, row.candidate);
     }
     row.referencePage = finding.reference ? finding.reference->page : 0;
     row.candidatePage = finding.candidate ? finding.candidate->page : 0;
