@@ -38,6 +38,8 @@ constexpr Points kIndent = 1.2F;
 constexpr float kHeadingSize = 1.12F;     // times the size of running text
 constexpr float kTitleSize = 1.6F;
 constexpr std::size_t kHeadingWords = 14;
+constexpr std::uint32_t kValueWords = 8;   // of a value beside a name
+constexpr float kSameRow = 0.2F;           // font heights between the baselines of both
 constexpr std::size_t kHeadingLines = 3;
 constexpr std::size_t kMarkedHeadingWords = 5;  // a heading with a bullet in front
 constexpr int kSameBullets = 2;                 // lines that begin with the same sign
@@ -327,8 +329,25 @@ private:
         TextLine const& first = m_layout.lines[block.firstLine];
         bool const entry = isEntry(block.firstLine - m_firstLine);
         bool const numbered = isNumbering(m_layout.words[first.firstWord].text) && first.wordCount > 1;
+        if (big && !bold && !numbered && standsBesideValue(block)) return false;
         if (big || bold) return !entry || numbered || isEnumerator(m_layout.words[first.firstWord].text) || words <= kMarkedHeadingWords;
         return capitals && letters >= 6 && block.lineCount == 1 && !entry && words <= 6;
+    }
+
+    // "Storage temperature      -40 °C to 90 °C": a row of a list, though in larger print than the page.
+    bool standsBesideValue(Block const& block) const {
+        for (std::uint32_t l = block.firstLine; l < block.firstLine + block.lineCount; ++l) {
+            TextLine const& own = m_layout.lines[l];
+            bool const beside = std::any_of(m_layout.lines.begin(), m_layout.lines.end(), [&](TextLine const& other) {
+                if (std::abs(other.baseline - own.baseline) > kSameRow * own.size || other.box.x0 <= own.box.x1 || other.wordCount == 0 || other.wordCount > kValueWords) return false;
+                if (std::abs(other.size - own.size) > kSizeChange * own.size) return false;
+                std::size_t at = 0;
+                char32_t const first = text::decodeNext(m_layout.words[other.firstWord].text, at);
+                return (first >= U'0' && first <= U'9') || first == U'+' || first == U'-' || first == 0x00B1 || first == 0x2212 || first == 0x2013;
+            });
+            if (beside) return true;
+        }
+        return false;
     }
 
     PageLayout& m_layout;

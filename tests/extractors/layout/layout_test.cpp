@@ -174,6 +174,16 @@ TEST(Layout, BlocksHaveTheirRoles) {
     EXPECT_EQ(page.blocks[1].lineCount, 3U);
 }
 
+// A list of ratings in larger print than most of the page, in the left of two text columns.
+TEST(Layout, NamesBesideTheirValuesAreNoHeadings) {
+    PageMaker maker(1);
+    maker.text(50, 100, "Storage temperature range", {.size = 9}).text(220, 100, "-40 to 90 \u00B0C", {.size = 9});
+    maker.text(50, 125, "Power dissipation", {.size = 9}).text(230, 125, "700 mW", {.size = 9});
+    for (int i = 0; i < 12; ++i) maker.text(50, static_cast<float>(200 + 8 * i), "The logger stops and waits until the charger has been removed from the box again", {.size = 6});
+    PageLayout const page = layOut(maker.content());
+    for (model::Block const& block : page.blocks) EXPECT_NE(block.role, BlockRole::Heading) << page.lines[block.firstLine].box.y0;
+}
+
 TEST(Layout, LettersOfASymbolFontInFrontOfEntriesAreBullets) {
     PageMaker maker(1);
     for (int i = 0; i < 3; ++i) {
