@@ -402,6 +402,14 @@ void TableBuilder::shareOut(std::size_t index, std::vector<Points> const& baseli
         }
         return -1;
     };
+    // "TA = 25 °C" above "TA = 70 °C" beside two rows: a condition each, wherever exactly they stand.
+    if (ys.size() >= 2 && static_cast<int>(ys.size()) == last - first + 1 && members.size() == ys.size() && sameVariable(members)) {
+        for (auto const i : members) {
+            auto const at = std::lower_bound(ys.begin(), ys.end(), m_placed[i].piece.baseline - kSameLine * m_font);
+            m_placed[i].row0 = m_placed[i].row1 = first + static_cast<int>(at - ys.begin());
+        }
+        return;
+    }
     if (ys.size() < 2 || std::any_of(ys.begin(), ys.end(), [&](Points y) { return rowBeside(y) < 0; })) return;
     bool const oneEach = static_cast<int>(ys.size()) == last - first + 1;
     for (std::size_t i = 1; i < ys.size(); ++i) {

@@ -304,5 +304,20 @@ TEST(FindTables, everyWordStandsInOneCellAtMost) {
     for (int const n : owners) EXPECT_LE(n, 1);
 }
 
+TEST(FindTables, ConditionsOfOneMergedCellGoToARowEach) {
+    PageBuilder page;
+    for (float const y : {100.0F, 114.0F, 142.0F, 156.0F, 170.0F}) page.horizontal(y, 40, 480);
+    page.horizontal(128, 320, 480);  // rows of values; the conditions share a cell and stand in its middle
+    for (float const x : kXs) page.vertical(x, 100, 170);
+    head(page, 110);
+    page.text(44, 131, "Drain current").text(164, 131, "ID").text(204, 127, "TA = 25 C").text(204, 136, "TA = 70 C").text(404, 119, "5.8").text(404, 139, "4.9").text(444, 131, "A");
+    page.text(44, 152, "Pulsed current").text(164, 152, "IDM").text(404, 152, "30").text(444, 152, "A");
+    page.text(44, 166, "Storage").text(164, 166, "TS").text(404, 166, "90").text(444, 166, "C");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 1, 2), "TA = 25 C");
+    EXPECT_EQ(textAt(tables[0], 2, 2), "TA = 70 C");
+}
+
 }  // namespace
 }  // namespace standin::tables
