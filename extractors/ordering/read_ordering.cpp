@@ -170,7 +170,7 @@ Columns columnsOf(model::Table const& table, Grid const& grid) {
     auto const titled = std::count_if(byContent.begin(), byContent.end(), [&columns](int column) { return saysCode(columns.titles[static_cast<std::size_t>(column)]); });
     if (byContent.size() > 1 && titled == 0) columns.codes = byContent;
     else if (best >= 0) columns.codes = {best};
-    else if (grid.columns > 0) columns.codes = {0};
+    else if (grid.columns > 0 && (table.headRows > 0 || contentOf(table, grid, 0).codes > 0)) columns.codes = {0};
     numberRepeated(columns.titles);
     return columns;
 }

@@ -100,6 +100,10 @@ TableKind classifyTable(model::Table const& table, TableText const& text, Column
     bool const valued = !plan.groups.empty() && numericShare(table, text, plan) >= 0.34;
     bool const dimensional = saysAny(titles, kDimensionTitles) || saysAny(caption, kMechanical);
 
+    // a table that says plainly whose pins it lists, wherever it stands
+    bool const numbersPins = plan.has(Pin) || contains(titles, "pin no") || contains(titles, "pin number") || contains(titles, "引脚号") || contains(titles, "管脚号");
+    if (numbersPins && plan.has(PinName) && limits == 0 && !plan.unitTitle && !valued) return TableKind::Pins;
+
     if (kind == SectionKind::Revision || (saysAny(titles, kRevision) && contains(titles, "date")) || (saysAny(titles, kRevision) && limits == 0 && !plan.has(Unit) && !valued)) {
         if (limits == 0 && !plan.has(Unit)) return TableKind::Revision;
     }
@@ -114,6 +118,9 @@ TableKind classifyTable(model::Table const& table, TableText const& text, Column
     if (pinTitles && (plan.has(PinName) || plan.has(Name) || plan.has(Symbol) || kind == SectionKind::Pins)) return TableKind::Pins;
     if (kind == SectionKind::Pins && limits == 0 && !plan.unitTitle && table.columns >= 2 && table.columns <= 8) return TableKind::Pins;
 
+    // parts around this one (diodes, inductors) are chosen there, not its own versions
+    bool const around = kind == SectionKind::Application || kind == SectionKind::Function || kind == SectionKind::TestCircuit || kind == SectionKind::Curves;
+    if (around && !saysAny(caption, kOrdering) && !saysAny(titles, kOrdering) && plan.has(Part) && limits < 2 && !plan.unitTitle) return TableKind::Other;
     bool const partLines = plan.has(Part) && (!plan.has(Name) || limits == 0) && !plan.unitTitle;
     if (partLines && limits < 2) return TableKind::Ordering;
     if (plan.has(Part) && !plan.has(Name) && !plan.has(Symbol)) return TableKind::Ordering;

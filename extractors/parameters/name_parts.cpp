@@ -239,7 +239,7 @@ SymbolPlace symbolPlace(std::string_view raw) {
         if (areStrongSymbols(inner) && (name[bracket.open - 1] == ' ' || hasOrdinaryWord(name.substr(0, bracket.open)))) return SymbolPlace::BehindSet;
     }
     if (words.size() < 2 || !balanced(words.back()) || !balanced(words.front())) return SymbolPlace::None;
-    if (isStrongSymbol(words.back()) && words[words.size() - 2].ends_with(",")) return SymbolPlace::BehindSet;
+    if (isStrongSymbol(words.back()) && (words[words.size() - 2].ends_with(",") || words[words.size() - 2].ends_with(":"))) return SymbolPlace::BehindSet;
     if (isStrongSymbol(words.back()) && hasOrdinaryWord(name)) return SymbolPlace::Behind;
     if (isStrongSymbol(words.front()) && hasOrdinaryWord(name)) return SymbolPlace::InFront;
     return SymbolPlace::None;

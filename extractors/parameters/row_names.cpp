@@ -143,6 +143,26 @@ std::string RowReader::splitName(int row, RowCells const& cells, std::string& na
     return last;
 }
 
+// "TA = 25 °C" / "VO = 5 V" in one cell above "VO = 9 V" in the next row: what
+// stands before the line that the next row varies holds for both. Empty: nothing.
+std::string RowReader::takeSharedCondition(int row, RowCells const& cells) const {
+    if (cells.conditions.size() != 1 || row + 1 >= m_segment.bodyEnd) return {};
+    CellText const& cell = textOf(cells.conditions[0]);
+    if (cell.lines.size() < 2 || cellOf(cells.conditions[0]).row != row || cellOf(cells.conditions[0]).rowSpan != 1) return {};
+    RowCells const below = cellsOf(row + 1);
+    if (below.conditions.size() != 1 || cellOf(below.conditions[0]).row != row + 1 || !hasValues(row + 1, below)) return {};
+    bool const sameName = below.names.empty() || below.names == cells.names;
+    bool const sameSymbol = below.symbols.empty() || below.symbols == cells.symbols;
+    if (!sameName || !sameSymbol) return {};
+    std::string const last = cleaned(cell.lines.back().text);
+    std::string const varied = subjectOf(last);
+    if (varied.empty() || subjectOf(textOf(below.conditions[0]).text) != varied || !cell.text.ends_with(last)) return {};
+    std::string shared = trimmed(std::string_view(cell.text).substr(0, cell.text.size() - last.size()));
+    if (subjectOf(shared).empty() || subjectOf(shared) == varied) return {};
+    while (shared.ends_with(",") || shared.ends_with(";")) shared.pop_back();
+    return shared;
+}
+
 // "Output voltage, V": a unit behind the name, where no column holds units.
 std::string RowReader::takeNameUnit(std::string& name) const {
     std::size_t const comma = name.rfind(", ");

@@ -60,6 +60,7 @@ private:
     [[nodiscard]] bool continuesName(int row) const;
     [[nodiscard]] std::string caseBelow(int row) const;
     [[nodiscard]] std::string splitName(int row, RowCells const& cells, std::string& name);
+    [[nodiscard]] std::string takeSharedCondition(int row, RowCells const& cells) const;
     [[nodiscard]] std::string takeNameUnit(std::string& name) const;
     [[nodiscard]] int valueAt(int row, int column) const;
     void putValues(PrintedRow& row, ValueGroup const& group, int tableRow, std::string const& columnUnit);

@@ -223,6 +223,9 @@ void RowReader::readValues(int row, RowCells const& cells) {
             subVariant = joined(bare, subVariant);
             rowCondition = joined(m_nameCondition, rowCondition);
             child = true;
+        } else if (hangs && indented && symbol.empty() && !m_plan.has(Symbol) && !m_context.lastSymbol.empty() && isStrongSymbol(bare)) {
+            symbol = bare;  // "Supply voltage: V+" above an indented "V-"
+            child = true;
         } else if (wholeCondition && !symbol.empty()) {
             rowCondition = joined(bare, rowCondition);  // the name is not printed, or not as text
             name.clear();
@@ -268,6 +271,11 @@ void RowReader::readValues(int row, RowCells const& cells) {
             SymbolPlace const place = symbolPlace(name);
             if (place == SymbolPlace::BehindSet || (place != SymbolPlace::None && place == m_symbolPlace)) ownSymbol = takeSymbol(name, place);
         }
+    }
+    if (std::string const shared = takeSharedCondition(row, cells); !shared.empty() && condition.starts_with(shared)) {
+        condition = trimmed(std::string_view(condition).substr(shared.size()));
+        while (condition.starts_with(",") || condition.starts_with(";")) condition = trimmed(std::string_view(condition).substr(1));
+        m_context.parameterCondition = shared;
     }
     condition = joined(rowCondition, condition);
 

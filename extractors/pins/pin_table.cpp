@@ -9,6 +9,7 @@
 #include <array>
 #include <cmath>
 
+#include "extractors/packages/package_names.h"
 #include "extractors/pins/pin_names.h"
 #include "text/utf8.h"
 
@@ -98,7 +99,7 @@ std::vector<Column> columnsOf(model::Table const& table, Grid const& grid) {
                 continue;
             }
             if (cell->columnSpan >= grid.columns() && grid.columns() > 1) continue;  // a heading line
-            if (isBlank(cell->text)) {
+            if (isBlank(cell->text) || text::asciiLower(cell->text) == "none") {
                 ++column.blanks;
                 continue;
             }
@@ -114,7 +115,11 @@ std::vector<Column> columnsOf(model::Table const& table, Grid const& grid) {
 // A title that only says "pin number" names no package.
 std::string packageSaid(std::string const& title) {
     auto const lower = text::asciiLower(text::trimmed(title));
-    if (lower.empty() || roleSaid(lower) != PinColumn::Other) return {};
+    if (lower.empty()) return {};
+    if (roleSaid(lower) != PinColumn::Other) {
+        auto const name = packages::findPackageName(title);  // "SOT-23-6 pin no."
+        return name ? title.substr(name->begin, name->end - name->begin) : std::string{};
+    }
     if (std::find(kPinWords.begin(), kPinWords.end(), lower) != kPinWords.end()) return {};
     return std::string(text::trimmed(title));
 }

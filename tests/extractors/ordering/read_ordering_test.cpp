@@ -88,4 +88,10 @@ TEST(ReadOrdering, OtherTablesAreLeftAlone) {
     EXPECT_TRUE(readOrdering(std::span{&sheet, 1}).empty());
 }
 
+// The title block of a drawing lists no parts.
+TEST(ReadOrdering, NothingWithoutTitlesAndCodes) {
+    auto const sheet = table(0, {{"DRAWING NUMBER:", "sheet one"}, {"SUBJECT:", "outline of the case"}});
+    EXPECT_TRUE(readOrdering(std::span{&sheet, 1}).empty());
+}
+
 }  // namespace

@@ -77,5 +77,12 @@ TEST(NameParts, TellsConditionsFromNamesByTheirSubject) {
     EXPECT_EQ(subjectOf("25 °C"), "");
 }
 
+TEST(NameParts, FindsASymbolBehindAColon) {
+    std::string name = "Supply voltage: VCC+";
+    EXPECT_EQ(symbolPlace(name), SymbolPlace::BehindSet);
+    EXPECT_EQ(takeSymbol(name, SymbolPlace::BehindSet), "VCC+");
+    EXPECT_EQ(name, "Supply voltage");
+}
+
 }  // namespace
 }  // namespace standin::parameters

@@ -108,5 +108,25 @@ TEST(RowNames, AUnitBehindTheNameServesWhereNoColumnHoldsUnits) {
     EXPECT_EQ(rows[0].unit, "В");
 }
 
+TEST(RowNames, WhatStandsBeforeTheVariedConditionHoldsForBoth) {
+    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", "Conditions", "Typ", "Max", "Unit"},
+                                       {"v2 RL", "v2 Load regulation", "TA = 25 °C, 10 mA ≤ IO ≤ 1 A / VO = 5 V", "9", "25", "v2 mV"},
+                                       {"", "", "VO = 9 V", "20", "70", ""}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "RL|Load regulation|VO = 5 V||9|25|mV");
+    EXPECT_EQ(line(rows[1]), "RL|Load regulation|VO = 9 V||20|70|mV");
+    EXPECT_EQ(rows[1].tableCondition, "Ta=25°C TA = 25 °C, 10 mA ≤ IO ≤ 1 A");
+}
+
+TEST(RowNames, AConditionOfTwoLinesIsNotParted) {
+    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", "Conditions", "Typ", "Max", "Unit"},
+                                       {"v2 RON", "v2 On-resistance", "VG = 4.5 V, / ID = 5 A", "22", "28", "v2 mΩ"},
+                                       {"", "", "VG = 2.5 V, ID = 4 A", "30", "38", ""}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "RON|On-resistance|VG = 4.5 V, ID = 5 A||22|28|mΩ");
+}
+
 }  // namespace
 }  // namespace standin::parameters

@@ -105,4 +105,9 @@ TEST(PinTable, EmptyAndBrokenTables) {
     EXPECT_TRUE(pinsOfTable(sheet, pinColumnsOf(sheet)).empty());
 }
 
+TEST(PinTable, PackagesNamedBesidePinNumber) {
+    EXPECT_EQ(read(table(1, {{"SSOP20 Pin No.", "SOP16 Pin No.", "Pin Name", "Pin Type"}, {"19", "16", "VCC", "POWER"}, {"20", "NONE", "NOS#", "IN"}, {"8", "1", "GND", "POWER"}})),
+              (Lines{"19 | VCC |  [SSOP20]", "16 | VCC |  [SOP16]", "20 | NOS# |  [SSOP20]", "8 | GND |  [SSOP20]", "1 | GND |  [SOP16]"}));
+}
+
 }  // namespace
