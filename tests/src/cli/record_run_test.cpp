@@ -11,6 +11,7 @@
 #include <gtest/gtest.h>
 
 #include "cli/run.h"
+#include "record/state.h"
 #include "record/store.h"
 
 namespace standin::cli {
