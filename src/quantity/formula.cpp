@@ -151,9 +151,9 @@ private:
             Kind kind;
             std::size_t least, most;
         };
-        constexpr std::array<Function, 8> kFunctions = {{{"abs", Kind::Abs, 1, 1}, {"square", Kind::Square, 1, 1}, {"plusminus", Kind::PlusMinus, 1, 1},
+        constexpr std::array<Function, 9> kFunctions = {{{"abs", Kind::Abs, 1, 1}, {"square", Kind::Square, 1, 1}, {"plusminus", Kind::PlusMinus, 1, 1},
                                                          {"lower", Kind::Lower, 1, 1}, {"upper", Kind::Upper, 1, 1}, {"first", Kind::First, 2, 8},
-                                                         {"or", Kind::Or, 2, 2}, {"atleast", Kind::AtLeast, 2, 2}}};
+                                                         {"or", Kind::Or, 2, 2}, {"atleast", Kind::AtLeast, 2, 2}, {"ifover", Kind::IfOver, 2, 2}}};
         auto const function = std::find_if(kFunctions.begin(), kFunctions.end(), [word](Function const& known) { return known.name == word; });
         if (function == kFunctions.end()) return wrong(fmt::format("has the unknown function \"{}\"", word));
         std::vector<std::size_t> inputs;
@@ -164,7 +164,7 @@ private:
         } while (take(','));
         if (!take(')')) return wrong("lacks a closing bracket");
         if (inputs.size() < function->least || inputs.size() > function->most) return wrong(fmt::format("gives \"{}\" another number of values than it takes", word));
-        bool const fallback = function->kind == Kind::Or || function->kind == Kind::AtLeast;
+        bool const fallback = function->kind == Kind::Or || function->kind == Kind::AtLeast || function->kind == Kind::IfOver;
         if (fallback && m_formula.m_nodes[inputs.back()].kind != Kind::Number) return wrong(fmt::format("needs a number as the second value of \"{}\"", word));
         return join(function->kind, std::move(inputs));
     }
@@ -205,6 +205,7 @@ private:
             case Kind::First: return firstOf(node);
             case Kind::Or:
             case Kind::AtLeast: return fallbackOf(node);
+            case Kind::IfOver: return largeOf(node);
             default: return functionOf(node);
         }
     }
@@ -266,6 +267,20 @@ private:
         Operand taken = m_nodes[node.inputs[1]].number;
         if (node.kind == Kind::AtLeast) taken.limits.hi.reset();
         return taken;
+    }
+
+    Operand largeOf(Node const& node) {
+        auto const before = m_result;
+        Operand found = valueOf(node.inputs[0]);
+        Decimal const least = *m_nodes[node.inputs[1]].number.limits.lo;
+        auto const small = [least](std::optional<Decimal> const& value) { return value && *value < least; };
+        if (!small(found.limits.lo) && !small(found.limits.typ) && !small(found.limits.hi)) return found;
+        std::vector<std::string> const used = m_result.used;
+        m_result = before;
+        for (auto const& name : used) {
+            if (std::find(before.used.begin(), before.used.end(), name) == before.used.end()) addOnce(m_result.missing, name);
+        }
+        return {{}, found.dimension};
     }
 
     Operand functionOf(Node const& node) {

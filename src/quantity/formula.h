@@ -10,6 +10,7 @@
 //   lower(x), upper(x)     one bound by itself, as an exact value
 //   first(x, y, …)         the first that states anything
 //   or(x, 0 A)             x; where nothing is stated the number, with a note
+//   ifover(x, 100 V)       x where no stated value is smaller; else it counts as not stated
 //   atleast(x, 0 Ω)        x; where nothing is stated something unknown from the number upward
 #pragma once
 
@@ -55,7 +56,7 @@ public:
     [[nodiscard]] Evaluated evaluate(Lookup const& lookup) const;
 
 private:
-    enum class Kind : std::uint8_t { Number, Name, Add, Subtract, Multiply, Divide, Abs, Square, PlusMinus, Lower, Upper, First, Or, AtLeast };
+    enum class Kind : std::uint8_t { Number, Name, Add, Subtract, Multiply, Divide, Abs, Square, PlusMinus, Lower, Upper, First, Or, AtLeast, IfOver };
     struct Node {
         Kind kind = Kind::Number;
         std::string name;

@@ -44,6 +44,12 @@ std::vector<CellCheck const*> gravestFirst(Comparison const& comparison) {
     return checks;
 }
 
+// What follows from another finding stands on that one's card.
+std::string cardOf(Comparison const& comparison, std::string const& id) {
+    auto const found = std::find_if(comparison.findings.begin(), comparison.findings.end(), [&id](Finding const& finding) { return finding.id == id; });
+    return found == comparison.findings.end() || found->consequenceOf.empty() ? id : found->consequenceOf;
+}
+
 std::string resultText(CheckResult const& result) {
     std::string text = result.value;
     if (!result.why.empty()) text += (text.empty() ? "" : ": ") + result.why;
@@ -132,7 +138,7 @@ std::string cellChecksHtml(Comparison const& comparison) {
     };
     for (auto const* check : gravestFirst(comparison)) {
         auto title = escaped(check->title);
-        if (!check->finding.empty()) title = fmt::format("<a href=\"#f-{}\">{}</a>", escaped(check->finding), title);
+        if (!check->finding.empty()) title = fmt::format("<a href=\"#f-{}\">{}</a>", escaped(cardOf(comparison, check->finding)), title);
         html += fmt::format("<tr><th scope=\"row\">{}</th><td>{}</td>{}{}</tr>", title, escaped(check->limit), two ? cell(check->reference, "r") : std::string(), cell(check->candidate, "k"));
     }
     return html + "</table>";

@@ -140,12 +140,35 @@ private:
     std::vector<std::size_t> m_checkOfFinding;
 };
 
+constexpr std::string_view kProtection = "lithium-protection";
+
+// Thresholds of another kind of part have nothing to do with these checks.
+void addNotMade(model::Comparison& comparison, std::string const& family, std::vector<std::vector<std::string>>& called) {
+    std::vector<Finding> findings(1);
+    Finding& finding = findings.front();
+    finding.kind = FindingKind::Cell;
+    finding.relation = Relation::NotComparable;
+    finding.canonical = "not-made";
+    finding.level = 1;
+    finding.open = true;
+    finding.severity = Severity::Note;
+    finding.title = texts::checksNotMade(family);
+    finding.explanation = texts::checksNotMadeExplanation();
+    compare::nameFindings(findings);
+    comparison.findings.push_back(std::move(findings.front()));
+    called.emplace_back();
+}
+
 }  // namespace
 
 void addCellChecks(model::Comparison& comparison, SheetView const& sheets, BothValues const& values, Surroundings const& around,
                    std::vector<std::vector<std::string>>& called) {
     if (around.cell == nullptr) return;
     comparison.cellName = around.cell->name();
+    if (!sheets.family().empty() && sheets.family() != kProtection) {
+        addNotMade(comparison, sheets.vocabulary().familyTitle(sheets.family()), called);
+        return;
+    }
     auto const candidate = checkPart(*values.candidate, around, sheets.vocabulary());
     auto const reference = values.reference == nullptr ? std::vector<PartCheck>{} : checkPart(*values.reference, around, sheets.vocabulary());
     auto const entries = checkEntries();

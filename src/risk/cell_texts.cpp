@@ -124,6 +124,12 @@ std::string givesNo(std::string_view file, std::string_view member, std::string_
 
 std::string sheetStates(std::string_view what, std::string_view why) { return fmt::format("{}: {}", what, why); }
 
+std::string checksNotMade(std::string_view family) { return fmt::format("Cell checks not made: the sheet was read as one of the family \"{}\"", family); }
+
+std::string checksNotMadeExplanation() {
+    return "The checks set the thresholds of a protection IC against the cell. What could be worked out with the cell's values is listed under the worked-out quantities.";
+}
+
 std::string checkLevelText(model::VerdictLevel level) {
     switch (level) {
         case model::VerdictLevel::NoDifference: return "No limit of the cell found violated in the checks that could be made";

@@ -33,6 +33,10 @@ namespace standin::risk::texts {
 [[nodiscard]] std::string givesNo(std::string_view file, std::string_view member, std::string_view bound = {});
 [[nodiscard]] std::string sheetStates(std::string_view what, std::string_view why);
 
+// Of parts that are no protection ICs. `family`: its title.
+[[nodiscard]] std::string checksNotMade(std::string_view family);
+[[nodiscard]] std::string checksNotMadeExplanation();
+
 // The verdict of a candidate that was checked alone.
 [[nodiscard]] std::string checkLevelText(model::VerdictLevel level);
 [[nodiscard]] std::string notStatedInSheet(std::string_view what);

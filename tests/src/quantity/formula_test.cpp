@@ -73,6 +73,15 @@ TEST(Formula, NumbersCarryUnits) {
     EXPECT_EQ(text(evaluate("lower(a) - upper(a)", {{"a", {"1", "2", "3", "V"}}})), "-2 -2 -2");
 }
 
+TEST(Formula, WhatIsTooSmallCountsAsNotStated) {
+    Values const values = {{"constant", {"950", "1000", "1050", "V"}}, {"pin", {"", "2", "", "V"}}, {"r", {"", "2000", "", "Ω"}}};
+    EXPECT_EQ(text(evaluate("ifover(constant, 100 V) / r", values)), "? 0.5 ?");
+    auto const small = evaluate("ifover(pin, 100 V) / r", values);
+    EXPECT_TRUE(small.limits.empty());
+    EXPECT_EQ(small.missing, std::vector<std::string>{"pin"});
+    EXPECT_EQ(small.used, std::vector<std::string>{"r"});
+}
+
 TEST(Formula, NamesHoldHyphens) {
     auto const formula = Formula::parse("over-charge-2 - circuit.r_1");
     ASSERT_TRUE(formula);

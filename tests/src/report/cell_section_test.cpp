@@ -63,6 +63,16 @@ TEST(CellSection, HtmlEscapesAndLinks) {
     EXPECT_NE(html.find("▲ violated"), std::string::npos);
 }
 
+TEST(CellSection, LinksLeadToTheCardThatIsThere) {
+    auto comparison = withChecks();
+    Finding finding;
+    finding.id = "bbbbbbbbbbbb";
+    finding.kind = FindingKind::Cell;
+    finding.consequenceOf = "aaaaaaaaaaaa";
+    comparison.findings.push_back(finding);
+    EXPECT_NE(cellChecksHtml(comparison).find("<a href=\"#f-aaaaaaaaaaaa\">Storage time</a>"), std::string::npos);
+}
+
 TEST(CellSection, ACandidateAloneHasNoReferenceColumn) {
     auto comparison = withChecks();
     comparison.kind = ComparisonKind::CandidateAlone;

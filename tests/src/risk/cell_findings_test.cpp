@@ -119,6 +119,19 @@ TEST(CellFindings, WhatTheSheetDoesNotStateIsOpenAtItsOwnLevel) {
     EXPECT_EQ(finding->caution, "C-OD");
 }
 
+TEST(CellFindings, NotMadeForAnotherKindOfPart) {
+    auto sheet = sheetOf({{"float-voltage", "4.158", "4.20", "4.242"}, {"termination-current", "0.045", "0.05", "0.055", "A"}, {"recharge-threshold", "4.0", "4.05", "4.1"}});
+    for (auto& row : sheet.parameters) row.name = builtIn().find(row.canonical, "lithium-charger")->title;
+    sheet.document.title = "Linear Li-ion battery charger";
+    auto const comparison = *compareDatasheets(sheet, sheet, against(kCell), builtIn());
+    EXPECT_TRUE(comparison.cell.empty());
+    auto const* finding = cellFinding(comparison, "not-made");
+    ASSERT_NE(finding, nullptr);
+    EXPECT_EQ(finding->severity, Severity::Note);
+    EXPECT_TRUE(finding->open);
+    EXPECT_TRUE(std::any_of(comparison.derived.begin(), comparison.derived.end(), [](auto const& derived) { return derived.canonical == "float-to-cell-margin"; }));
+}
+
 TEST(CheckCandidate, TheCandidateAlone) {
     auto const checked = *checkCandidate(sheetWith("4.335"), against(kCell), builtIn());
     EXPECT_FALSE(checked.hasReference());
