@@ -1,11 +1,9 @@
-// Which of the two documents is meant.
+// What belongs to one of the two documents.
 #pragma once
 
 #include "ui/worker/read_pair.h"
 
 namespace standin::ui {
-
-enum class DocumentSide { Reference, Candidate };
 
 [[nodiscard]] inline model::Datasheet const& sheetOf(ReadPair const& pair, DocumentSide side) {
     return side == DocumentSide::Reference ? pair.reference : pair.candidate;

@@ -9,7 +9,7 @@
 
 namespace standin::ui {
 
-Session::Session(QString decisionsFolder, QObject* parent) : QObject(parent), m_decisions(std::move(decisionsFolder)) {
+Session::Session(QString decisionsFolder, QObject* parent) : QObject(parent), m_decisions(std::move(decisionsFolder)), m_corrections(*this) {
     connect(&m_worker, &PairWorker::progressed, this, &Session::progressed);
     connect(&m_worker, &PairWorker::finished, this, &Session::takePair);
     connect(&m_worker, &PairWorker::failed, this, &Session::takeError);
@@ -66,11 +66,14 @@ void Session::setState(State state) {
 }
 
 void Session::takePair(PairPointer pair) {
+    // The same documents again, after a correction: decisions and undo go on.
+    bool const again = m_pair && m_pair->reference.document.sha256 == pair->reference.document.sha256 && m_pair->candidate.document.sha256 == pair->candidate.document.sha256;
     m_pair = std::move(pair);
+    m_drawer.setPair(m_pair);
     auto const& findings = m_pair->comparison.findings;
     bool const still = std::any_of(findings.begin(), findings.end(), [this](auto const& finding) { return finding.id == m_currentFinding; });
     if (!still) m_currentFinding = findings.empty() ? std::string{} : findings.front().id;
-    m_decisions.load(m_pair->reference.document.sha256, m_pair->candidate.document.sha256);
+    if (!again) m_decisions.load(m_pair->reference.document.sha256, m_pair->candidate.document.sha256);
     watchFiles();
     setState(State::Ready);
     Q_EMIT pairChanged();

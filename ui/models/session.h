@@ -13,8 +13,10 @@
 #include <QObject>
 #include <QTimer>
 
+#include "ui/models/corrections.h"
 #include "ui/models/decisions.h"
 #include "ui/models/document_side.h"
+#include "ui/worker/page_drawer.h"
 #include "ui/worker/pair_worker.h"
 
 namespace standin::ui {
@@ -47,6 +49,10 @@ public:
     [[nodiscard]] Decisions& decisions() { return m_decisions; }
     [[nodiscard]] Decisions const& decisions() const { return m_decisions; }
 
+    [[nodiscard]] Corrections& corrections() { return m_corrections; }
+    // Pictures of the pages of pair().
+    [[nodiscard]] PageDrawer& drawer() { return m_drawer; }
+
     // The finding that is looked at; null where none is. Borrowed from pair().
     [[nodiscard]] model::Finding const* currentFinding() const;
     // Empty, or an id that the comparison does not have: none.
@@ -73,7 +79,9 @@ private:
     void noticeChange(QString const& path);
 
     PairWorker m_worker;
+    PageDrawer m_drawer;
     Decisions m_decisions;
+    Corrections m_corrections;
     QFileSystemWatcher m_watcher;
     State m_state = State::Empty;
     PairPointer m_pair;

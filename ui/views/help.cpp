@@ -32,7 +32,11 @@ constexpr Key kKeys[] = {
     {"Ctrl+F", QT_TRANSLATE_NOOP("help", "find in the list or on the page")},
     {"Ctrl+Shift+F", QT_TRANSLATE_NOOP("help", "show all findings again")},
     {"F6", QT_TRANSLATE_NOOP("help", "go round: sections, list, evidence, decision")},
-    {"Ctrl+Z, Ctrl+Shift+Z", QT_TRANSLATE_NOOP("help", "undo and redo decisions")},
+    {"Ctrl+Z, Ctrl+Shift+Z", QT_TRANSLATE_NOOP("help", "undo and redo decisions and corrections")},
+    {"F2, Shift+F2", QT_TRANSLATE_NOOP("help", "in the parameters: correct the chosen row of the reference, of the candidate")},
+    {"N, P", QT_TRANSLATE_NOOP("help", "on the pages: next and previous page")},
+    {"+, -, W, G, R", QT_TRANSLATE_NOOP("help", "on the pages: larger, smaller, fit the width, whole page, turn")},
+    {"Enter, Shift+Enter", QT_TRANSLATE_NOOP("help", "in the field above the pages: next and previous place that was found")},
     {"Ctrl+E", QT_TRANSLATE_NOOP("help", "export a report")},
     {"Ctrl+P", QT_TRANSLATE_NOOP("help", "print the report")},
     {"Ctrl+C", QT_TRANSLATE_NOOP("help", "copy the chosen rows or text")},
@@ -58,6 +62,9 @@ QString helpText() {
     html += paragraph(QT_TRANSLATE_NOOP("help", "Decisions"),
                       QT_TRANSLATE_NOOP("help", "A decision and its remark are kept with this pair of documents on this computer. They are bound to the bytes of both files: a changed file starts without decisions. "
                                                 "For a record that quality assurance signs, use the command: standin record."));
+    html += paragraph(QT_TRANSLATE_NOOP("help", "The pages, and what was misread"),
+                      QT_TRANSLATE_NOOP("help", "The places of findings are framed on the pages. Click on a place to see what was read there; its partner in the other document comes into view. Drag to choose text. A row that was "
+                                                "misread is corrected from there or from the list of parameters: the correction is written to a file that reports name, the comparison follows, and undo takes both back."));
     html += paragraph(QT_TRANSLATE_NOOP("help", "Before you rely on it"),
                       QT_TRANSLATE_NOOP("help", "The comparison covers printed documents only. It is not a test and not an approval. The cell maker's limits, local codes and licensed practice come first. Look at the page "
                                                 "before you rely on a value."));

@@ -17,6 +17,7 @@
 #include "ui/models/qt_text.h"
 #include "ui/models/words.h"
 #include "ui/views/cell_page.h"
+#include "ui/views/correcting.h"
 #include "ui/views/coverage_page.h"
 #include "ui/views/findings_page.h"
 #include "ui/views/notice_bar.h"
@@ -131,6 +132,7 @@ void MainWindow::makePages() {
     m_pages->addTab(coverage, tr("Not compared"));
     connect(m_findingsPage, &FindingsPage::placeWanted, this, &MainWindow::showPlaces);
     connect(wording, &WordingPage::placeWanted, this, &MainWindow::showPlaces);
+    connectCorrecting(m_session, *m_pagesView, *parameters, *m_notices);
     auto const toPages = [this] { m_pages->setCurrentWidget(m_pagesView); };
     connect(parameters, &ParametersPage::placeWanted, this, toPages);
     connect(pins, &PinsPage::placeWanted, this, toPages);

@@ -83,6 +83,7 @@ void MainWindow::makeMenus() {
     add(edit, tr("&Find in findings"), QKeySequence(tr("Ctrl+F")), Needs::Pair, [this] {
         if (m_pages->currentWidget() != m_pagesView) m_pages->setCurrentWidget(m_findingsPage);
         if (m_pages->currentWidget() == m_findingsPage) m_findingsPage->focusText();
+        else m_pagesView->focusSearch();
     });
     add(edit, tr("Show &all findings"), QKeySequence(tr("Ctrl+Shift+F")), Needs::Pair, [this] { m_filter.showEverything(); });
 

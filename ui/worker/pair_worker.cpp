@@ -30,7 +30,7 @@ cli::CompareCommand commandOf(PairRequest const& request) {
 }
 
 model::Result<PairPointer> work(PairRequest const& request, std::function<bool(int, int)> const& progress) {
-    auto compared = cli::comparePair(commandOf(request), request.password, progress, cli::PageBytes::Drop);
+    auto compared = cli::comparePair(commandOf(request), request.password, progress, cli::PageBytes::Keep);
     if (!compared) return tl::unexpected(compared.error());
     auto pair = std::make_shared<ReadPair>();
     pair->request = request;
@@ -40,6 +40,8 @@ model::Result<PairPointer> work(PairRequest const& request, std::function<bool(i
     pair->candidate = std::move(compared->result.candidate);
     pair->comparison = std::move(compared->result.comparison);
     pair->tests = std::move(compared->result.tests);
+    pair->referenceBytes = std::move(compared->bytes.reference);
+    pair->candidateBytes = std::move(compared->bytes.candidate);
     return PairPointer(std::move(pair));
 }
 

@@ -2,6 +2,8 @@
 // changed after. Shared by the worker that makes it and the models that show it.
 #pragma once
 
+#include <array>
+#include <cstddef>
 #include <memory>
 #include <optional>
 #include <string>
@@ -25,6 +27,14 @@ struct PairRequest {
     bool operator==(PairRequest const&) const = default;
 };
 
+enum class DocumentSide { Reference, Candidate };
+
+inline constexpr std::array kSides{DocumentSide::Reference, DocumentSide::Candidate};
+
+[[nodiscard]] inline DocumentSide otherSide(DocumentSide side) { return side == DocumentSide::Reference ? DocumentSide::Candidate : DocumentSide::Reference; }
+// For arrays of two.
+[[nodiscard]] inline std::size_t indexOf(DocumentSide side) { return side == DocumentSide::Reference ? 0 : 1; }
+
 struct ReadPair {
     PairRequest request;
     model::Datasheet reference;
@@ -32,6 +42,9 @@ struct ReadPair {
     model::Comparison comparison;
     std::vector<risk::BenchTest> tests;  // that the open findings call for
     std::vector<std::string> referenceVariants, candidateVariants;  // that can be chosen
+    // The PDFs as they were read, for pictures of their pages, whatever becomes of
+    // the files; empty where the file was no PDF.
+    std::string referenceBytes, candidateBytes;
 };
 
 using PairPointer = std::shared_ptr<ReadPair const>;
