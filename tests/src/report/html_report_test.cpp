@@ -117,5 +117,23 @@ TEST(HtmlReport, GoesWithoutPicturesOfADocumentGivenAsJson) {
     EXPECT_EQ(html.find("alt=\"reference"), std::string::npos);
 }
 
+TEST(HtmlReport, ListsBenchTestsSectionsAndWhatWasNotRead) {
+    auto sample = sampleComparison();
+    sample.reference.sections = {{"s1", model::SectionKind::Ratings, "3 <Ratings>", 1, 2, {}}};
+    sample.comparison.sections = {{"s1", "", 0, 2}};
+    sample.candidate.coverage.unaccounted = {{"42", 1, {}}};
+    risk::BenchTest test;
+    test.title = "Overcharge threshold";
+    test.procedure = "Step the supply up.";
+    test.findings = {"aaaaaaaaaaaa"};
+    test.limits = {{"aaaaaaaaaaaa", "Detection", "reference", "Ta = 25 °C", "4.245", "4.305", "V"}};
+    Cuttings cuttings({});
+    auto const html = htmlReport(sample.comparison, sample.reference, sample.candidate, cuttings, std::vector{test});
+    for (auto const* words : {"Overcharge threshold", "Step the supply up.", "Detection: min 4.245, max 4.305 V (reference); Ta = 25 °C", "<a href=\"#f-aaaaaaaaaaaa\">", "3 &lt;Ratings&gt; (page 2)",
+                              "page 1: the number 42"}) {
+        EXPECT_NE(html.find(words), std::string::npos) << words;
+    }
+}
+
 }  // namespace
 }  // namespace standin::report

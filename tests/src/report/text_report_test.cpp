@@ -77,5 +77,20 @@ TEST(TextReport, AChapterOfOneSheetListsItsFirstEntriesAndCountsTheRest) {
     EXPECT_NE(text.find("lists: 2 more"), std::string::npos);
 }
 
+TEST(TextReport, ListsBenchTestsAfterTheFindings) {
+    auto const sample = sampleComparison();
+    risk::BenchTest test;
+    test.title = "Overcharge threshold";
+    test.procedure = "Step the supply up.";
+    test.setup = "four-wire";
+    test.findings = {"aaaaaaaaaaaa", "cccccccccccc"};
+    auto const text = textReport(sample.comparison, sample.reference, sample.candidate, std::vector{test});
+    auto const place = text.find("1. Overcharge threshold (2 findings): Step the supply up.");
+    ASSERT_NE(place, std::string::npos) << text;
+    EXPECT_GT(place, text.find("HAZARD"));
+    EXPECT_NE(text.find("Set-up: four-wire"), std::string::npos);
+    EXPECT_EQ(textReport(sample.comparison, sample.reference, sample.candidate).find("BENCH TESTS"), std::string::npos);
+}
+
 }  // namespace
 }  // namespace standin::report
