@@ -7,8 +7,8 @@
 
 #include <fmt/format.h>
 
-#include "cli/surroundings.h"
 #include "cli/pictures.h"
+#include "cli/surroundings.h"
 #include "model/file.h"
 #include "risk/compare_datasheets.h"
 
