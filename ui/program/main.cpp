@@ -11,7 +11,9 @@
 #include <QTimer>
 #include <QTranslator>
 
+#include <algorithm>
 #include <cstdio>
+#include <string_view>
 
 #include "ui/models/qt_text.h"
 #include "ui/models/words.h"
@@ -64,9 +66,17 @@ void takeScreenshot(MainWindow& window, Session& session, Screenshot const& want
     QTimer::singleShot(kScreenshotTimeoutMs, &window, [] { QApplication::exit(kTrouble); });
 }
 
+// Whether the command line only asks for what is printed, which needs no display.
+bool onlyPrints(int argc, char** argv) {
+    return std::any_of(argv + 1, argv + argc, [](std::string_view argument) {
+        return argument == "-h" || argument == "--help" || argument == "--help-all" || argument == "-v" || argument == "--version";
+    });
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
+    if (argc > 1 && onlyPrints(argc, argv) && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("standin-desk"));
     QApplication::setOrganizationName(QStringLiteral("standin"));

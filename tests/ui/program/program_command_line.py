@@ -7,12 +7,18 @@ import sys
 ENVIRONMENT = dict(os.environ, QT_QPA_PLATFORM="offscreen", LC_ALL="C.UTF-8")
 
 
-def run(*arguments):
-    return subprocess.run([sys.argv[1], *arguments], capture_output=True, text=True, timeout=50, env=ENVIRONMENT)
+NO_DISPLAY = {name: value for name, value in ENVIRONMENT.items() if name not in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")}
+
+
+def run(*arguments, environment=ENVIRONMENT):
+    return subprocess.run([sys.argv[1], *arguments], capture_output=True, text=True, timeout=50, env=environment)
 
 
 helped = run("--help")
 assert helped.returncode == 0 and "REFERENCE" in helped.stdout and "CANDIDATE" in helped.stdout, helped
+for asked in ("--help", "--version"):
+    bare = run(asked, environment=NO_DISPLAY)
+    assert bare.returncode == 0 and bare.stdout, bare
 version = run("--version")
 assert version.returncode == 0 and version.stdout.startswith("standin-desk "), version
 one = run("only-one.pdf")
