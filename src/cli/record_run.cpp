@@ -15,6 +15,7 @@
 #include "cli/record_arguments.h"
 #include "cli/record_check.h"
 #include "cli/record_key.h"
+#include "cli/trouble.h"
 #include "model/digest.h"
 #include "model/file.h"
 #include "record/bench_result.h"
@@ -25,7 +26,6 @@
 #include "record/record_text.h"
 #include "record/rules.h"
 #include "record/store.h"
-#include "text/visible.h"
 #include "vocabulary/embedded_data.h"
 
 namespace standin::cli {
@@ -38,11 +38,6 @@ using model::Result;
 using record::Record;
 
 constexpr std::size_t kLongestKept = std::size_t{1} << 20;  // bytes of a user's file that go into the record whole
-
-int trouble(Error const& error) {
-    fmt::print(stderr, "standin: {}\n", text::visible(model::describe(error)));
-    return kTrouble;
-}
 
 Result<std::vector<record::Evidence>> evidenceOf(std::vector<std::string> const& files) {
     std::vector<record::Evidence> evidence;

@@ -6,14 +6,13 @@
 #include <cstdlib>
 #include <string_view>
 
-#include <fmt/format.h>
-
 #include "cli/arguments.h"
 #include "cli/check_command.h"
 #include "cli/compare_pair.h"
 #include "cli/outputs.h"
 #include "cli/pictures.h"
 #include "cli/record_run.h"
+#include "cli/trouble.h"
 #include "compare/variant_choice.h"
 #include "model/comparison_json.h"
 #include "model/datasheet_json.h"
@@ -23,7 +22,6 @@
 #include "report/overlay.h"
 #include "report/text_report.h"
 #include "risk/compare_datasheets.h"
-#include "text/visible.h"
 
 namespace standin::cli {
 
@@ -34,20 +32,12 @@ using model::ErrorKind;
 using model::Result;
 
 int finish(Outputs const& outputs, int status, Program const& program) {
-    if (auto const written = outputs.write(); !written) {
-        fmt::print(stderr, "standin: {}\n", text::visible(model::describe(written.error())));
-        return kTrouble;
-    }
+    if (auto const written = outputs.write(); !written) return trouble(written.error());
     if (program.ending == Ending::Leave) {
         std::fflush(nullptr);
         std::_Exit(status);
     }
     return status;
-}
-
-int trouble(Error const& error) {
-    fmt::print(stderr, "standin: {}\n", text::visible(model::describe(error)));
-    return kTrouble;
 }
 
 // Keeps the chosen version's rows and those that hold for every version.
