@@ -211,6 +211,15 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
     return referenceAlone || candidateAlone ? ConditionRelation::OneUnstated : ConditionRelation::Same;
 }
 
+bool contradict(StatedConditions const& reference, StatedConditions const& candidate) {
+    return std::any_of(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
+        return !part.symbol.empty() && std::any_of(candidate.parts.begin(), candidate.parts.end(), [&](Part const& other) {
+            return part.symbol == other.symbol && part.interval.unit == other.interval.unit &&
+                   relateIntervals(part.interval, other.interval) == ConditionRelation::Unordered;
+        });
+    });
+}
+
 double conditionLikeness(ConditionRelation relation, StatedConditions const& reference, StatedConditions const& candidate) {
     switch (relation) {
         case ConditionRelation::Same: return 1;

@@ -52,6 +52,10 @@ private:
 [[nodiscard]] model::ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate, ConditionMemo& memo);
 [[nodiscard]] model::ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate);
 
+// One quantity is stated in both and neither range holds the other ("VDD=3V" against
+// "VDD=5V"). Words never contradict: makers put one condition in many ways.
+[[nodiscard]] bool contradict(StatedConditions const& reference, StatedConditions const& candidate);
+
 // 1: the same; 0.75: one unstated; 0.5: ordered; below: by the share of the parts
 // that agree, 0: none does. For weighing pairings.
 [[nodiscard]] double conditionLikeness(model::ConditionRelation relation, StatedConditions const& reference, StatedConditions const& candidate);

@@ -8,6 +8,7 @@
 #include "compare/parameter_pairing.h"
 
 #include <algorithm>
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -19,6 +20,8 @@
 #include "compare/variant_choice.h"
 #include "compare/variant_words.h"
 #include "quantity/condition.h"
+#include "quantity/decimal.h"
+#include "quantity/numbers.h"
 #include "text/fold.h"
 
 namespace standin::compare {
@@ -36,6 +39,10 @@ constexpr double kAmbiguousConfidence = 0.78;
 constexpr double kUnmetConfidence = 0.75;    // one of several rows, and its versions or conditions do not meet
 constexpr double kKnownConfidence = 0.92;    // one id of the vocabulary
 constexpr double kNamedConfidence = 0.9;     // one name, and no other symbol
+constexpr double kAgreeingConfidence = 0.86;  // one symbol or id, and every printed number agrees
+constexpr double kAgreementWeight = 0.12;           // of the printed numbers, two makers
+constexpr double kAgreementWeightOneText = 0.05;    // two states of one text: the numbers are what changes
+constexpr int kTellingNumbers = 2;                  // one number that agrees stands in many a row by chance
 constexpr std::size_t kLargestBucket = 40;
 
 struct Profile {
@@ -45,6 +52,7 @@ struct Profile {
     VariantWords variant;
     std::string dimension;
     StatedConditions conditions;  // taken apart once, related with many
+    std::array<std::optional<quantity::Decimal>, 3> numbers;  // min, typ, max as far as they are numbers
     int row = -1;
     int placeInRow = 0;
 };
@@ -69,6 +77,32 @@ Key identityOf(Parameter const& p, Kinds kinds) {
     return hashOf(spaceless(all), kinds == Kinds::Count ? static_cast<Key>(p.kind) : Key{0});
 }
 
+// Makers differ in the sign they give a current that flows out of a pin.
+std::optional<quantity::Decimal> numberOf(std::optional<model::Value> const& value, std::string_view dimension) {
+    if (!value || !value->value) return std::nullopt;
+    auto const number = quantity::Decimal::parse(*value->value);
+    return number && dimension == "A" ? std::optional(number->magnitude()) : number;
+}
+
+// The numbers printed in either row, and those that stand in both, in the same column.
+struct Agreement {
+    int printed = 0;
+    int agreeing = 0;
+    [[nodiscard]] double share() const { return printed == 0 ? 0 : static_cast<double>(agreeing) / printed; }
+    [[nodiscard]] bool full() const { return printed > 0 && agreeing == printed; }
+};
+
+Agreement agreementOf(Profile const& reference, Profile const& candidate) {
+    Agreement found;
+    for (std::size_t k = 0; k < reference.numbers.size(); ++k) {
+        auto const& r = reference.numbers[k];
+        auto const& c = candidate.numbers[k];
+        if (r || c) ++found.printed;
+        if (r && c && (*r == *c || quantity::equalAsPrinted(*r, *c))) ++found.agreeing;
+    }
+    return found;
+}
+
 Profile profileOf(Parameter const& p, PrintedRows const& rows, int index, ConditionMemo& memo) {
     Profile profile;
     profile.symbol = quantity::symbolKey(p.symbol);
@@ -77,6 +111,7 @@ Profile profileOf(Parameter const& p, PrintedRows const& rows, int index, Condit
     profile.variant = variantWords(p.variant);
     if (p.interval) profile.dimension = p.interval->unit;
     profile.conditions = stateConditions({p.condition, p.tableCondition}, memo);
+    profile.numbers = {numberOf(p.min, profile.dimension), numberOf(p.typ, profile.dimension), numberOf(p.max, profile.dimension)};
     profile.row = rows.ofParameter(index);
     if (profile.row >= 0) {
         auto const& inRow = rows[profile.row].parameters;
@@ -195,7 +230,7 @@ private:
         total += variantWeight(relateVariants(pa.variant, pb.variant), twins);
         if (twins && pa.placeInRow == pb.placeInRow) total += 0.03;
         if (filledColumns(a) == filledColumns(b)) total += 0.02;
-        if (a.interval && b.interval && *a.interval == *b.interval) total += 0.05;
+        if (pa.dimension == pb.dimension) total += (m_sheets.oneText() ? kAgreementWeightOneText : kAgreementWeight) * agreementOf(pa, pb).share();
         return std::max(total, 0.0);
     }
 
@@ -212,8 +247,21 @@ private:
         else if (!pa.name.empty() && pa.name == pb.name && !otherSymbol) identity = std::max(identity, kNamedConfidence);
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
         bool const ratingsMix = (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating);
-        bool const unmet = relateVariants(pa.variant, pb.variant) == VariantRelation::Apart ||
-                           (several && relateStated(pa.conditions, pb.conditions) == model::ConditionRelation::Unordered);
+        VariantRelation const variants = relateVariants(pa.variant, pb.variant);
+        auto const conditions = relateStated(pa.conditions, pb.conditions);
+        Agreement const numbers = agreementOf(pa, pb);
+        bool const sameSymbol = !pa.symbol.empty() && pa.symbol == pb.symbol;
+        // The conditions of two makers seldom read alike: numbers that all agree speak louder, unless one symbol has two values.
+        bool const oneThing = sameSymbol || (!a.canonical.empty() && a.canonical == b.canonical);
+        bool const agree = oneThing && !dimensionsDiffer && numbers.full() && !contradict(pa.conditions, pb.conditions);
+        if (agree) identity = std::max(identity, kAgreeingConfidence);
+        // One of several rows of a table whose versions only one sheet names: a lone number may be another version's.
+        bool const likeConditions = conditions == model::ConditionRelation::Same || conditions == model::ConditionRelation::OneUnstated;
+        int const telling = likeConditions ? 1 : kTellingNumbers;
+        bool const anyVersion = several && variants == VariantRelation::OneUnstated && numbers.agreeing < telling;
+        // What the better pairs left over shares an id and nothing that is printed.
+        bool const leftOver = several && numbers.agreeing == 0 && !sameSymbol && pa.name != pb.name && !m_sheets.oneText();
+        bool const unmet = variants == VariantRelation::Apart || leftOver || anyVersion || (several && conditions == model::ConditionRelation::Unordered && !agree);
         if (unmet || (ratingsMix && !m_sheets.oneText())) identity = std::min(identity, kUnmetConfidence);
         if (dimensionsDiffer) identity = std::min(identity, kDoubtfulConfidence);
         return std::min(identity, 1.0);

@@ -62,6 +62,18 @@ TEST(Conditions, MirrorWhenExchanged) {
     }
 }
 
+TEST(Conditions, OnlyOneQuantityWithTwoValuesContradicts) {
+    auto contradictory = [](std::string const& reference, std::string const& candidate) {
+        ConditionMemo memo;
+        return contradict(stateConditions({reference, ""}, memo), stateConditions({candidate, ""}, memo));
+    };
+    EXPECT_TRUE(contradictory("VDD=3V", "VCC=5V"));
+    EXPECT_TRUE(contradictory("VDD=3V, no load", "no load, VDD=4V"));
+    EXPECT_FALSE(contradictory("VDD=3V", "VDD=2V to 4V"));
+    EXPECT_FALSE(contradictory("VDD=3V", "RL=5kΩ"));
+    EXPECT_FALSE(contradictory("no load", "output loaded"));
+}
+
 TEST(Conditions, EveryChangedDigitIsSeen) {
     for (std::string const form : {"VDD=#V", "ID=#mA, VGS=4V", "f=#kHz", "Ta=#5°C", "RL=#kΩ", "pulse of #0 µs", "# cells", "VIN=VOUT+#V", "t<#ms"}) {
         auto filled = [&](char digit) {

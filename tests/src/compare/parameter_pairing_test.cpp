@@ -126,6 +126,49 @@ TEST(ParameterPairing, IsSureOfTheOnlyRowOfItsIdWhateverItsConditions) {
     EXPECT_GT(pairing.pairs[0].confidence, 0.8);
 }
 
+double confidenceOf(std::vector<RowText> const& reference, std::vector<RowText> const& candidate, std::size_t index = 0) {
+    Datasheet const r = sheetOf(reference, "QX17");
+    Datasheet const c = sheetOf(candidate, "ZL99");
+    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    return index < pairing.pairs.size() ? pairing.pairs[index].confidence : -1;
+}
+
+// The names are in two languages, and only one is known.
+TEST(ParameterPairing, IsSureOfOneSymbolWhoseNumbersAllAgree) {
+    RowText const reference{.name = "升压启动电平", .symbol = "VBTL", .condition = "负载断开", .min = "2.9", .typ = "3", .max = "3.1", .unit = "V"};
+    RowText candidate{.name = "Boost start level", .symbol = "VBTL", .condition = "load off", .min = "2.9", .typ = "3.0", .max = "3.1", .unit = "V"};
+    EXPECT_GT(confidenceOf({reference}, {candidate}), 0.8);
+    candidate.max = "3.2";
+    EXPECT_LT(confidenceOf({reference}, {candidate}), 0.8);
+}
+
+TEST(ParameterPairing, TakesTheRowWhoseNumbersAgreeWhereConditionsReadUnlike) {
+    std::vector<RowText> const reference{{.name = "Offset current", .symbol = "IIO", .typ = "3", .max = "30", .unit = "nA", .canonical = "input-offset-current"},
+                                         {.name = "Offset current", .symbol = "IIO", .condition = "Thot to Tcold", .max = "100", .unit = "nA", .canonical = "input-offset-current"}};
+    std::vector<RowText> const candidate{{.name = "Offset current", .condition = "over the whole range, plus to minus", .max = "-100", .unit = "nA", .canonical = "input-offset-current"},
+                                         {.name = "Offset current", .condition = "plus to minus", .typ = "3", .max = "30", .unit = "nA", .canonical = "input-offset-current"}};
+    EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p2"}, {"p2", "p1"}}));
+    EXPECT_GT(confidenceOf(reference, candidate, 0), 0.8);
+    EXPECT_GT(confidenceOf(reference, candidate, 1), 0.8);
+}
+
+// The better pair is gone; what is left shares an id and nothing printed.
+TEST(ParameterPairing, IsNotSureOfWhatIsLeftOver) {
+    std::vector<RowText> const reference{{.name = "Single supply", .symbol = "VCC", .max = "32", .unit = "V", .canonical = "supply-rating"},
+                                         {.name = "Split supplies", .symbol = "VCC, VEE", .max = "16", .unit = "V", .canonical = "supply-rating"}};
+    std::vector<RowText> const candidate{{.name = "Supply voltage", .symbol = "V+", .max = "32", .unit = "V", .canonical = "supply-rating"},
+                                         {.name = "Supply voltage", .symbol = "V+", .max = "26", .unit = "V", .canonical = "supply-rating", .variant = "ZL98"}};
+    EXPECT_LT(confidenceOf(reference, candidate, 1), 0.8);
+}
+
+// 100 mV stands in the rows of several versions.
+TEST(ParameterPairing, IsNotSureOfALoneNumberWhereVersionsAreNamedInOneSheetOnly) {
+    std::vector<RowText> const reference{{.name = "Load regulation", .symbol = "LR", .condition = "IO=20mA to 50mA", .max = "100", .unit = "mV", .canonical = "load-regulation"}};
+    std::vector<RowText> const candidate{{.name = "Load regulation", .symbol = "LR", .condition = "IO=5mA to 90mA", .max = "100", .unit = "mV", .canonical = "load-regulation", .variant = "5V"},
+                                         {.name = "Load regulation", .symbol = "LR", .condition = "IO=5mA to 90mA", .max = "240", .unit = "mV", .canonical = "load-regulation", .variant = "12V"}};
+    EXPECT_LT(confidenceOf(reference, candidate), 0.8);
+}
+
 TEST(ParameterPairing, StaysBoundedOnRepetitiveTables) {
     std::vector<RowText> reference;
     std::vector<RowText> candidate;
