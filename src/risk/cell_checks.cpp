@@ -10,17 +10,16 @@
 #include <fmt/format.h>
 
 #include "risk/cell_texts.h"
+#include "risk/check_workings.h"
 #include "risk/texts.h"
 
 namespace standin::risk {
 
 namespace {
 
-using model::CheckOutcome;
 using model::Severity;
 using quantity::Decimal;
 using quantity::Limits;
-using Bound = std::optional<Decimal>;
 
 constexpr std::array<CheckEntry, 17> kEntries = {{
     {"overcharge-upper", "Overcharge cut-off against the cell's highest voltage", "overcharge-detect-voltage", Severity::Hazard, "C-OC", "the cell may be charged beyond what its maker accepts, even with a protector that works"},
@@ -44,12 +43,9 @@ constexpr std::array<CheckEntry, 17> kEntries = {{
 
 Decimal decimal(std::string_view text) { return Decimal::parse(text).value_or(Decimal(0)); }
 
-std::string_view afterDot(std::string_view name) { return name.substr(name.find('.') + 1); }
-
-class Checking {
+class Checking : private CheckWorkings {
 public:
-    Checking(StatedValues const& values, Surroundings const& around, vocabulary::Vocabulary const& vocabulary)
-        : m_values(values), m_around(around), m_vocabulary(vocabulary) {}
+    using CheckWorkings::CheckWorkings;
 
     std::vector<PartCheck> run() {
         using Check = PartCheck (Checking::*)();
@@ -70,76 +66,7 @@ public:
     }
 
 private:
-    // --- Results. ---
-
-    static PartCheck holds(std::string value) { return {.limit = {}, .result = {.value = std::move(value), .outcome = CheckOutcome::Holds, .why = {}, .inputs = {}}, .level = 0, .missing = MissingIn::Nothing}; }
-    static PartCheck violated(std::string value, std::string why, int level) {
-        return {.limit = {}, .result = {.value = std::move(value), .outcome = CheckOutcome::Violated, .why = std::move(why), .inputs = {}}, .level = level, .missing = MissingIn::Nothing};
-    }
-    static PartCheck open(MissingIn where, std::string why, std::string value = {}) {
-        return {.limit = {}, .result = {.value = std::move(value), .outcome = CheckOutcome::Open, .why = std::move(why), .inputs = {}}, .level = 0, .missing = where};
-    }
-    static PartCheck notInSheet(std::string_view what, std::string_view why) { return open(MissingIn::Sheet, fmt::format("{} is {}", what, why)); }
-
-    // --- Values. ---
-
-    // A bound of a given value; without it `m_open` says so.
-    Bound given(std::string_view name, Bound Limits::*bound) {
-        auto const* value = m_around.find(name);
-        Bound const found = value == nullptr ? std::nullopt : value->limits.*bound;
-        if (value != nullptr) addInput({.name = std::string(name), .parameter = {}, .page = 0, .box = {}, .text = value->text});
-        if (!found) {
-            std::string_view const side = bound == &Limits::lo ? "minimum" : bound == &Limits::hi ? "maximum" : "typical value";
-            m_open = texts::givesNo(name.starts_with("cell.") ? "cell" : "circuit", afterDot(name), value == nullptr ? std::string_view() : side);
-        }
-        return found;
-    }
-
-    bool isGiven(std::string_view name) const { return m_around.find(name) != nullptr; }
-
-    // Over temperature where it is printed so.
-    StatedValue stated(std::string_view canonical) {
-        auto value = m_values.find(canonical, Scope::OverTemperature);
-        for (auto const& input : value.inputs) addInput(input);
-        return value;
-    }
-
-    void addInput(model::Input input) {
-        if (std::find(m_inputs.begin(), m_inputs.end(), input) == m_inputs.end()) m_inputs.push_back(std::move(input));
-    }
-
-    WorkedOut derived(std::string_view id) {
-        auto const all = m_vocabulary.derived();
-        auto const entry = std::find_if(all.begin(), all.end(), [id](auto const& one) { return one.id == id; });
-        if (entry == all.end()) return {};
-        auto result = workOut(*entry, m_values, m_around, scopeFor(*entry, m_values));
-        for (auto const& input : result.inputs) addInput(input);
-        return result;
-    }
-
-    // An open check whose reason is what a derived quantity lacks.
-    PartCheck openFor(WorkedOut const& result, std::string_view what, std::string value = {}) const {
-        std::string list;
-        bool inFiles = false;
-        bool inSheet = false;
-        for (auto const& name : result.missing) {
-            bool const file = name.starts_with("circuit.") || name.starts_with("cell.");
-            inFiles = inFiles || file;
-            inSheet = inSheet || !file;
-        }
-        // What the sheet may state in several ways it need not state in all of them.
-        for (auto const& name : result.missing) {
-            bool const file = name.starts_with("circuit.") || name.starts_with("cell.");
-            if (inFiles && inSheet && !file) continue;
-            list += fmt::format("{}{}", list.empty() ? "" : ", ", texts::inputName(name));
-        }
-        bool const files = inFiles;
-        return open(files ? MissingIn::Files : MissingIn::Sheet, list.empty() ? fmt::format("{} cannot be worked out", what) : fmt::format("{} cannot be worked out; missing, or without a limit: {}", what, list), std::move(value));
-    }
-
-    static std::string by(Decimal amount, std::string_view unit) { return texts::upper(amount.magnitude(), unit); }
-
-    // --- The checks, in order. ---
+    // --- The checks, in order; what they are made of: check_workings.h. ---
 
     PartCheck overchargeUpper() {
         auto const limit = given("cell.protection_max", &Limits::hi);
@@ -490,13 +417,6 @@ private:
         if (*each.hi > *limit) return violated(value, "above each cell's continuous limit by up to " + by(*each.hi - *limit, "A"), 2);
         return holds(value);
     }
-
-    StatedValues const& m_values;
-    Surroundings const& m_around;
-    vocabulary::Vocabulary const& m_vocabulary;
-    std::string m_limit;
-    std::vector<model::Input> m_inputs;
-    std::string m_open;
 };
 
 }  // namespace

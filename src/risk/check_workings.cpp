@@ -1,0 +1,89 @@
+// Tested by tests/src/risk/cell_checks_test.cpp: no check says anything but by these.
+#include "risk/check_workings.h"
+
+#include <algorithm>
+#include <utility>
+
+#include <fmt/format.h>
+
+#include "risk/cell_texts.h"
+#include "risk/texts.h"
+
+namespace standin::risk {
+
+using model::CheckOutcome;
+using quantity::Decimal;
+using quantity::Limits;
+
+namespace {
+
+std::string_view afterDot(std::string_view name) { return name.substr(name.find('.') + 1); }
+
+}  // namespace
+
+PartCheck CheckWorkings::holds(std::string value) { return {.limit = {}, .result = {.value = std::move(value), .outcome = CheckOutcome::Holds, .why = {}, .inputs = {}}, .level = 0, .missing = MissingIn::Nothing}; }
+
+PartCheck CheckWorkings::violated(std::string value, std::string why, int level) {
+    return {.limit = {}, .result = {.value = std::move(value), .outcome = CheckOutcome::Violated, .why = std::move(why), .inputs = {}}, .level = level, .missing = MissingIn::Nothing};
+}
+
+PartCheck CheckWorkings::open(MissingIn where, std::string why, std::string value) {
+    return {.limit = {}, .result = {.value = std::move(value), .outcome = CheckOutcome::Open, .why = std::move(why), .inputs = {}}, .level = 0, .missing = where};
+}
+
+PartCheck CheckWorkings::notInSheet(std::string_view what, std::string_view why) { return open(MissingIn::Sheet, fmt::format("{} is {}", what, why)); }
+
+Bound CheckWorkings::given(std::string_view name, Bound Limits::*bound) {
+    auto const* value = m_around.find(name);
+    Bound const found = value == nullptr ? std::nullopt : value->limits.*bound;
+    if (value != nullptr) addInput({.name = std::string(name), .parameter = {}, .page = 0, .box = {}, .text = value->text});
+    if (!found) {
+        std::string_view const side = bound == &Limits::lo ? "minimum" : bound == &Limits::hi ? "maximum" : "typical value";
+        m_open = texts::givesNo(name.starts_with("cell.") ? "cell" : "circuit", afterDot(name), value == nullptr ? std::string_view() : side);
+    }
+    return found;
+}
+
+bool CheckWorkings::isGiven(std::string_view name) const { return m_around.find(name) != nullptr; }
+
+StatedValue CheckWorkings::stated(std::string_view canonical) {
+    auto value = m_values.find(canonical, Scope::OverTemperature);
+    for (auto const& input : value.inputs) addInput(input);
+    return value;
+}
+
+void CheckWorkings::addInput(model::Input input) {
+    if (std::find(m_inputs.begin(), m_inputs.end(), input) == m_inputs.end()) m_inputs.push_back(std::move(input));
+}
+
+WorkedOut CheckWorkings::derived(std::string_view id) {
+    auto const all = m_vocabulary.derived();
+    auto const entry = std::find_if(all.begin(), all.end(), [id](auto const& one) { return one.id == id; });
+    if (entry == all.end()) return {};
+    auto result = workOut(*entry, m_values, m_around, scopeFor(*entry, m_values));
+    for (auto const& input : result.inputs) addInput(input);
+    return result;
+}
+
+PartCheck CheckWorkings::openFor(WorkedOut const& result, std::string_view what, std::string value) {
+    std::string list;
+    bool inFiles = false;
+    bool inSheet = false;
+    for (auto const& name : result.missing) {
+        bool const file = name.starts_with("circuit.") || name.starts_with("cell.");
+        inFiles = inFiles || file;
+        inSheet = inSheet || !file;
+    }
+    // What the sheet may state in several ways it need not state in all of them.
+    for (auto const& name : result.missing) {
+        bool const file = name.starts_with("circuit.") || name.starts_with("cell.");
+        if (inFiles && inSheet && !file) continue;
+        list += fmt::format("{}{}", list.empty() ? "" : ", ", texts::inputName(name));
+    }
+    bool const files = inFiles;
+    return open(files ? MissingIn::Files : MissingIn::Sheet, list.empty() ? fmt::format("{} cannot be worked out", what) : fmt::format("{} cannot be worked out; missing, or without a limit: {}", what, list), std::move(value));
+}
+
+std::string CheckWorkings::by(Decimal amount, std::string_view unit) { return texts::upper(amount.magnitude(), unit); }
+
+}  // namespace standin::risk
