@@ -317,10 +317,11 @@ std::optional<Unit> parseUnit(std::string_view printed, UnitContext const& conte
     }
     if (text == "G" && context.expected == "T") candidates.push_back({makeUnit("T", *Decimal::parse("0.0001")), 0});
     if (text == "H" && context.expected == "s") candidates.push_back({makeUnit("s", 3600), 1});
-    if (candidates.empty() && text.size() > 2 && text.front() == '%' && text::isAsciiUpper(text[1])) {
-        // "%VO": percent of a value that is named.
+    // "%VO", "%/VO": percent of a value that is named; "%/V" is a percentage for each volt.
+    std::size_t const named = text.size() > 1 && text[1] == '/' ? 2 : 1;
+    if (candidates.empty() && text.size() > named + 1 && text.front() == '%' && text::isAsciiUpper(text[named]) && text.find('/', named) == std::string::npos) {
         Unit percent = makeUnit("1", Decimal(1).scaledByPowerOfTen(-2));
-        percent.qualifier = text;
+        percent.qualifier = "%" + text.substr(named);
         return percent;
     }
     if (candidates.empty()) {
