@@ -75,7 +75,21 @@ std::unordered_set<Key> textsOf(model::Datasheet const& sheet) {
     return texts;
 }
 
-bool isPrinted(std::unordered_set<Key> const& texts, Section const& section) { return texts.count(keyOf(section.title)) > 0; }
+// A cell that begins with it, in two states of one text: its rows are compared where they stand.
+bool beginsACell(model::Datasheet const& sheet, Section const& section) {
+    std::string const title = spaceless(section.title);
+    if (title.empty()) return false;
+    for (auto const& table : sheet.tables) {
+        for (auto const& cell : table.cells) {
+            if (cell.text.size() >= section.title.size() && spaceless(cell.text).compare(0, title.size(), title) == 0) return true;
+        }
+    }
+    return false;
+}
+
+bool isPrinted(SheetPair const& sheets, model::Datasheet const& other, std::unordered_set<Key> const& texts, Section const& section) {
+    return texts.count(keyOf(section.title)) > 0 || (sheets.oneText() && beginsACell(other, section));
+}
 
 }  // namespace
 
@@ -138,7 +152,7 @@ SectionFindings pairSections(SheetPair const& sheets) {
             result.pairs.push_back({reference[i].id, {}, 0, 0});
             if (sheets.sameLanguage) {
                 result.drafts.push_back(sectionDraft(Relation::OnlyReference, &reference[i], nullptr));
-                result.drafts.back().weak = isPrinted(inCandidate, reference[i]);
+                result.drafts.back().weak = isPrinted(sheets, sheets.candidate, inCandidate, reference[i]);
             }
             continue;
         }
@@ -152,7 +166,7 @@ SectionFindings pairSections(SheetPair const& sheets) {
         result.pairs.push_back({{}, candidate[j].id, 0, 0});
         if (!sheets.sameLanguage) continue;
         result.drafts.push_back(sectionDraft(Relation::OnlyCandidate, nullptr, &candidate[j]));
-        result.drafts.back().weak = isPrinted(inReference, candidate[j]);
+        result.drafts.back().weak = isPrinted(sheets, sheets.reference, inReference, candidate[j]);
     }
     return result;
 }

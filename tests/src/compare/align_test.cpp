@@ -488,5 +488,30 @@ TEST(Align, KeepsIdsWhenThePageChanges) {
     EXPECT_EQ(before[0].id.size(), 12U);
 }
 
+// A small heading inside a table is read as one in this state of the text and not in that.
+TEST(Align, AHeadingThatBeginsACellOfTheOtherStateIsNoFinding) {
+    auto stateOf = [](bool heading, std::string const& title) {
+        Datasheet sheet = sheetOf(Texts{});
+        model::Cell cell;
+        cell.text = "Solder temperature (10 s at the pin)";
+        cell.row = 1;
+        sheet.tables.front().cells.push_back(cell);
+        if (heading) {
+            model::Section section = sheet.sections.front();
+            section.id = "s99";
+            section.title = title;
+            section.kind = SectionKind::Other;
+            sheet.sections.push_back(section);
+        }
+        return sheet;
+    };
+    auto sectionFindings = [&](std::string const& title) {
+        auto const list = own(compared(stateOf(true, title), stateOf(false, title)));
+        return std::count_if(list.begin(), list.end(), [](auto const& finding) { return finding.kind == FindingKind::Section; });
+    };
+    EXPECT_EQ(sectionFindings("Solder temperature"), 0);
+    EXPECT_EQ(sectionFindings("Storage"), 1);
+}
+
 }  // namespace
 }  // namespace standin::compare
