@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "compare/coverage_account.h"
+#include "compare/document_conflicts.h"
 #include "compare/document_findings.h"
 #include "compare/drafts.h"
 #include "compare/feature_findings.h"
@@ -179,6 +180,8 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     classifyTexts(drafts, sheets);
     linkTableConditions(drafts, sheets);
     linkStatements(drafts, sheets);
+    append(drafts, findParameterConflicts(sheets));
+    linkConflicts(drafts);
     absorb(drafts);
     linkProperties(drafts, sheets);
     append(drafts, findCoverageGaps(sheets, pairing));

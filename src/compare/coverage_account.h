@@ -24,6 +24,7 @@ inline constexpr std::string_view kDoubtfulPairing = "doubtful-pairing";
 inline constexpr std::string_view kReadWithDoubt = "read-with-doubt";
 inline constexpr std::string_view kNoParameters = "no-parameters";
 inline constexpr std::string_view kCorrectionsNotApplied = "corrections-not-applied";
+inline constexpr std::string_view kConflictInBoth = "conflict-in-both";
 
 // One draft a cause, with the sides it concerns. A doubt that could hide a
 // difference that matters sets Finding::open.

@@ -212,6 +212,9 @@ std::string parameterTitle(std::string_view name, model::Finding const& finding,
 
 std::string parameterExplanation(model::Finding const& finding, ParameterJudgement const& judged, std::string_view effect, std::string_view check) {
     std::string const possible = effect.empty() ? std::string() : fmt::format("; possible effect: {}", effect);
+    if (finding.relation == Relation::ConflictInDocument && finding.reference.has_value() != finding.candidate.has_value()) {
+        return joined(fmt::format("The {} prints it twice, with other values: {}.", finding.reference ? "reference" : "candidate", (finding.reference ? finding.reference : finding.candidate)->text), "Look at both pages");
+    }
     if (!finding.candidate && finding.reference) {
         return joined(fmt::format("The reference states {}, the candidate was found to state nothing{}.", values(*finding.reference), possible), check);
     }
@@ -421,6 +424,7 @@ std::string coverageCause(std::string_view cause) {
     if (cause == compare::kNoParameters) return "No parameters were found in one sheet";
     if (cause == compare::kReadWithDoubt) return "Rows and tables that may have been misread";
     if (cause == compare::kCorrectionsNotApplied) return "Corrections that fit no row, or several";
+    if (cause == compare::kConflictInBoth) return "Both sheets print one value twice, and not alike";
     return std::string(cause);
 }
 
@@ -433,6 +437,7 @@ std::string coverageCauseExplanation(std::string_view cause) {
     if (cause == compare::kDoubtfulPairing) return "Another row would have been nearly as good a partner. Look at both rows.";
     if (cause == compare::kReadWithDoubt) return "They were compared as they were read. Look at the pages before relying on their values.";
     if (cause == compare::kCorrectionsNotApplied) return "A value that a person found misread may still stand as it was. Name the row by its texts or its place.";
+    if (cause == compare::kConflictInBoth) return "Both contradict themselves in the same way: no difference between them, but one of the values is wrong. Look at both pages.";
     if (cause == compare::kNoParameters) return "Without values there is nothing to set the other sheet against. Look at the pages.";
     return coverageExplanation();
 }

@@ -29,6 +29,14 @@ TEST(Texts, ValuesShowTheirColumns) {
     EXPECT_EQ(texts::values(words), "Output short circuit | continuous");
 }
 
+TEST(Texts, AConflictInsideOneSheetNamesTheSheet) {
+    model::Finding finding;
+    finding.relation = model::Relation::ConflictInDocument;
+    finding.candidate.emplace();
+    finding.candidate->text = "VCU | 4.28 | V (page 3) / VCU | 4.26 | V (page 7)";
+    EXPECT_EQ(texts::parameterExplanation(finding, {}, {}, {}), "The candidate prints it twice, with other values: VCU | 4.28 | V (page 3) / VCU | 4.26 | V (page 7). Look at both pages.");
+}
+
 TEST(Texts, ShorteningKeepsCharactersWhole) {
     EXPECT_EQ(texts::shortened("abc", 3), "abc");
     EXPECT_EQ(texts::shortened("ab过充", 4), "ab…");
