@@ -19,6 +19,7 @@ namespace {
 
 using model::Figure;
 using model::FindingKind;
+using model::Furniture;
 using model::Relation;
 
 constexpr std::size_t kShownText = 420;  // bytes of changed lettering in one finding
@@ -119,7 +120,17 @@ std::string describe(Figure const& figure) {
 struct LetteringChange {
     std::string reference;
     std::string candidate;
+    model::PlacedText const* alone = nullptr;  // the piece, where one side has none
 };
+
+// A running foot that the other sheet took for lettering, or the other way round.
+Furniture const* furnitureAt(model::Datasheet const& sheet, model::PlacedText const& piece) {
+    auto const stands = [&](Furniture const& furniture) {
+        return std::any_of(furniture.places.begin(), furniture.places.end(), [&](auto const& place) { return place.page == piece.page && place.box.contains(piece.box.centre()); });
+    };
+    auto const found = std::find_if(sheet.furniture.begin(), sheet.furniture.end(), stands);
+    return found == sheet.furniture.end() ? nullptr : &*found;
+}
 
 std::vector<LetteringChange> lettering(Figure const& r, Figure const& c, Words which) {
     auto keys = [](std::vector<FigureWord> const& words) {
@@ -155,13 +166,13 @@ std::vector<LetteringChange> lettering(Figure const& r, Figure const& c, Words w
         if (ofReference[static_cast<std::size_t>(pair.reference)] >= 0 || ofCandidate[static_cast<std::size_t>(pair.candidate)] >= 0) continue;
         ofReference[static_cast<std::size_t>(pair.reference)] = pair.candidate;
         ofCandidate[static_cast<std::size_t>(pair.candidate)] = pair.reference;
-        changes.push_back({inContext(referenceWords[static_cast<std::size_t>(pair.reference)], r), inContext(candidateWords[static_cast<std::size_t>(pair.candidate)], c)});
+        changes.push_back({inContext(referenceWords[static_cast<std::size_t>(pair.reference)], r), inContext(candidateWords[static_cast<std::size_t>(pair.candidate)], c), nullptr});
     }
     for (std::size_t i = 0; i < referenceWords.size(); ++i) {
-        if (ofReference[i] < 0) changes.push_back({inContext(referenceWords[i], r), {}});
+        if (ofReference[i] < 0) changes.push_back({inContext(referenceWords[i], r), {}, referenceWords[i].piece});
     }
     for (std::size_t j = 0; j < candidateWords.size(); ++j) {
-        if (ofCandidate[j] < 0) changes.push_back({{}, inContext(candidateWords[j], c)});
+        if (ofCandidate[j] < 0) changes.push_back({{}, inContext(candidateWords[j], c), candidateWords[j].piece});
     }
     return changes;
 }
@@ -209,6 +220,12 @@ void compareFigures(Figure const& r, Figure const& c, SheetPair const& sheets, D
     bool const bothCaptioned = sheets.sameLanguage && !r.caption.empty() && !c.caption.empty();
     bool const captionsDiffer = bothCaptioned && captionKey(r) != captionKey(c);
     std::vector<LetteringChange> changes = letteringKey(r) == letteringKey(c) ? std::vector<LetteringChange>{} : lettering(r, c, sheets.sameLanguage ? Words::All : Words::WithDigits);
+    for (auto& change : changes) {
+        if (change.alone == nullptr || !sheets.inPlace(change.alone->page)) continue;
+        auto const* furniture = furnitureAt(change.reference.empty() ? sheets.reference : sheets.candidate, *change.alone);
+        if (furniture != nullptr) (change.reference.empty() ? change.reference : change.candidate) = furniture->text;
+    }
+    std::erase_if(changes, [](LetteringChange const& change) { return keyOf(change.reference) == keyOf(change.candidate); });
     // A page number ("3/12") that one of them took for lettering; a lone "3" may be an axis.
     auto const countsItsPage = [](std::string const& text, Figure const& figure, model::Datasheet const& sheet) {
         return text.find_first_not_of("0123456789 ") != std::string::npos && isOwnPageNumber(text, figure.page, sheet.document.pages);

@@ -104,5 +104,23 @@ TEST(FigureDrawings, TwoMakersMayDrawEachInHisOwnWay) {
     EXPECT_EQ(reference.drawn, 0);
 }
 
+// A foot beside a drawing is lettering in one state of the text and a running foot in the other.
+TEST(FigureLettering, AFootTakenForLetteringMeetsTheFootOfTheOtherState) {
+    enum class Foot { Furniture, Lettering };
+    auto const state = [](Foot foot, std::string const& text) {
+        model::Datasheet made = sheet("shape");
+        model::Rect const box{300, 780, 330, 790};
+        if (foot == Foot::Furniture) made.furniture.push_back({model::Furniture::Kind::RunningHead, text, {{1, box}}});
+        if (foot == Foot::Lettering) made.figures.front().texts.push_back({text, 1, box});
+        return made;
+    };
+    auto const changed = figureFindings(state(Foot::Furniture, "QX-12.E"), state(Foot::Lettering, "QX-13.E"), {});
+    ASSERT_EQ(changed.size(), 1U);
+    ASSERT_TRUE(changed[0].reference && changed[0].candidate);
+    EXPECT_EQ(changed[0].reference->text, "QX-12.E");
+    EXPECT_EQ(changed[0].candidate->text, "QX-13.E");
+    EXPECT_TRUE(figureFindings(state(Foot::Furniture, "QX-12.E"), state(Foot::Lettering, "QX-12.E"), {}).empty());
+}
+
 }  // namespace
 }  // namespace standin::compare
