@@ -1,12 +1,13 @@
 // Places meet when they are on the same page and one covers a fair part of the
-// smaller. Drafts are looked up by page, so the work is linear in the findings
-// of a page.
+// smaller. Drafts are looked up by bands of a page, so the work is linear in the
+// findings, also on a page of many.
 //
 // Tested by tests/src/compare/drafts_test.cpp.
 #include "compare/drafts.h"
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <map>
 #include <utility>
 
@@ -76,6 +77,39 @@ bool printsValues(model::Side const& side, std::string const& text) {
     return std::all_of(values.begin(), values.end(), [&](std::string const* value) { return value->empty() || printed.find(spaceless(*value)) != std::string::npos; });
 }
 
+// Drafts by the bands of the pages that their places touch, so that a draft meets those
+// near it and not all of a long page.
+class DraftsByPlace {
+public:
+    void add(std::vector<model::Place> const& places, int draft) {
+        forEachBand(places, [&](std::vector<int>& list) {
+            if (list.empty() || list.back() != draft) list.push_back(draft);
+        });
+    }
+
+    template <class Wanted>
+    void collect(std::vector<model::Place> const& places, Wanted const& wanted, std::vector<int>& found) {
+        forEachBand(places, [&](std::vector<int> const& list) { std::copy_if(list.begin(), list.end(), std::back_inserter(found), wanted); });
+    }
+
+private:
+    static constexpr model::Points kBand = 48;
+    static constexpr model::Points kMargin = 2;  // more than meet() allows boxes to lie apart
+    static constexpr int kMostBands = 64;        // a box beyond all pages
+
+    template <class Visit>
+    void forEachBand(std::vector<model::Place> const& places, Visit const& visit) {
+        for (auto const& place : places) {
+            int const first = bandOf(place.box.y0 - kMargin);
+            int const last = std::min(bandOf(place.box.y1 + kMargin), first + kMostBands);
+            for (int band = first; band <= last; ++band) visit(m_bands[{place.page, band}]);
+        }
+    }
+    static int bandOf(model::Points y) { return y > 0 ? static_cast<int>(std::min(y, 1e6F) / kBand) : 0; }
+
+    std::map<std::pair<int, int>, std::vector<int>> m_bands;  // by page and band
+};
+
 // What the lower draft shows and the higher does not is shown by the higher too.
 void show(Draft& higher, Draft const& lower) {
     auto& finding = higher.finding;
@@ -116,25 +150,27 @@ bool shareReferencePlace(Draft const& a, Draft const& b) { return meet(a.referen
 bool shareCandidatePlace(Draft const& a, Draft const& b) { return meet(a.candidatePlaces, b.candidatePlaces); }
 
 void absorb(std::vector<Draft>& drafts) {
-    std::map<int, std::vector<int>> onReferencePage;
-    std::map<int, std::vector<int>> onCandidatePage;
+    DraftsByPlace byReference;
+    DraftsByPlace byCandidate;
     std::vector<int> order;
     for (std::size_t i = 0; i < drafts.size(); ++i) {
         if (drafts[i].dropped || drafts[i].rank == Rank::Coverage) continue;
         order.push_back(static_cast<int>(i));
     }
     std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return drafts[static_cast<std::size_t>(a)].rank < drafts[static_cast<std::size_t>(b)].rank; });
+    auto const enlist = [&](int i) {
+        byReference.add(drafts[static_cast<std::size_t>(i)].referencePlaces, i);
+        byCandidate.add(drafts[static_cast<std::size_t>(i)].candidatePlaces, i);
+    };
     for (int const index : order) {
         auto& draft = drafts[static_cast<std::size_t>(index)];
         std::vector<int> rivals;
-        for (auto const& place : draft.referencePlaces) {
-            auto const& list = onReferencePage[place.page];
-            rivals.insert(rivals.end(), list.begin(), list.end());
-        }
-        for (auto const& place : draft.candidatePlaces) {
-            auto const& list = onCandidatePage[place.page];
-            rivals.insert(rivals.end(), list.begin(), list.end());
-        }
+        auto const ofHigherRank = [&](int i) {
+            auto const& higher = drafts[static_cast<std::size_t>(i)];
+            return !higher.dropped && higher.rank != draft.rank;
+        };
+        byReference.collect(draft.referencePlaces, ofHigherRank, rivals);
+        byCandidate.collect(draft.candidatePlaces, ofHigherRank, rivals);
         std::sort(rivals.begin(), rivals.end());
         rivals.erase(std::unique(rivals.begin(), rivals.end()), rivals.end());
         // Several readings of one row: a two-sided one speaks for it before a one-sided one.
@@ -156,6 +192,7 @@ void absorb(std::vector<Draft>& drafts) {
                 if (derived) break;
                 complete(higher, draft);
                 show(higher, draft);
+                enlist(rival);
                 break;
             }
             if (partial >= 0) {
@@ -166,13 +203,13 @@ void absorb(std::vector<Draft>& drafts) {
             bool const higherTwoSided = higher.finding.reference && higher.finding.candidate;
             complete(higher, draft);
             show(higher, draft);
+            enlist(rival);
             draft.dropped = true;
             if (higherTwoSided) break;
             partial = rival;
         }
         if (draft.dropped) continue;
-        for (auto const& place : draft.referencePlaces) onReferencePage[place.page].push_back(index);
-        for (auto const& place : draft.candidatePlaces) onCandidatePage[place.page].push_back(index);
+        enlist(index);
     }
     // Causes lead to findings that stand on their own.
     for (std::size_t i = 0; i < drafts.size(); ++i) {
