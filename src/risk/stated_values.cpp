@@ -4,6 +4,7 @@
 #include "risk/stated_values.h"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 #include <set>
 
@@ -55,6 +56,16 @@ Limits limitsOf(Parameter const& row) {
 }
 
 bool absolute(Parameter const& row) { return row.interval && row.interval->relativeTo.empty() && row.interval->factor.empty(); }
+
+// What resistors on the board set within a range ("1.2 V to 37 V") has no tolerance in
+// the sheet: nothing is worked out with the range.
+constexpr auto kSetByTheCircuit = std::to_array<std::string_view>({"output-voltage", "converter-output-voltage", "adjusted-output-voltage"});
+constexpr int kWidestTolerance = 2;  // as a ratio of the bounds
+
+bool isRangeOfSettings(std::string_view canonical, Limits const& limits) {
+    if (std::find(kSetByTheCircuit.begin(), kSetByTheCircuit.end(), canonical) == kSetByTheCircuit.end()) return false;
+    return !limits.typ && limits.lo && limits.hi && limits.lo->sign() > 0 && *limits.hi >= *limits.lo * Decimal(kWidestTolerance);
+}
 
 template <class Row, class Keep>
 void keepOnly(std::vector<Row>& rows, Keep keep) {
@@ -121,6 +132,11 @@ StatedValue StatedValues::find(std::string_view canonical, Scope scope) const {
     if (taken.empty()) {
         bool const relative = std::any_of(all.begin(), all.end(), [](auto const* row) { return row->interval && !absolute(*row); });
         made.why = relative ? "stated relative to a supply only" : "printed without a number that could be used";
+        return made;
+    }
+    std::erase_if(taken, [&](Row const& row) { return isRangeOfSettings(canonical, row.limits); });
+    if (taken.empty()) {
+        made.why = "stated as a range that the circuit sets";
         return made;
     }
     keepOnly(taken, [](Row const& row) { return row.limits.limited(); });

@@ -45,11 +45,14 @@ TEST(StatedValues, RowsAreBroughtTogether) {
         {"a bound that one row leaves open", {{"x", "1", "2", "3", "V", "VDD=3 V"}, {"x", "", "3", "4", "V", "VDD=4 V"}}, "? 2 4 V"},
         {"another point of temperature does not count", {{"x", "1", "2", "3"}, {"x", "0", "2", "9", "V", "Ta=85 °C"}}, "1 2 3 V"},
         {"versions are not mixed", {{"x", "1", "2", "3", "V", "", "A"}, {"x", "2", "3", "4", "V", "", "B"}}, "stated for several versions, none of which was selected"},
+        {"a range that resistors set is no tolerance", {{"output-voltage", "1.2", "", "37"}}, "stated as a range that the circuit sets"},
+        {"a tolerance of an output is one", {{"output-voltage", "4.8", "", "5.2"}, {"output-voltage", "1.2", "", "37"}}, "4.8 ? 5.2 V"},
+        {"a wide threshold stays a threshold", {{"charger-detect-voltage", "0.2", "", "1.2"}}, "0.2 ? 1.2 V"},
         {"no unit to compute with", {{"x", "1", "2", "3", "dB"}}, "stated in dB, which cannot be computed with"},
     };
     for (auto const& one : cases) {
         auto const sheet = sheetOf(one.rows);
-        EXPECT_EQ(textOf(StatedValues(sheet, "").find("x", Scope::Room)), one.expected) << one.what;
+        EXPECT_EQ(textOf(StatedValues(sheet, "").find(one.rows.empty() ? "x" : one.rows.front().canonical, Scope::Room)), one.expected) << one.what;
     }
 }
 
