@@ -90,8 +90,10 @@ std::string textReport(Comparison const& comparison, Datasheet const&, Datasheet
         appendHeading(out, "CAUTIONS");
         for (auto const& caution : comparison.cautions) appendWrapped(out, fmt::format("{:<7} ", caution.id), caution.text);
     }
-    appendCellChecks(out, comparison);
     auto const groups = groupBySeverity(comparison);
+    // What could hurt comes first.
+    bool const hazardsFirst = !groups.empty() && groups.front().severity == Severity::Hazard;
+    if (!hazardsFirst) appendCellChecks(out, comparison);
     if (groups.empty()) appendHeading(out, std::string(comparison.hasReference() ? texts::kNothingFound : texts::kNothingViolated));
     for (auto const& group : groups) {
         std::string name(texts::severityHeading(group.severity));
@@ -104,6 +106,7 @@ std::string textReport(Comparison const& comparison, Datasheet const&, Datasheet
         }
         std::size_t number = 0;
         for (auto const& finding : group.findings) appendFinding(out, ++number, finding, !comparison.hasReference());
+        if (group.severity == Severity::Hazard) appendCellChecks(out, comparison);
     }
     appendDerived(out, comparison);
     appendBenchTests(out, tests);

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
+
 #include "sample_comparison.h"
 #include "text/visible.h"
 
@@ -37,6 +39,24 @@ TEST(TextReport, VerdictComesFirstHazardBeforeFunction) {
     EXPECT_LT(verdict, caution);
     EXPECT_LT(caution, hazard);
     EXPECT_LT(hazard, function);
+}
+
+TEST(TextReport, HazardsComeBeforeCellChecks) {
+    auto sample = sampleComparison();
+    sample.comparison.cellName = "a cell of ours";
+    sample.comparison.cell.push_back({.check = "drain", .title = "Storage time", .limit = "", .reference = {}, .candidate = {}, .level = 1, .finding = ""});
+    auto const positions = [&] {
+        auto const text = textReport(sample.comparison, sample.reference, sample.candidate);
+        return std::array{text.find("HAZARD (1)"), text.find("CELL CHECKS"), text.find("FUNCTION (1)")};
+    };
+    auto const all = positions();
+    ASSERT_NE(all[1], std::string::npos);
+    EXPECT_LT(all[0], all[1]);
+    EXPECT_LT(all[1], all[2]);
+    std::erase_if(sample.comparison.findings, [](auto const& finding) { return finding.severity == model::Severity::Hazard; });
+    auto const without = positions();
+    ASSERT_NE(without[1], std::string::npos);
+    EXPECT_LT(without[1], without[2]);
 }
 
 TEST(TextReport, ShowsBothValuesConditionsAndPages) {
