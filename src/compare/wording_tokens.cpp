@@ -121,10 +121,29 @@ bool isUnitWord(std::string_view word) {
     return unit && unit->note.empty();
 }
 
+// "a 28-V rating" says what "a 28 V rating" says; codes ("SOT-23", "QX-2V") and words
+// ("8-bit") keep their hyphen.
+std::string withoutUnitHyphens(std::string text) {
+    auto const isNumber = [](char c) { return text::isAsciiDigit(c) || c == '.'; };
+    constexpr std::size_t kLongestUnit = 6;  // bytes
+    for (std::size_t at = text.find('-'); at != std::string::npos; at = text.find('-', at + 1)) {
+        if (at == 0 || at + 1 == text.size() || !text::isAsciiDigit(text[at - 1])) continue;
+        std::size_t begin = at;
+        while (begin > 0 && isNumber(text[begin - 1])) --begin;
+        if (begin > 0 && text[begin - 1] != ' ' && text[begin - 1] != '(') continue;
+        std::size_t end = at + 1;
+        while (end < text.size() && (text::isAsciiLetter(text[end]) || static_cast<unsigned char>(text[end]) >= 0x80)) ++end;
+        if (end == at + 1 || end - at - 1 > kLongestUnit || (end < text.size() && text::isAsciiDigit(text[end]))) continue;
+        auto const unit = quantity::parseUnit(std::string_view(text).substr(at + 1, end - at - 1));
+        if (unit && unit->note.empty()) text[at] = ' ';
+    }
+    return text;
+}
+
 class SentenceReader {
 public:
     SentenceReader(std::string_view printed, SheetNames const& names, std::string_view language)
-        : m_names(names), m_text(text::foldForComparison(printed)), m_language(phraseLanguageOf(language, m_text)) {
+        : m_names(names), m_text(withoutUnitHyphens(text::foldForComparison(printed))), m_language(phraseLanguageOf(language, m_text)) {
         int lower = 0;
         int upper = 0;
         for (char const c : m_text) {

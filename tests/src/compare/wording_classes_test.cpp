@@ -144,6 +144,16 @@ TEST(WordingClasses, whatAReaderSeesTheSameIsTheSame) {
     EXPECT_EQ(classify("over\u00ADcharge  state", "overcharge state", context).relation, Relation::Same);
 }
 
+TEST(WordingClasses, aHyphenBeforeAUnitSaysNothing) {
+    WordingContext const context;
+    auto const classes = [&](char const* reference, char const* candidate) { return shown(classify(reference, candidate, context).classes); };
+    EXPECT_EQ(classes("The inlet has a 28V rating.", "The inlet has a 28-V rating."), "EDIT ");
+    EXPECT_EQ(classes("Connect a 590 Ω resistor to the pin.", "Connect a 590-Ω resistor to the pin."), "EDIT ");
+    EXPECT_EQ(classes("The inlet has a 28V rating.", "The inlet has a 26-V rating."), "NUM ");
+    EXPECT_EQ(classes("A range of 2-4 V is accepted.", "A range of 2 4 V is accepted."), "NUM ");
+    EXPECT_NE(classes("Order the QX17-2V for the lamp.", "Order the QX17 2V for the lamp."), "EDIT ");
+}
+
 TEST(WordingClasses, ownNamesAreTheSameWord) {
     model::Datasheet reference;
     reference.document.partNumbers = {"QX7101"};
