@@ -358,7 +358,16 @@ std::vector<Topic> Vocabulary::topics(std::string_view sentence, std::string_vie
     if (!family.empty()) {
         std::size_t start = 0;
         while (start < sentence.size()) {
-            std::size_t const end = std::min(sentence.find_first_of(" ,;:()=<>", start), sentence.size());
+            std::size_t end = std::min(sentence.find_first_of(" ,;:()=<>@", start), sentence.size());
+            // "RDS(ON)" is one symbol where one is known by that name, else a bracket parts words.
+            if (end < sentence.size() && sentence[end] == '(') {
+                constexpr std::size_t kLongestBracket = 8;
+                std::size_t const close = sentence.find_first_of(" )", end);
+                bool const closes = close != std::string_view::npos && sentence[close] == ')' && close - end <= kLongestBracket;
+                if (closes && m_store->symbols.find(foldSymbol(sentence.substr(start, close + 1 - start))) != m_store->symbols.end()) {
+                    end = close + 1;
+                }
+            }
             std::string_view word = sentence.substr(start, end - start);
             while (!word.empty() && word.back() == '.') {
                 word.remove_suffix(1);

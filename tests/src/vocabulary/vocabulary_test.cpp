@@ -77,6 +77,8 @@ TEST(Vocabulary, TopicsOfSentences) {
     EXPECT_EQ(first("Charging is stopped when the voltage exceeds VCU.", "lithium-protection").severity, model::Severity::Hazard);
     EXPECT_LT(first("Colour of the reel label.", "lithium-protection").severity, model::Severity::Hazard);
     EXPECT_EQ(first("The load short-circuit detection is not disabled in the overcharge state.", "lithium-protection").caution, "C-SC");
+    EXPECT_EQ(first("RDS(ON), VGS@1.8V, ID@2.0A = 75mΩ", "mosfet").subject, "on-resistance") << "what is named first, not its condition";
+    EXPECT_EQ(first("The gate (VGS) stands 9 V.", "mosfet").subject, "gate-source-rating");
     EXPECT_TRUE(builtIn().topics("", "lithium-protection").empty());
 }
 
