@@ -29,6 +29,7 @@
 #include "extractors/tables/find_tables.h"
 #include "model/datasheet_json.h"
 #include "model/file.h"
+#include "model/memory.h"
 
 namespace standin::reading {
 
@@ -159,7 +160,10 @@ std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const
         }
     };
     if (documents.size() == 2 && options.threads > 1) {
-        std::thread other(finish, 1);
+        std::thread other([&finish] {
+            model::useLargePages();
+            finish(1);
+        });
         finish(0);
         other.join();
     } else {

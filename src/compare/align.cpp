@@ -26,6 +26,7 @@
 #include "compare/reconcile.h"
 #include "compare/sheet_pair.h"
 #include "compare/table_findings.h"
+#include "model/memory.h"
 
 namespace standin::compare {
 
@@ -154,7 +155,10 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     comparison.candidate = candidate.document;
 
     // Neither needs the other, and together they are most of the work.
-    auto proseReading = std::async(std::launch::async, [&sheets] { return findProseDifferences(sheets); });
+    auto proseReading = std::async(std::launch::async, [&sheets] {
+        model::useLargePages();
+        return findProseDifferences(sheets);
+    });
     ParameterPairing const pairing = pairParameters(sheets);
     ParameterFindings parameters = findParameterDifferences(sheets, pairing);
     SectionFindings sections = pairSections(sheets);

@@ -6,6 +6,8 @@
 #include <cstddef>
 #include <future>
 
+#include "model/memory.h"
+
 namespace standin::model {
 
 // Calls work(first, last) for both halves of [0, count) at the same time and
@@ -18,7 +20,10 @@ void inHalves(std::size_t count, Work const& work, std::size_t least = 64) {
         return;
     }
     std::size_t const middle = count / 2;
-    auto second = std::async(std::launch::async, [&] { work(middle, count); });
+    auto second = std::async(std::launch::async, [&] {
+        useLargePages();
+        work(middle, count);
+    });
     work(std::size_t{0}, middle);
     second.get();
 }

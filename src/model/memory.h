@@ -9,7 +9,8 @@ namespace standin::model {
 // Once, at the start of the program, before there are other threads.
 void keepMemory();
 
-// At the start of a thread that allocates much.
+// At the start of a thread that allocates much. Does nothing without keepMemory(), or
+// where the thread was given a heap that another had used.
 void useLargePages();
 
 }  // namespace standin::model
