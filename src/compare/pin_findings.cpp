@@ -5,10 +5,12 @@
 #include "compare/pin_findings.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <set>
 #include <string>
 #include <unordered_map>
+#include <utility>
 
 #include "compare/feature_findings.h"
 #include "compare/node_names.h"
@@ -51,6 +53,22 @@ std::string describe(Pin const& pin) {
     return text;
 }
 
+// The terminals of transistors, diodes and thyristors, in a letter and in a word.
+std::string_view terminalOf(std::string_view name) {
+    static constexpr std::array<std::pair<std::string_view, std::string_view>, 8> kTerminals{{{"a", "anode"}, {"k", "cathode"}, {"g", "gate"}, {"d", "drain"}, {"s", "source"},
+                                                                                             {"b", "base"}, {"e", "emitter"}, {"c", "collector"}}};
+    for (auto const& [letter, word] : kTerminals) {
+        if (name == letter || name == word) return word;
+    }
+    return {};
+}
+
+// Two or three pins, each named as a terminal: only there is a "C" a collector.
+bool namesTerminals(PinGroup const& group) {
+    return group.pins.size() >= 2 && group.pins.size() <= 3 &&
+           std::all_of(group.pins.begin(), group.pins.end(), [](auto const* pin) { return !terminalOf(text::foldKey(pin->name)).empty(); });
+}
+
 Draft pinDraft(Relation relation, Pin const* r, Pin const* c) {
     auto side = [](Pin const* pin) -> std::optional<model::Side> {
         if (pin == nullptr) return std::nullopt;
@@ -64,10 +82,11 @@ public:
     PinComparison(SheetPair const& sheets, std::vector<Draft>& drafts) : m_sheets(sheets), m_drafts(drafts) {}
 
     void compareGroups(PinGroup const& reference, PinGroup const& candidate) {
+        m_terminals = namesTerminals(reference) && namesTerminals(candidate);
         std::vector<Pin const*> freeReference;
         std::vector<char> met(candidate.pins.size(), 0);
         for (auto const* r : reference.pins) {
-            auto const at = find(candidate.pins, met, [&](Pin const& c) { return spaceless(c.number) == spaceless(r->number) && !(r->number.empty() && r->name.empty()) && nodeKey(c.name) == nodeKey(r->name); });
+            auto const at = find(candidate.pins, met, [&](Pin const& c) { return spaceless(c.number) == spaceless(r->number) && !(r->number.empty() && r->name.empty()) && nameKey(c) == nameKey(*r); });
             if (at < 0) {
                 freeReference.push_back(r);
                 continue;
@@ -80,7 +99,7 @@ public:
         std::vector<Pin const*> stillFree;
         for (auto const* r : freeReference) {
             auto at = find(candidate.pins, met, [&](Pin const& c) { return spaceless(c.number) == spaceless(r->number) && !r->number.empty(); });
-            if (at < 0) at = find(candidate.pins, met, [&](Pin const& c) { return nodeKey(c.name) == nodeKey(r->name); });
+            if (at < 0) at = find(candidate.pins, met, [&](Pin const& c) { return nameKey(c) == nameKey(*r); });
             if (at < 0) {
                 stillFree.push_back(r);
                 continue;
@@ -95,6 +114,8 @@ public:
     }
 
 private:
+    [[nodiscard]] std::string nameKey(Pin const& pin) const { return m_terminals ? std::string(terminalOf(text::foldKey(pin.name))) : nodeKey(pin.name); }
+
     template <class Predicate>
     static int find(std::vector<Pin const*> const& pins, std::vector<char> const& met, Predicate&& wanted) {
         for (std::size_t j = 0; j < pins.size(); ++j) {
@@ -116,6 +137,7 @@ private:
 
     SheetPair const& m_sheets;
     std::vector<Draft>& m_drafts;
+    bool m_terminals = false;  // of the groups at hand
 };
 
 std::string packageKey(model::Package const& package) { return text::foldKey(package.canonical.empty() ? package.name : package.canonical); }

@@ -33,6 +33,14 @@ TEST(PinFindings, NeverTakeCellMinusForPackMinus) {
     EXPECT_EQ(drafts[0].finding.relation, Relation::MeaningChanged);
 }
 
+TEST(PinFindings, ATerminalInALetterIsTheTerminalInAWord) {
+    EXPECT_TRUE(compared({{"1", "K", ""}, {"2", "A", ""}, {"3", "G", ""}}, {{"1", "Cathode", ""}, {"2", "Anode", ""}, {"3", "Gate", ""}}).empty());
+    auto const exchanged = compared({{"1", "K", ""}, {"2", "A", ""}, {"3", "G", ""}}, {{"1", "Gate", ""}, {"2", "Anode", ""}, {"3", "Cathode", ""}});
+    EXPECT_EQ(exchanged.size(), 2U);
+    // Inputs called by letters are no terminals.
+    EXPECT_FALSE(compared({{"1", "A", ""}, {"2", "B", ""}, {"3", "Y", ""}}, {{"1", "Anode", ""}, {"2", "Base", ""}, {"3", "Y", ""}}).empty());
+}
+
 TEST(PinFindings, APinWithoutANumberMeetsItself) {
     EXPECT_TRUE(compared({{"", "Thermal pad", "tied to VSS"}}, {{"", "Thermal pad", "tied to VSS"}}).empty());
 }
