@@ -11,7 +11,6 @@
 #include "cli/compare_pair.h"
 #include "cli/outputs.h"
 #include "cli/pictures.h"
-#include "cli/record_run.h"
 #include "cli/trouble.h"
 #include "compare/variant_choice.h"
 #include "model/comparison_json.h"
@@ -108,7 +107,10 @@ int runCompare(CompareCommand const& command, Program const& program) {
 }  // namespace
 
 int run(int argc, char const* const* argv, Program const& program) {
-    if (argc > 1 && std::string_view(argv[1]) == "record") return runRecord(argc - 1, argv + 1, program);
+    if (argc > 1 && std::string_view(argv[1]) == "record") {
+        if (program.record == nullptr) return trouble(Error{ErrorKind::Usage, kNoRecordCommands, argv[1]});
+        return program.record(argc - 1, argv + 1, program);
+    }
     auto const command = parseArguments(argc, argv);
     if (!command) return trouble(command.error());
     if (auto const* information = std::get_if<Information>(&*command)) {

@@ -25,7 +25,11 @@ using PdfWriter = std::string (*)(model::Comparison const&, model::Datasheet con
                                   std::span<risk::BenchTest const>);
 using RecordPdfWriter = std::string (*)(record::Record const&);
 
+struct Program;
+using RecordCommands = int (*)(int argc, char const* const* argv, Program const& program);  // record_run.h
+
 inline constexpr char const* kNoPdfWriter = "cannot be written: the part of the program that writes PDFs is missing; install it again";
+inline constexpr char const* kNoRecordCommands = "cannot be run: the part of the program that keeps records is missing; install it again";
 
 enum class Ending {
     Return,  // to the caller
@@ -33,11 +37,12 @@ enum class Ending {
 };
 
 // What the calling program brings. The PDF writers come with some thirty libraries
-// that take longer to load than a usual comparison takes: only a program that is
-// started for a PDF has them (program/).
+// that take longer to load than a usual comparison takes, and the keys of records with
+// a large part of one more: only a program that is started for them has them (program/).
 struct Program {
     PdfWriter pdf = nullptr;  // null: --pdf is trouble
     RecordPdfWriter recordPdf = nullptr;
+    RecordCommands record = nullptr;  // null: the record commands are trouble
     Ending ending = Ending::Return;
 };
 

@@ -18,10 +18,11 @@ constexpr Ending kEnding = Ending::Leave;
 
 }  // namespace
 
-int start(int argc, char** argv, PdfWriter pdf, RecordPdfWriter recordPdf) {
+int start(int argc, char** argv, Program program) {
     model::keepMemory();
     try {
-        return run(argc, argv, {.pdf = pdf, .recordPdf = recordPdf, .ending = kEnding});
+        program.ending = kEnding;
+        return run(argc, argv, program);
     } catch (std::exception const& fault) {
         std::fputs("standin: internal fault: ", stderr);
         std::fputs(fault.what(), stderr);

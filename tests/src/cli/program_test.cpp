@@ -7,6 +7,7 @@
 
 #include <sys/wait.h>
 
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include "cli/run.h"
@@ -33,8 +34,10 @@ protected:
     // Exit status of `program` comparing the MOSFET pair with these further words.
     int compare(fs::path const& program, std::string const& words) const {
         std::string const data = STANDIN_TESTDATA "/mosfet/";
-        std::string const line = "'" + program.string() + "' compare '" + data + "revision-b.pdf' '" + data + "revision-c.pdf' " + words + " >'" + out().string() + "' 2>'" +
-                                 errors().string() + "'";
+        return started(program, fmt::format("compare '{0}revision-b.pdf' '{0}revision-c.pdf' {1}", data, words));
+    }
+    int started(fs::path const& program, std::string const& words) const {
+        std::string const line = fmt::format("'{}' {} >'{}' 2>'{}'", program.string(), words, out().string(), errors().string());
         int const status = std::system(line.c_str());
         return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
     }
@@ -68,6 +71,14 @@ TEST_F(ProgramTest, SaysSoWhereTheProgramBesideIsMissing) {
     EXPECT_EQ(compare(alone, "--pdf '" + file("report.pdf").string() + "'"), kTrouble);
     EXPECT_NE(content(errors()).find("install it again"), std::string::npos);
     EXPECT_FALSE(fs::exists(file("report.pdf")));
+    EXPECT_EQ(started(alone, "record show none.jsonl"), kTrouble);
+    EXPECT_NE(content(errors()).find("install it again"), std::string::npos);
+}
+
+TEST_F(ProgramTest, HandsTheRecordToTheProgramBeside) {
+    EXPECT_EQ(started(STANDIN_PROGRAM, "record show '" + file("none.jsonl").string() + "'"), kTrouble);
+    EXPECT_NE(content(errors()).find("none.jsonl"), std::string::npos);
+    EXPECT_EQ(content(errors()).find("install it again"), std::string::npos);
 }
 
 }  // namespace

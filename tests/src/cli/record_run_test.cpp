@@ -10,6 +10,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "cli/record_run.h"
 #include "cli/run.h"
 #include "record/state.h"
 #include "record/store.h"
@@ -40,7 +41,7 @@ Ended runWith(std::vector<std::string> const& words) {
     testing::internal::CaptureStdout();
     testing::internal::CaptureStderr();
     Ended ended;
-    ended.status = run(static_cast<int>(argv.size()), argv.data(), {});
+    ended.status = run(static_cast<int>(argv.size()), argv.data(), {.record = runRecord});
     std::fflush(stdout);
     ended.output = testing::internal::GetCapturedStdout();
     ended.errors = testing::internal::GetCapturedStderr();
