@@ -9,13 +9,11 @@
 #include <fmt/format.h>
 
 #include "cli/compare_pair.h"
-#include "model/digest.h"
-#include "model/file.h"
+#include "cli/record_inputs.h"
 #include "record/carry.h"
 #include "record/moment.h"
 #include "record/state.h"
 #include "record/store.h"
-#include "text/visible.h"
 
 namespace standin::cli {
 
@@ -27,7 +25,7 @@ using record::Record;
 namespace {
 
 // The sheets as they are now against those that were compared. True: unchanged.
-Result<bool> sheetsUnchanged(RecordCommand const& command, Record const& record) {
+Result<bool> sheetsUnchanged(RecordCommand const& command, Record const& record, Tell const& say) {
     bool unchanged = true;
     auto const& comparison = record.opened().comparison;
     for (auto const& [path, document, who] : {std::tuple{&command.reference, &comparison.reference, "reference"}, std::tuple{&command.candidate, &comparison.candidate, "candidate"}}) {
@@ -43,7 +41,7 @@ Result<bool> sheetsUnchanged(RecordCommand const& command, Record const& record)
 
 // The options that the record was opened with, for the sheets as they are now. A
 // file that is no longer what it was is left out, and said.
-CompareCommand sameAgain(RecordCommand const& command, record::Method const& method) {
+CompareCommand sameAgain(RecordCommand const& command, record::Method const& method, Tell const& say) {
     auto again = command.compare;
     again.reference = command.reference;
     again.candidate = command.candidate;
@@ -64,12 +62,12 @@ CompareCommand sameAgain(RecordCommand const& command, record::Method const& met
 
 // Decisions are bound to both files. Where both are at hand they are compared
 // again, to say which findings stayed as they were.
-Result<void> sayLapsed(RecordCommand const& command, Record const& record) {
+Result<void> sayLapsed(RecordCommand const& command, Record const& record, Tell const& say) {
     auto const overview = record::stateOf(record);
     std::vector<record::NotCarried> changed;
     bool const both = !command.reference.empty() && !command.candidate.empty();
     if (both) {
-        auto const again = sameAgain(command, record.opened().method);
+        auto const again = sameAgain(command, record.opened().method, say);
         auto const compared = comparePair(again, PageBytes::Drop);
         if (!compared) return tl::unexpected(compared.error());
         changed = record::lapsedIn(record, compared->result.comparison);
@@ -86,25 +84,17 @@ Result<void> sayLapsed(RecordCommand const& command, Record const& record) {
 
 }  // namespace
 
-void say(std::string const& line) { fmt::print("{}\n", text::visible(line)); }
-
-Result<std::string> hashOf(std::string const& path) {
-    auto const content = model::readFile(path, model::kLongestDocument);
-    if (!content) return tl::unexpected(content.error());
-    return model::sha256Hex(*content);
-}
-
-Result<bool> checkRecord(RecordCommand const& command) {
+Result<bool> checkRecord(RecordCommand const& command, Tell const& say) {
     auto const record = record::loadRecord(command.file);
     if (!record) return tl::unexpected(record.error());
     if (!command.head.empty() && record::indexOf(*record, command.head) == record->entries.size()) {
         return tl::unexpected(Error{ErrorKind::Damaged, fmt::format("holds no entry {}; it is an older copy or another record", command.head), command.file, 0});
     }
-    auto const unchanged = sheetsUnchanged(command, *record);
+    auto const unchanged = sheetsUnchanged(command, *record, say);
     if (!unchanged) return tl::unexpected(unchanged.error());
     bool holds = *unchanged;
     if (!*unchanged) {
-        if (auto const told = sayLapsed(command, *record); !told) return tl::unexpected(told.error());
+        if (auto const told = sayLapsed(command, *record, say); !told) return tl::unexpected(told.error());
     }
     auto const overview = record::stateOf(*record);
     auto const& until = record->opened().identification.validUntil;

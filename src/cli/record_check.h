@@ -1,6 +1,7 @@
-// `standin record check`, and what it shares with the other commands of a record.
+// `standin record check`: whether a record holds, and what is open or lapsed.
 #pragma once
 
+#include <functional>
 #include <string>
 
 #include "cli/record_arguments.h"
@@ -8,14 +9,11 @@
 
 namespace standin::cli {
 
-// A line on standard output, foreign text made visible.
-void say(std::string const& line);
-
-// SHA-256 of a file of any kind.
-[[nodiscard]] model::Result<std::string> hashOf(std::string const& path);
+// Takes one line of what there is to say.
+using Tell = std::function<void(std::string const& line)>;
 
 // Says what is open and what lapsed. True: the record holds. Errors: those of
 // reading it, the first line that does not hold among them (Damaged).
-[[nodiscard]] model::Result<bool> checkRecord(RecordCommand const& command);
+[[nodiscard]] model::Result<bool> checkRecord(RecordCommand const& command, Tell const& say);
 
 }  // namespace standin::cli

@@ -3,9 +3,7 @@
 // Tested by tests/src/cli/record_run_test.cpp.
 #include "cli/record_run.h"
 
-#include <algorithm>
 #include <cstdio>
-#include <iterator>
 #include <utility>
 
 #include <fmt/format.h>
@@ -14,19 +12,18 @@
 #include "cli/outputs.h"
 #include "cli/record_arguments.h"
 #include "cli/record_check.h"
+#include "cli/record_inputs.h"
 #include "cli/record_key.h"
 #include "cli/trouble.h"
-#include "model/digest.h"
-#include "model/file.h"
-#include "record/bench_result.h"
 #include "record/carry.h"
+#include "record/changes.h"
 #include "record/merge.h"
 #include "record/moment.h"
 #include "record/record_html.h"
 #include "record/record_text.h"
-#include "record/rules.h"
+#include "record/state.h"
 #include "record/store.h"
-#include "vocabulary/embedded_data.h"
+#include "text/visible.h"
 
 namespace standin::cli {
 
@@ -37,43 +34,8 @@ using model::ErrorKind;
 using model::Result;
 using record::Record;
 
-constexpr std::size_t kLongestKept = std::size_t{1} << 20;  // bytes of a user's file that go into the record whole
-
-Result<std::vector<record::Evidence>> evidenceOf(std::vector<std::string> const& files) {
-    std::vector<record::Evidence> evidence;
-    for (auto const& file : files) {
-        auto hash = hashOf(file);
-        if (!hash) return tl::unexpected(hash.error());
-        evidence.push_back({file, *std::move(hash)});
-    }
-    return evidence;
-}
-
-Result<void> addUsedFiles(record::Method& method, char const* kind, std::vector<std::string> const& files) {
-    for (auto const& file : files) {
-        auto content = model::readFile(file, model::kLongestUserFile);
-        if (!content) return tl::unexpected(content.error());
-        auto hash = model::sha256Hex(*content);
-        if (content->size() > kLongestKept) content->clear();
-        method.files.push_back({kind, file, std::move(hash), *std::move(content)});
-    }
-    return {};
-}
-
-Result<record::Method> methodOf(CompareCommand const& command) {
-    record::Method method;
-    method.program = STANDIN_VERSION;
-    method.vocabulary = model::sha256Hex(vocabulary::embeddedVocabulary());
-    method.referenceVariant = command.referenceVariant;
-    method.candidateVariant = command.candidateVariant;
-    if (auto added = addUsedFiles(method, "vocabulary", command.vocabularies); !added) return tl::unexpected(added.error());
-    if (auto added = addUsedFiles(method, "corrections", command.corrections); !added) return tl::unexpected(added.error());
-    for (auto const& [kind, file] : {std::pair{"cell", &command.cell}, std::pair{"circuit", &command.circuit}}) {
-        if (file->empty()) continue;
-        if (auto added = addUsedFiles(method, kind, {*file}); !added) return tl::unexpected(added.error());
-    }
-    return method;
-}
+// A line on standard output, foreign text made visible.
+void say(std::string const& line) { fmt::print("{}\n", text::visible(line)); }
 
 int runOpen(RecordCommand const& command) {
     auto const key = loadKey(command.key, command.passphraseFile);
@@ -82,23 +44,16 @@ int runOpen(RecordCommand const& command) {
     if (!earlier) return trouble(earlier.error());
     auto compared = comparePair(command.compare, PageBytes::Drop);
     if (!compared) return trouble(compared.error());
-    auto method = methodOf(command.compare);
-    if (!method) return trouble(method.error());
-
-    record::Opened opened;
-    opened.identification = command.identification;
-    opened.method = *std::move(method);
-    opened.comparison = std::move(compared->result.comparison);
-    opened.tests = std::move(compared->result.tests);
-    opened.sampleRules = std::move(compared->sampleRules);
+    auto opened = openedOf(command.compare, command.identification, *std::move(compared));
+    if (!opened) return trouble(opened.error());
     record::Moment const moment{record::currentTime(), *key};
     record::CarriedOver made;
     if (command.from.empty()) {
-        auto record = record::openRecord(std::move(opened), moment);
+        auto record = record::openRecord(*std::move(opened), moment);
         if (!record) return trouble(record.error());
         made.record = *std::move(record);
     } else {
-        auto carried = record::openFrom(*earlier, std::move(opened), moment);
+        auto carried = record::openFrom(*earlier, *std::move(opened), moment);
         if (!carried) return trouble(carried.error());
         made = *std::move(carried);
     }
@@ -125,20 +80,6 @@ Result<std::vector<std::size_t>> namedLines(record::Overview const& state, Recor
     return named;
 }
 
-Result<record::Decided> decisionOn(Record const& record, record::Line const& line, RecordCommand const& command, std::vector<record::Evidence> evidence) {
-    auto decided = command.decided;
-    decided.finding = line.finding;
-    if (command.confirm) {
-        if (line.inForce.empty()) return tl::unexpected(Error{ErrorKind::Usage, fmt::format("finding {}: there is no decision to confirm", line.finding), {}, 0});
-        auto const reason = decided.reason;
-        decided = *record::decisionIn(record.entries[line.inForce.back()]);
-        decided.reason = reason;
-    }
-    decided.evidence.insert(decided.evidence.end(), std::make_move_iterator(evidence.begin()), std::make_move_iterator(evidence.end()));
-    if (auto const allowed = record::mayDecide(line, decided); !allowed) return tl::unexpected(allowed.error());
-    return decided;
-}
-
 int runDecide(RecordCommand const& command) {
     auto const key = loadKey(command.key, command.passphraseFile);
     if (!key) return trouble(key.error());
@@ -151,10 +92,11 @@ int runDecide(RecordCommand const& command) {
         auto const named = namedLines(state, command);
         if (!named) return tl::unexpected(named.error());
         for (auto const index : *named) {
-            auto decided = decisionOn(record, state.lines[index], command, *evidence);
-            if (!decided) return tl::unexpected(decided.error());
-            findings.push_back(decided->finding);
-            auto longer = record::withEntry(std::move(record), record::Body{*std::move(decided)}, moment);
+            auto decided = command.decided;
+            decided.finding = state.lines[index].finding;
+            decided.evidence = *evidence;
+            findings.push_back(decided.finding);
+            auto longer = record::withDecision(std::move(record), std::move(decided), command.confirm ? record::Stance::Confirm : record::Stance::Own, moment);
             if (!longer) return longer;
             record = *std::move(longer);
         }
@@ -180,15 +122,9 @@ int runResult(RecordCommand const& command) {
     auto const changed = record::updateRecord(command.file, [&](Record record) -> Result<Record> {
         auto result = command.result;
         result.evidence = *evidence;
-        if (!result.finding.empty()) {
-            auto const known = std::find_if(record.opened().comparison.findings.begin(), record.opened().comparison.findings.end(),
-                                            [&](model::Finding const& finding) { return finding.id.starts_with(result.finding); });
-            if (known != record.opened().comparison.findings.end()) result.finding = known->id;
-        }
-        auto judged = record::judgeResult(record.opened().tests, std::move(result));
-        if (!judged) return tl::unexpected(judged.error());
-        outcome = judged->outcome;
-        return record::withEntry(std::move(record), record::Body{*std::move(judged)}, moment);
+        auto longer = record::withResult(std::move(record), std::move(result), moment);
+        if (longer) outcome = std::get<record::BenchResult>(longer->head().body).outcome;
+        return longer;
     });
     if (!changed) return trouble(changed.error());
     say(fmt::format("{}: {}", command.result.test, outcome == record::Outcome::Within ? "within the limits" : outcome == record::Outcome::Outside ? "outside the limits" : "recorded, not judged"));
@@ -199,10 +135,7 @@ int runSign(RecordCommand const& command) {
     auto const key = loadKey(command.key, command.passphraseFile);
     if (!key) return trouble(key.error());
     record::Moment const moment{record::currentTime(), *key};
-    auto const changed = record::updateRecord(command.file, [&](Record record) -> Result<Record> {
-        if (auto const allowed = record::maySign(record, record::stateOf(record), command.role, key->person()); !allowed) return tl::unexpected(allowed.error());
-        return record::withEntry(std::move(record), record::Body{record::Signed{command.role, command.note}}, moment);
-    });
+    auto const changed = record::updateRecord(command.file, [&](Record record) { return record::withSignature(std::move(record), command.role, command.note, moment); });
     if (!changed) return trouble(changed.error());
     say(fmt::format("signed as {}; the record is {}", record::nameOf(command.role), record::nameOf(record::stateOf(*changed).state)));
     return kNothingFound;
@@ -237,7 +170,7 @@ int runReport(RecordCommand const& command, Program const& program) {
 }
 
 int runCheck(RecordCommand const& command) {
-    auto const holds = checkRecord(command);
+    auto const holds = checkRecord(command, say);
     if (!holds) return trouble(holds.error());
     return *holds ? kNothingFound : kFindings;
 }

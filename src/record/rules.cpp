@@ -51,15 +51,15 @@ Result<void> carriedHolds(Record const& record) {
 }  // namespace
 
 Result<void> mayDecide(Line const& line, Decided const& decided) {
-    if (isBlank(decided.reason)) return refuse("a reason is required; give --reason");
+    if (isBlank(decided.reason)) return refuse("a reason is required");
     if (decided.disposition == Disposition::AcceptedWithCondition && isBlank(decided.condition)) {
-        return refuse("accepted-with-condition needs --condition: the condition, how it is verified, where it is written");
+        return refuse("accepted-with-condition needs its condition: what it is, how it is verified, where it is written");
     }
     if (decided.disposition == Disposition::Accepted && line.typicalOnly) {
         return refuse(fmt::format("finding {}: the candidate states a typical value only, which promises no limit; a hazard cannot be accepted as it is", line.finding));
     }
     if (line.level >= kGravestLevel && closes(decided.disposition) && decided.disposition != Disposition::Rejected && decided.evidence.empty()) {
-        return refuse(fmt::format("finding {}: a line of level 4 closes only by rejected or by new evidence; give --evidence FILE", line.finding));
+        return refuse(fmt::format("finding {}: a line of level 4 closes only by rejected or by new evidence, a file", line.finding));
     }
     return {};
 }
