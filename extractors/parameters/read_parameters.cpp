@@ -23,6 +23,7 @@
 #include "extractors/parameters/table_rows.h"
 #include "extractors/parameters/table_text.h"
 #include "extractors/parameters/text_forms.h"
+#include "extractors/parameters/turned_table.h"
 
 namespace standin::parameters {
 
@@ -85,6 +86,7 @@ public:
 
 private:
     void readTable(model::Table& table);
+    void readOnItsSide(model::Table& table, model::Table const& upright, model::Section const* section);
     [[nodiscard]] std::optional<ColumnPlan> planAbove(model::Table const& table, Carried const*& before) const;
     void add(PrintedRow& row, model::Table const& table, ColumnPlan const& plan, model::ParameterKind kind);
     void endLastRow(model::Table const& table, RowContext& context);
@@ -175,6 +177,24 @@ std::optional<ColumnPlan> Reader::planAbove(model::Table const& table, Carried c
     return plan;
 }
 
+// Its lines are those of `upright`. It neither goes on from another table nor into one.
+void Reader::readOnItsSide(model::Table& table, model::Table const& upright, model::Section const* section) {
+    model::PageLayout const* page = pageOf(m_pages, table.page);
+    TableText const text(upright, page);
+    Segment const whole{0, upright.headRows, upright.rows};
+    ColumnPlan const plan = planColumns(upright, text, whole, nullptr);
+    table.kind = classifyTable(upright, text, plan, section);
+    if (table.kind != model::TableKind::Specification) return;
+    RowContext context;
+    std::vector<PrintedRow> rows = readRows(upright, text, page, whole, plan, statedFor(table), context);
+    if (!namesMost(rows)) {
+        table.kind = model::TableKind::Other;
+        return;
+    }
+    model::ParameterKind const kind = parameterKindOf(upright, plan, section);
+    for (PrintedRow& row : rows) add(row, upright, plan, kind);
+}
+
 void Reader::readTable(model::Table& table) {
     model::PageLayout const* page = pageOf(m_pages, table.page);
     TableText const text(table, page);
@@ -189,6 +209,10 @@ void Reader::readTable(model::Table& table) {
     }
     model::Section const* section = sectionOf(table, m_sections);
     if (table.section.empty() && section != nullptr) table.section = section->id;
+    if (auto const upright = setUpright(table, text)) {
+        readOnItsSide(table, *upright, section);
+        return;
+    }
     std::vector<Segment> const segments = segmentsOf(table, text);
     ColumnPlan const* planBefore = before != nullptr ? &before->plan : nullptr;
     std::optional<ColumnPlan> const fromAbove = before == nullptr && segments.front().bodyFirst == 0 ? planAbove(table, before) : std::nullopt;
