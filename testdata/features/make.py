@@ -117,6 +117,61 @@ def continued():
           "The head is printed again on page 2; the condition of the whole table is printed on page 1 only.", (1, 2))
 
 
+def continued_without_head():
+    page = Page(path("continued-without-head.pdf"))
+    page.frame("A table that goes on without its head", number=1)
+    y = 100
+    for heading, text in STORY:
+        page.text(LEFT, y, heading, 10.5, bold=True)
+        y = page.paragraph(LEFT, y + 16, text, 480) + 14
+    page.text(LEFT, 680, f"Electrical characteristics ({GENERAL})", 9)
+    page.table(LEFT, 688, WIDTHS, ALIGNS, [HEAD], [blank(entry) for entry in BASIC[:3]])
+    page.c.showPage()
+    page.frame("", number=2)
+    page.table(LEFT, 60, WIDTHS, ALIGNS, [], [blank(entry) for entry in BASIC[3:]])
+    page.save()
+    label("continued-without-head", basic_labels(1, entries=BASIC[:3]) + basic_labels(2, entries=BASIC[3:]), "Neither head nor caption is printed on page 2.", (1, 2))
+
+
+def heading_lines(page):
+    page.text(LEFT, 96, f"Electrical characteristics ({GENERAL})", 9)
+    rows = []
+    for heading, entries in (("Supply", BASIC[:1]), ("Input", [BASIC[1], BASIC[4]]), ("Output", BASIC[2:4])):
+        rows.append([cell(heading, cs=len(HEAD), b=True, al="l")])
+        rows += [blank(entry) for entry in entries]
+    page.table(LEFT, 104, WIDTHS, ALIGNS, [HEAD], rows)
+
+
+def heading_lines_labels():
+    return basic_labels(entries=[BASIC[0], BASIC[1], BASIC[4], BASIC[2], BASIC[3]])
+
+
+def value_lines(page):
+    page.text(LEFT, 96, f"Electrical characteristics ({GENERAL})", 9)
+    rows = []
+    for name, symbol, lines, unit in MERGED:
+        rows += [[name if index == 0 else "", symbol if index == 0 else "", *blank(line), unit if index == 0 else ""] for index, line in enumerate(lines)]
+    page.table(LEFT, 104, WIDTHS, ALIGNS, [HEAD], rows, "half")
+
+
+def bilingual(page):
+    head = ["Kenngröße / Parameter", "Symbol", "Bedingungen / Conditions", "Min", "Typ", "Max", "Einheit / Unit"]
+    page.text(LEFT, 96, f"Electrical characteristics ({GENERAL})", 9)
+    page.table(LEFT, 104, [126, 48, 116, 42, 42, 42, 52], ALIGNS, [head], [blank(entry) for entry in BASIC])
+
+
+def transposed(page):
+    entries = [BASIC[1], BASIC[3], BASIC[4]]
+    page.text(LEFT, 96, "Electrical characteristics", 9)
+    head = [["Parameter", *[n for n, *_ in entries]]]
+    rows = [["Symbol", *[e[1] for e in entries]]] + [[title, *blank([e[k] for e in entries])] for title, k in (("Min", 3), ("Typ", 4), ("Max", 5))] + [["Unit", *[e[6] for e in entries]]]
+    page.table(LEFT, 104, [80, 120, 120, 120], "lccc", head, rows)
+
+
+def transposed_labels():
+    return [{"page": 1, **label_tools.row("characteristic", n, s, None, None, lo, mid, hi, u)} for n, s, _, lo, mid, hi, u in (BASIC[1], BASIC[3], BASIC[4])]
+
+
 def leaders(page):
     page.text(LEFT, 98, "Absolute maximum ratings", 10, bold=True)
     y = 118
@@ -293,6 +348,11 @@ def main():
     draw, rows = grouped("FX100-A", "FX100-B")
     simple("variant-columns", "Variants as groups of columns", "Two groups of value columns by variant.", draw, rows)
     continued()
+    continued_without_head()
+    simple("heading-lines", "Headings inside a table", "Lines with a heading only part the table; they are no rows.", heading_lines, heading_lines_labels())
+    simple("value-lines", "Lines of values under one name", "Half-ruled; name, symbol and unit stand beside the first of their lines only.", value_lines, merged_labels())
+    simple("bilingual-head", "A head in two languages", "The head in German and English.", bilingual)
+    simple("transposed-table", "A table on its side", "Each parameter is a column; its symbol, values and unit stand below it.", transposed, transposed_labels())
     simple("dot-leader-ratings", "A list with dot leaders", "A list, not a table; unit printed after each value.", leaders, rating_labels())
     simple("borderless-table", "A table without rules", "No rules at all.", lambda page: basic_table(page, rules="none"))
     simple("half-ruled-table", "A table with three rules", "Rules above, under the head and below only.", lambda page: basic_table(page, rules="half"))
