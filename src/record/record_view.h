@@ -1,5 +1,5 @@
-// What text, HTML and PDF show of a record, worked out once: sentences about
-// decisions, results, signatures and the history. Private to record/.
+// What text, HTML, PDF and the desk show of a record, worked out once: sentences about
+// decisions, results, signatures and the history.
 #pragma once
 
 #include <string>

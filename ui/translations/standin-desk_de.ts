@@ -157,10 +157,6 @@
         <translation>Entscheidungen</translation>
     </message>
     <message>
-        <source>A decision and its remark are kept with this pair of documents on this computer. They are bound to the bytes of both files: a changed file starts without decisions. For a record that quality assurance signs, use the command: standin record.</source>
-        <translation>Eine Entscheidung und ihre Bemerkung werden mit diesem Dokumentpaar auf diesem Rechner aufbewahrt. Sie gelten für genau diese Bytes beider Dateien: eine geänderte Datei beginnt ohne Entscheidungen. Für ein Protokoll, das die Qualitätssicherung unterschreibt, gibt es den Befehl: standin record.</translation>
-    </message>
-    <message>
         <source>Before you rely on it</source>
         <translation>Bevor Sie sich darauf verlassen</translation>
     </message>
@@ -211,6 +207,18 @@
     <message>
         <source>The places of findings are framed on the pages. Click on a place to see what was read there; its partner in the other document comes into view. Drag to choose text. A row that was misread is corrected from there or from the list of parameters: the correction is written to a file that reports name, the comparison follows, and undo takes both back.</source>
         <translation>Die Stellen der Befunde sind auf den Seiten umrahmt. Ein Klick auf eine Stelle zeigt, was dort gelesen wurde; ihr Gegenstück im anderen Dokument kommt in den Blick. Ziehen wählt Text. Eine falsch gelesene Zeile wird von dort oder aus der Liste der Parameter berichtigt: Die Berichtigung wird in eine Datei geschrieben, die Berichte nennen, der Vergleich folgt, und Zurücknehmen macht beides ungeschehen.</translation>
+    </message>
+    <message>
+        <source>A decision and its remark are kept with this pair of documents on this computer. They are bound to the bytes of both files: a changed file starts without decisions. What quality assurance signs is kept on the page Record.</source>
+        <translation>Eine Entscheidung und ihre Bemerkung werden mit diesem Paar von Dokumenten auf diesem Rechner aufbewahrt. Sie sind an die Bytes beider Dateien gebunden: eine geänderte Datei beginnt ohne Entscheidungen. Was die Qualitätssicherung unterschreibt, steht auf der Seite Protokoll.</translation>
+    </message>
+    <message>
+        <source>The record</source>
+        <translation>Das Protokoll</translation>
+    </message>
+    <message>
+        <source>Make your key once, or choose it. Open a new record of the pair, or take up one that was begun; it is a file of its own, with every line that needs a decision. Choose a line, decide, give the reason, enter it. A hazard needs two persons: the second confirms with another key. When nothing is open, author and approver sign. Check tells whether the record holds and what is open or lapsed. Nothing that was entered can be taken back; enter another decision instead.</source>
+        <translation>Machen Sie einmal Ihren Schlüssel, oder wählen Sie ihn. Eröffnen Sie ein neues Protokoll des Paares oder nehmen Sie ein begonnenes auf; es ist eine eigene Datei mit jeder Zeile, die eine Entscheidung braucht. Wählen Sie eine Zeile, entscheiden Sie, nennen Sie den Grund, tragen Sie ein. Eine Gefahr braucht zwei Personen: die zweite bestätigt mit einem anderen Schlüssel. Wenn nichts offen ist, unterschreiben Verfasser und Freigebender. „Prüfen“ sagt, ob das Protokoll hält und was offen oder hinfällig ist. Nichts Eingetragenes lässt sich zurücknehmen; tragen Sie eine andere Entscheidung ein.</translation>
     </message>
 </context>
 <context>
@@ -288,6 +296,13 @@
     <message>
         <source>cannot be printed: the printer did not start; check it and try again</source>
         <translation>kann nicht gedruckt werden: der Drucker ist nicht angelaufen; prüfen und noch einmal versuchen</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::AskingDialog</name>
+    <message>
+        <source>Records (*.record);;All files (*)</source>
+        <translation>Protokolle (*.record);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>
@@ -568,6 +583,21 @@ SHA-256 %2</translation>
     </message>
 </context>
 <context>
+    <name>standin::ui::FileLine</name>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen …</translation>
+    </message>
+    <message>
+        <source>Choose a file: %1</source>
+        <translation>Eine Datei wählen: %1</translation>
+    </message>
+</context>
+<context>
     <name>standin::ui::FileSlot</name>
     <message>
         <source>Variant</source>
@@ -724,6 +754,57 @@ SHA-256 %2</translation>
     <message>
         <source>No difference found in what was compared.</source>
         <translation>Im Verglichenen wurde kein Unterschied gefunden.</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::KeyDialog</name>
+    <message>
+        <source>New key</source>
+        <translation>Neuer Schlüssel</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>of the person who signs</source>
+        <translation>der Person, die unterschreibt</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>File of the new key</source>
+        <translation>Datei des neuen Schlüssels</translation>
+    </message>
+    <message>
+        <source>Keys (*.key);;All files (*)</source>
+        <translation>Schlüssel (*.key);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>&amp;Passphrase</source>
+        <translation>&amp;Passwort</translation>
+    </message>
+    <message>
+        <source>none: whoever has the file can sign</source>
+        <translation>keines: wer die Datei hat, kann unterschreiben</translation>
+    </message>
+    <message>
+        <source>The same &amp;again</source>
+        <translation>Noch &amp;einmal</translation>
+    </message>
+    <message>
+        <source>Give the name of the person who signs.</source>
+        <translation>Den Namen der Person angeben, die unterschreibt.</translation>
+    </message>
+    <message>
+        <source>Say where the key is to be kept; only you will be able to read it.</source>
+        <translation>Angeben, wo der Schlüssel liegen soll; nur Sie werden ihn lesen können.</translation>
+    </message>
+    <message>
+        <source>The two passphrases differ.</source>
+        <translation>Die beiden Passwörter sind verschieden.</translation>
     </message>
 </context>
 <context>
@@ -964,6 +1045,10 @@ SHA-256 %2</translation>
         <source>Not printed. %1</source>
         <translation>Nicht gedruckt. %1</translation>
     </message>
+    <message>
+        <source>Record</source>
+        <translation>Protokoll</translation>
+    </message>
 </context>
 <context>
     <name>standin::ui::MeaningPanel</name>
@@ -1006,6 +1091,93 @@ SHA-256 %2</translation>
     <message>
         <source>decision on “%1”</source>
         <translation>Entscheidung über „%1“</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::NewRecordDialog</name>
+    <message>
+        <source>New record</source>
+        <translation>Neues Protokoll</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <source>File of the new record</source>
+        <translation>Datei des neuen Protokolls</translation>
+    </message>
+    <message>
+        <source>&amp;Earlier record</source>
+        <translation>&amp;Früheres Protokoll</translation>
+    </message>
+    <message>
+        <source>Record whose decisions are carried over</source>
+        <translation>Protokoll, dessen Entscheidungen übernommen werden</translation>
+    </message>
+    <message>
+        <source>N&amp;umber</source>
+        <translation>N&amp;ummer</translation>
+    </message>
+    <message>
+        <source>of the record in your files</source>
+        <translation>des Protokolls in Ihren Akten</translation>
+    </message>
+    <message>
+        <source>&amp;Title</source>
+        <translation>&amp;Titel</translation>
+    </message>
+    <message>
+        <source>what it is about</source>
+        <translation>worum es geht</translation>
+    </message>
+    <message>
+        <source>&amp;Product</source>
+        <translation>&amp;Produkt</translation>
+    </message>
+    <message>
+        <source>product and assembly</source>
+        <translation>Produkt und Baugruppe</translation>
+    </message>
+    <message>
+        <source>P&amp;ositions</source>
+        <translation>P&amp;ositionen</translation>
+    </message>
+    <message>
+        <source>on the assembly</source>
+        <translation>auf der Baugruppe</translation>
+    </message>
+    <message>
+        <source>&amp;Scope</source>
+        <translation>&amp;Geltung</translation>
+    </message>
+    <message>
+        <source>which product, lot, quantity it holds for</source>
+        <translation>für welches Produkt, Los, welche Menge</translation>
+    </message>
+    <message>
+        <source>&amp;Valid until</source>
+        <translation>Gü&amp;ltig bis</translation>
+    </message>
+    <message>
+        <source>one a line; none: the usual ones</source>
+        <translation>eines je Zeile; keines: die üblichen</translation>
+    </message>
+    <message>
+        <source>What asks for a new review</source>
+        <translation>Was eine neue Prüfung verlangt</translation>
+    </message>
+    <message>
+        <source>&amp;Review again upon</source>
+        <translation>&amp;Neu prüfen bei</translation>
+    </message>
+    <message>
+        <source>Say where the record is to be written.</source>
+        <translation>Angeben, wohin das Protokoll geschrieben werden soll.</translation>
+    </message>
+    <message>
+        <source>The end of validity is no date such as 2032-01-31.</source>
+        <translation>Das Ende der Gültigkeit ist kein Datum wie 2032-01-31.</translation>
     </message>
 </context>
 <context>
@@ -1337,6 +1509,435 @@ SHA-256 %2</translation>
     <message>
         <source>Seen from above, not to scale; ≠ marks a pin that differs. Check the drawing of the package on its page.</source>
         <translation>Von oben gesehen, nicht maßstäblich; ≠ bezeichnet einen Anschluss, der abweicht. Prüfen Sie die Gehäusezeichnung auf ihrer Seite.</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::RecordModel</name>
+    <message>
+        <source>needs no decision</source>
+        <translation>braucht keine Entscheidung</translation>
+    </message>
+    <message>
+        <source>%1 (carried)</source>
+        <translation>%1 (übernommen)</translation>
+    </message>
+    <message>
+        <source>author</source>
+        <translation>Verfasser</translation>
+    </message>
+    <message>
+        <source>reviewer</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>approver</source>
+        <translation>Freigebender</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>second person missing</source>
+        <translation>zweite Person fehlt</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>wartet</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>rejected</source>
+        <translation>abgelehnt</translation>
+    </message>
+    <message>
+        <source>draft</source>
+        <translation>Entwurf</translation>
+    </message>
+    <message>
+        <source>in review</source>
+        <translation>in Prüfung</translation>
+    </message>
+    <message>
+        <source>approved</source>
+        <translation>freigegeben</translation>
+    </message>
+    <message>
+        <source>approved with conditions</source>
+        <translation>mit Bedingungen freigegeben</translation>
+    </message>
+    <message>
+        <source>refused</source>
+        <translation>abgelehnt</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Befund</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation>Schwere</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>What differs</source>
+        <translation>Was abweicht</translation>
+    </message>
+    <message>
+        <source>No record is in hand. Open a new one for this pair, or take up one that was begun.</source>
+        <translation>Kein Protokoll liegt vor. Ein neues für dieses Paar eröffnen oder ein begonnenes aufnehmen.</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3 of %4 lines open</source>
+        <translation>%1: %2; %3 von %4 Zeilen offen</translation>
+    </message>
+    <message>
+        <source>%1, level %2</source>
+        <translation>%1, Stufe %2</translation>
+    </message>
+    <message>
+        <source>Follows from it: %1</source>
+        <translation>Folgt daraus: %1</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>Gemessen: %1</translation>
+    </message>
+    <message>
+        <source>Nobody has signed yet.</source>
+        <translation>Noch niemand hat unterschrieben.</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3 of %4 lines open. It is about other documents than those shown here.</source>
+        <translation>%1: %2; %3 von %4 Zeilen offen. Es handelt von anderen Dokumenten als den hier gezeigten.</translation>
+    </message>
+    <message>
+        <source>How it stands</source>
+        <translation>Stand</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::RecordPage</name>
+    <message>
+        <source>Records (*.record);;All files (*)</source>
+        <translation>Protokolle (*.record);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Lines of the record, gravest first</source>
+        <translation>Zeilen des Protokolls, schwerste zuerst</translation>
+    </message>
+    <message>
+        <source>What was done last</source>
+        <translation>Was zuletzt geschah</translation>
+    </message>
+    <message>
+        <source>Ne&amp;w record…</source>
+        <translation>Ne&amp;ues Protokoll …</translation>
+    </message>
+    <message>
+        <source>&amp;Take up…</source>
+        <translation>Au&amp;fnehmen …</translation>
+    </message>
+    <message>
+        <source>Take up a record that was begun</source>
+        <translation>Ein begonnenes Protokoll aufnehmen</translation>
+    </message>
+    <message>
+        <source>Chec&amp;k</source>
+        <translation>&amp;Prüfen</translation>
+    </message>
+    <message>
+        <source>Check whether the record holds</source>
+        <translation>Prüfen, ob das Protokoll hält</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Weiteres</translation>
+    </message>
+    <message>
+        <source>More commands on the record</source>
+        <translation>Weitere Befehle zum Protokoll</translation>
+    </message>
+    <message>
+        <source>Save its &amp;report…</source>
+        <translation>&amp;Bericht speichern …</translation>
+    </message>
+    <message>
+        <source>Enter a &amp;bench result…</source>
+        <translation>&amp;Messergebnis eintragen …</translation>
+    </message>
+    <message>
+        <source>&amp;Merge a second copy…</source>
+        <translation>&amp;Zweite Kopie zusammenführen …</translation>
+    </message>
+    <message>
+        <source>The line and what was decided on it</source>
+        <translation>Die Zeile und was über sie entschieden wurde</translation>
+    </message>
+    <message>
+        <source>Decision on the line</source>
+        <translation>Entscheidung über die Zeile</translation>
+    </message>
+    <message>
+        <source>Reason of the decision</source>
+        <translation>Grund der Entscheidung</translation>
+    </message>
+    <message>
+        <source>Why; always required</source>
+        <translation>Warum; immer verlangt</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Bedingung</translation>
+    </message>
+    <message>
+        <source>what, how it is verified, where it is written</source>
+        <translation>welche, wie geprüft, wo festgehalten</translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation>Gefragt</translation>
+    </message>
+    <message>
+        <source>who is asked for a statement</source>
+        <translation>wer um eine Aussage gebeten wird</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation>Muster</translation>
+    </message>
+    <message>
+        <source>how many of how many lots</source>
+        <translation>wie viele aus wie vielen Losen</translation>
+    </message>
+    <message>
+        <source>File that the decision relies on</source>
+        <translation>Datei, auf die sich die Entscheidung stützt</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>&amp;Decision</source>
+        <translation>&amp;Entscheidung</translation>
+    </message>
+    <message>
+        <source>Reaso&amp;n</source>
+        <translation>&amp;Grund</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>Beleg</translation>
+    </message>
+    <message>
+        <source>Enter the dec&amp;ision</source>
+        <translation>Entscheidung e&amp;intragen</translation>
+    </message>
+    <message>
+        <source>C&amp;onfirm</source>
+        <translation>Be&amp;stätigen</translation>
+    </message>
+    <message>
+        <source>Confirm the decision in force as a second person</source>
+        <translation>Die geltende Entscheidung als zweite Person bestätigen</translation>
+    </message>
+    <message>
+        <source>Your key</source>
+        <translation>Ihr Schlüssel</translation>
+    </message>
+    <message>
+        <source>Keys (*.key);;All files (*)</source>
+        <translation>Schlüssel (*.key);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Make a new key</source>
+        <translation>Einen neuen Schlüssel machen</translation>
+    </message>
+    <message>
+        <source>Passphrase of the key</source>
+        <translation>Passwort des Schlüssels</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Passwort</translation>
+    </message>
+    <message>
+        <source>Role in which you sign</source>
+        <translation>Rolle, in der Sie unterschreiben</translation>
+    </message>
+    <message>
+        <source>Note to the signature</source>
+        <translation>Bemerkung zur Unterschrift</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Si&amp;gn</source>
+        <translation>Unte&amp;rschreiben</translation>
+    </message>
+    <message>
+        <source>Sign as</source>
+        <translation>Als</translation>
+    </message>
+    <message>
+        <source>Signatures</source>
+        <translation>Unterschriften</translation>
+    </message>
+    <message>
+        <source>Not done. %1</source>
+        <translation>Nicht getan. %1</translation>
+    </message>
+    <message>
+        <source>Choose your key first, or make one.</source>
+        <translation>Zuerst Ihren Schlüssel wählen oder einen machen.</translation>
+    </message>
+    <message>
+        <source>Not done. &apos;%1&apos; is no date such as 2031-06-30.</source>
+        <translation>Nicht getan. „%1“ ist kein Datum wie 2031-06-30.</translation>
+    </message>
+    <message>
+        <source>Take up a record</source>
+        <translation>Ein Protokoll aufnehmen</translation>
+    </message>
+    <message>
+        <source>HTML report (*.html)</source>
+        <translation>HTML-Bericht (*.html)</translation>
+    </message>
+    <message>
+        <source>PDF report (*.pdf)</source>
+        <translation>PDF-Bericht (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save the report of the record</source>
+        <translation>Den Bericht des Protokolls speichern</translation>
+    </message>
+    <message>
+        <source>The second copy of this record</source>
+        <translation>Die zweite Kopie dieses Protokolls</translation>
+    </message>
+    <message>
+        <source>File of the merged record, a new one</source>
+        <translation>Datei des zusammengeführten Protokolls, eine neue</translation>
+    </message>
+    <message>
+        <source>New key…</source>
+        <translation>Neuer Schlüssel …</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::ResultDialog</name>
+    <message>
+        <source>Bench result</source>
+        <translation>Messergebnis</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>Versuch</translation>
+    </message>
+    <message>
+        <source>Limit that the values are held against</source>
+        <translation>Grenze, an der die Werte gemessen werden</translation>
+    </message>
+    <message>
+        <source>&amp;Test</source>
+        <translation>&amp;Versuch</translation>
+    </message>
+    <message>
+        <source>&amp;Limit</source>
+        <translation>&amp;Grenze</translation>
+    </message>
+    <message>
+        <source>&amp;Values</source>
+        <translation>&amp;Werte</translation>
+    </message>
+    <message>
+        <source>the extremes, or one a sample, parted by blanks</source>
+        <translation>die Extreme, oder einer je Muster, durch Leerzeichen getrennt</translation>
+    </message>
+    <message>
+        <source>&amp;Unit</source>
+        <translation>&amp;Einheit</translation>
+    </message>
+    <message>
+        <source>&amp;Condition</source>
+        <translation>&amp;Bedingung</translation>
+    </message>
+    <message>
+        <source>temperature, supply, load</source>
+        <translation>Temperatur, Versorgung, Last</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>&amp;Samples</source>
+        <translation>&amp;Muster</translation>
+    </message>
+    <message>
+        <source>L&amp;ots</source>
+        <translation>L&amp;ose</translation>
+    </message>
+    <message>
+        <source>Number of samples</source>
+        <translation>Anzahl der Muster</translation>
+    </message>
+    <message>
+        <source>Number of lots</source>
+        <translation>Anzahl der Lose</translation>
+    </message>
+    <message>
+        <source>&amp;Instrument</source>
+        <translation>&amp;Messgerät</translation>
+    </message>
+    <message>
+        <source>and its uncertainty</source>
+        <translation>und seine Unsicherheit</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>Be&amp;merkung</translation>
+    </message>
+    <message>
+        <source>&amp;Evidence</source>
+        <translation>Be&amp;leg</translation>
+    </message>
+    <message>
+        <source>File with the measurements</source>
+        <translation>Datei mit den Messungen</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>no limit is stated</source>
+        <translation>keine Grenze ist angegeben</translation>
+    </message>
+    <message>
+        <source>The record asks for no bench test.</source>
+        <translation>Das Protokoll verlangt keinen Versuch.</translation>
+    </message>
+    <message>
+        <source>Enter what was measured.</source>
+        <translation>Eintragen, was gemessen wurde.</translation>
     </message>
 </context>
 <context>

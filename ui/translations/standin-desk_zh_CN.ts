@@ -156,10 +156,6 @@
         <translation>决定</translation>
     </message>
     <message>
-        <source>A decision and its remark are kept with this pair of documents on this computer. They are bound to the bytes of both files: a changed file starts without decisions. For a record that quality assurance signs, use the command: standin record.</source>
-        <translation>决定及其备注与这对文件一起保存在本机。它们与两个文件的字节绑定：文件改变后从无决定开始。供质量部门签署的记录请使用命令：standin record。</translation>
-    </message>
-    <message>
         <source>Before you rely on it</source>
         <translation>在依赖结果之前</translation>
     </message>
@@ -210,6 +206,18 @@
     <message>
         <source>The places of findings are framed on the pages. Click on a place to see what was read there; its partner in the other document comes into view. Drag to choose text. A row that was misread is corrected from there or from the list of parameters: the correction is written to a file that reports name, the comparison follows, and undo takes both back.</source>
         <translation>差异的位置在页面上用框标出。单击某处可查看那里读到的内容，另一文档中的对应处随即显示。拖动可选择文字。误读的行可在此处或在参数列表中更正：更正写入报告会列明的文件，比较随之更新，撤销可将两者一并恢复。</translation>
+    </message>
+    <message>
+        <source>A decision and its remark are kept with this pair of documents on this computer. They are bound to the bytes of both files: a changed file starts without decisions. What quality assurance signs is kept on the page Record.</source>
+        <translation>决定及其备注与这对文件一起保存在本机。它们与两个文件的字节绑定：文件改变后从无决定开始。质量部门签署的内容保存在“记录”页。</translation>
+    </message>
+    <message>
+        <source>The record</source>
+        <translation>记录</translation>
+    </message>
+    <message>
+        <source>Make your key once, or choose it. Open a new record of the pair, or take up one that was begun; it is a file of its own, with every line that needs a decision. Choose a line, decide, give the reason, enter it. A hazard needs two persons: the second confirms with another key. When nothing is open, author and approver sign. Check tells whether the record holds and what is open or lapsed. Nothing that was entered can be taken back; enter another decision instead.</source>
+        <translation>先制作一次密钥，或选择已有密钥。为此对新建记录，或继续已开始的记录；它是单独的文件，含有每一行需要决定的内容。选择一行，作出决定，写明理由，填入。危险项需要两人：第二人用另一把密钥确认。没有未决事项时，由编写人和批准人签署。“检查”说明记录是否成立、哪些未决或失效。已填入的内容不能撤回；请改填另一项决定。</translation>
     </message>
 </context>
 <context>
@@ -287,6 +295,13 @@
     <message>
         <source>cannot be printed: the printer did not start; check it and try again</source>
         <translation>无法打印：打印机未启动；请检查后重试</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::AskingDialog</name>
+    <message>
+        <source>Records (*.record);;All files (*)</source>
+        <translation>记录 (*.record);;所有文件 (*)</translation>
     </message>
 </context>
 <context>
@@ -567,6 +582,21 @@ SHA-256 %2</translation>
     </message>
 </context>
 <context>
+    <name>standin::ui::FileLine</name>
+    <message>
+        <source>none</source>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>选择…</translation>
+    </message>
+    <message>
+        <source>Choose a file: %1</source>
+        <translation>选择文件：%1</translation>
+    </message>
+</context>
+<context>
     <name>standin::ui::FileSlot</name>
     <message>
         <source>Variant</source>
@@ -723,6 +753,57 @@ SHA-256 %2</translation>
     <message>
         <source>No difference found in what was compared.</source>
         <translation>在已比较的内容中未发现差异。</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::KeyDialog</name>
+    <message>
+        <source>New key</source>
+        <translation>新密钥</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>姓名(&amp;N)</translation>
+    </message>
+    <message>
+        <source>of the person who signs</source>
+        <translation>签署人的姓名</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>文件(&amp;F)</translation>
+    </message>
+    <message>
+        <source>File of the new key</source>
+        <translation>新密钥的文件</translation>
+    </message>
+    <message>
+        <source>Keys (*.key);;All files (*)</source>
+        <translation>密钥 (*.key);;所有文件 (*)</translation>
+    </message>
+    <message>
+        <source>&amp;Passphrase</source>
+        <translation>口令(&amp;P)</translation>
+    </message>
+    <message>
+        <source>none: whoever has the file can sign</source>
+        <translation>无：持有文件者即可签署</translation>
+    </message>
+    <message>
+        <source>The same &amp;again</source>
+        <translation>再次输入(&amp;A)</translation>
+    </message>
+    <message>
+        <source>Give the name of the person who signs.</source>
+        <translation>请填写签署人的姓名。</translation>
+    </message>
+    <message>
+        <source>Say where the key is to be kept; only you will be able to read it.</source>
+        <translation>请指定密钥的保存位置；只有您能读取它。</translation>
+    </message>
+    <message>
+        <source>The two passphrases differ.</source>
+        <translation>两次输入的口令不同。</translation>
     </message>
 </context>
 <context>
@@ -963,6 +1044,10 @@ SHA-256 %2</translation>
         <source>Not printed. %1</source>
         <translation>未打印。%1</translation>
     </message>
+    <message>
+        <source>Record</source>
+        <translation>记录</translation>
+    </message>
 </context>
 <context>
     <name>standin::ui::MeaningPanel</name>
@@ -1005,6 +1090,93 @@ SHA-256 %2</translation>
     <message>
         <source>decision on “%1”</source>
         <translation>关于“%1”的决定</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::NewRecordDialog</name>
+    <message>
+        <source>New record</source>
+        <translation>新记录</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>文件(&amp;F)</translation>
+    </message>
+    <message>
+        <source>File of the new record</source>
+        <translation>新记录的文件</translation>
+    </message>
+    <message>
+        <source>&amp;Earlier record</source>
+        <translation>早先的记录(&amp;E)</translation>
+    </message>
+    <message>
+        <source>Record whose decisions are carried over</source>
+        <translation>沿用其决定的记录</translation>
+    </message>
+    <message>
+        <source>N&amp;umber</source>
+        <translation>编号(&amp;U)</translation>
+    </message>
+    <message>
+        <source>of the record in your files</source>
+        <translation>记录在您档案中的编号</translation>
+    </message>
+    <message>
+        <source>&amp;Title</source>
+        <translation>标题(&amp;T)</translation>
+    </message>
+    <message>
+        <source>what it is about</source>
+        <translation>内容</translation>
+    </message>
+    <message>
+        <source>&amp;Product</source>
+        <translation>产品(&amp;P)</translation>
+    </message>
+    <message>
+        <source>product and assembly</source>
+        <translation>产品和组件</translation>
+    </message>
+    <message>
+        <source>P&amp;ositions</source>
+        <translation>位号(&amp;O)</translation>
+    </message>
+    <message>
+        <source>on the assembly</source>
+        <translation>在组件上的位置</translation>
+    </message>
+    <message>
+        <source>&amp;Scope</source>
+        <translation>适用范围(&amp;S)</translation>
+    </message>
+    <message>
+        <source>which product, lot, quantity it holds for</source>
+        <translation>适用于哪种产品、批次、数量</translation>
+    </message>
+    <message>
+        <source>&amp;Valid until</source>
+        <translation>有效期至(&amp;V)</translation>
+    </message>
+    <message>
+        <source>one a line; none: the usual ones</source>
+        <translation>每行一项；留空则为通常各项</translation>
+    </message>
+    <message>
+        <source>What asks for a new review</source>
+        <translation>哪些情况需要重新审查</translation>
+    </message>
+    <message>
+        <source>&amp;Review again upon</source>
+        <translation>重新审查(&amp;R)</translation>
+    </message>
+    <message>
+        <source>Say where the record is to be written.</source>
+        <translation>请指定记录的保存位置。</translation>
+    </message>
+    <message>
+        <source>The end of validity is no date such as 2032-01-31.</source>
+        <translation>有效期不是 2032-01-31 这样的日期。</translation>
     </message>
 </context>
 <context>
@@ -1334,6 +1506,435 @@ SHA-256 %2</translation>
     <message>
         <source>Seen from above, not to scale; ≠ marks a pin that differs. Check the drawing of the package on its page.</source>
         <translation>俯视图，不按比例；≠ 标出不同的引脚。请在原页核对封装图。</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::RecordModel</name>
+    <message>
+        <source>needs no decision</source>
+        <translation>无需决定</translation>
+    </message>
+    <message>
+        <source>%1 (carried)</source>
+        <translation>%1（沿用）</translation>
+    </message>
+    <message>
+        <source>author</source>
+        <translation>编写人</translation>
+    </message>
+    <message>
+        <source>reviewer</source>
+        <translation>审查人</translation>
+    </message>
+    <message>
+        <source>approver</source>
+        <translation>批准人</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>未决</translation>
+    </message>
+    <message>
+        <source>second person missing</source>
+        <translation>缺第二人</translation>
+    </message>
+    <message>
+        <source>waiting</source>
+        <translation>等待中</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>已结</translation>
+    </message>
+    <message>
+        <source>rejected</source>
+        <translation>拒绝</translation>
+    </message>
+    <message>
+        <source>draft</source>
+        <translation>草稿</translation>
+    </message>
+    <message>
+        <source>in review</source>
+        <translation>审查中</translation>
+    </message>
+    <message>
+        <source>approved</source>
+        <translation>已批准</translation>
+    </message>
+    <message>
+        <source>approved with conditions</source>
+        <translation>有条件批准</translation>
+    </message>
+    <message>
+        <source>refused</source>
+        <translation>已拒绝</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>发现</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation>严重程度</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>级别</translation>
+    </message>
+    <message>
+        <source>What differs</source>
+        <translation>差异</translation>
+    </message>
+    <message>
+        <source>No record is in hand. Open a new one for this pair, or take up one that was begun.</source>
+        <translation>尚无记录。请为此对新建一份，或继续已开始的一份。</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3 of %4 lines open</source>
+        <translation>%1：%2；%4 行中有 %3 行未决</translation>
+    </message>
+    <message>
+        <source>%1, level %2</source>
+        <translation>%1，级别 %2</translation>
+    </message>
+    <message>
+        <source>Follows from it: %1</source>
+        <translation>由此引起：%1</translation>
+    </message>
+    <message>
+        <source>Measured: %1</source>
+        <translation>测得：%1</translation>
+    </message>
+    <message>
+        <source>Nobody has signed yet.</source>
+        <translation>尚无人签署。</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3 of %4 lines open. It is about other documents than those shown here.</source>
+        <translation>%1：%2；%4 行中有 %3 行未决。它所涉文件与此处所示不同。</translation>
+    </message>
+    <message>
+        <source>How it stands</source>
+        <translation>状态</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::RecordPage</name>
+    <message>
+        <source>Records (*.record);;All files (*)</source>
+        <translation>记录 (*.record);;所有文件 (*)</translation>
+    </message>
+    <message>
+        <source>Lines of the record, gravest first</source>
+        <translation>记录各行，最严重者在前</translation>
+    </message>
+    <message>
+        <source>What was done last</source>
+        <translation>最近的操作</translation>
+    </message>
+    <message>
+        <source>Ne&amp;w record…</source>
+        <translation>新记录(&amp;W)…</translation>
+    </message>
+    <message>
+        <source>&amp;Take up…</source>
+        <translation>继续(&amp;T)…</translation>
+    </message>
+    <message>
+        <source>Take up a record that was begun</source>
+        <translation>继续已开始的记录</translation>
+    </message>
+    <message>
+        <source>Chec&amp;k</source>
+        <translation>检查(&amp;K)</translation>
+    </message>
+    <message>
+        <source>Check whether the record holds</source>
+        <translation>检查记录是否成立</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>更多</translation>
+    </message>
+    <message>
+        <source>More commands on the record</source>
+        <translation>记录的更多命令</translation>
+    </message>
+    <message>
+        <source>Save its &amp;report…</source>
+        <translation>保存报告(&amp;R)…</translation>
+    </message>
+    <message>
+        <source>Enter a &amp;bench result…</source>
+        <translation>填写测试结果(&amp;B)…</translation>
+    </message>
+    <message>
+        <source>&amp;Merge a second copy…</source>
+        <translation>合并另一副本(&amp;M)…</translation>
+    </message>
+    <message>
+        <source>The line and what was decided on it</source>
+        <translation>该行及其决定</translation>
+    </message>
+    <message>
+        <source>Decision on the line</source>
+        <translation>对该行的决定</translation>
+    </message>
+    <message>
+        <source>Reason of the decision</source>
+        <translation>决定的理由</translation>
+    </message>
+    <message>
+        <source>Why; always required</source>
+        <translation>理由；必填</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>条件</translation>
+    </message>
+    <message>
+        <source>what, how it is verified, where it is written</source>
+        <translation>条件内容、验证方法、记载位置</translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation>询问对象</translation>
+    </message>
+    <message>
+        <source>who is asked for a statement</source>
+        <translation>向谁索取声明</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>期限</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation>样品</translation>
+    </message>
+    <message>
+        <source>how many of how many lots</source>
+        <translation>多少批次、多少件</translation>
+    </message>
+    <message>
+        <source>File that the decision relies on</source>
+        <translation>决定所依据的文件</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>所有文件 (*)</translation>
+    </message>
+    <message>
+        <source>&amp;Decision</source>
+        <translation>决定(&amp;D)</translation>
+    </message>
+    <message>
+        <source>Reaso&amp;n</source>
+        <translation>理由(&amp;N)</translation>
+    </message>
+    <message>
+        <source>Evidence</source>
+        <translation>证据</translation>
+    </message>
+    <message>
+        <source>Enter the dec&amp;ision</source>
+        <translation>填入决定(&amp;I)</translation>
+    </message>
+    <message>
+        <source>C&amp;onfirm</source>
+        <translation>确认(&amp;O)</translation>
+    </message>
+    <message>
+        <source>Confirm the decision in force as a second person</source>
+        <translation>以第二人身份确认现行决定</translation>
+    </message>
+    <message>
+        <source>Your key</source>
+        <translation>您的密钥</translation>
+    </message>
+    <message>
+        <source>Keys (*.key);;All files (*)</source>
+        <translation>密钥 (*.key);;所有文件 (*)</translation>
+    </message>
+    <message>
+        <source>Make a new key</source>
+        <translation>制作新密钥</translation>
+    </message>
+    <message>
+        <source>Passphrase of the key</source>
+        <translation>密钥的口令</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>无</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>口令</translation>
+    </message>
+    <message>
+        <source>Role in which you sign</source>
+        <translation>签署时的角色</translation>
+    </message>
+    <message>
+        <source>Note to the signature</source>
+        <translation>签署附注</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>附注</translation>
+    </message>
+    <message>
+        <source>Si&amp;gn</source>
+        <translation>签署(&amp;G)</translation>
+    </message>
+    <message>
+        <source>Sign as</source>
+        <translation>签署为</translation>
+    </message>
+    <message>
+        <source>Signatures</source>
+        <translation>签名</translation>
+    </message>
+    <message>
+        <source>Not done. %1</source>
+        <translation>未完成。%1</translation>
+    </message>
+    <message>
+        <source>Choose your key first, or make one.</source>
+        <translation>请先选择您的密钥，或制作一个。</translation>
+    </message>
+    <message>
+        <source>Not done. &apos;%1&apos; is no date such as 2031-06-30.</source>
+        <translation>未完成。“%1”不是 2031-06-30 这样的日期。</translation>
+    </message>
+    <message>
+        <source>Take up a record</source>
+        <translation>继续记录</translation>
+    </message>
+    <message>
+        <source>HTML report (*.html)</source>
+        <translation>HTML 报告 (*.html)</translation>
+    </message>
+    <message>
+        <source>PDF report (*.pdf)</source>
+        <translation>PDF 报告 (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save the report of the record</source>
+        <translation>保存记录的报告</translation>
+    </message>
+    <message>
+        <source>The second copy of this record</source>
+        <translation>此记录的另一副本</translation>
+    </message>
+    <message>
+        <source>File of the merged record, a new one</source>
+        <translation>合并后记录的新文件</translation>
+    </message>
+    <message>
+        <source>New key…</source>
+        <translation>新密钥…</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::ResultDialog</name>
+    <message>
+        <source>Bench result</source>
+        <translation>测试结果</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation>测试</translation>
+    </message>
+    <message>
+        <source>Limit that the values are held against</source>
+        <translation>数值所对照的限值</translation>
+    </message>
+    <message>
+        <source>&amp;Test</source>
+        <translation>测试(&amp;T)</translation>
+    </message>
+    <message>
+        <source>&amp;Limit</source>
+        <translation>限值(&amp;L)</translation>
+    </message>
+    <message>
+        <source>&amp;Values</source>
+        <translation>数值(&amp;V)</translation>
+    </message>
+    <message>
+        <source>the extremes, or one a sample, parted by blanks</source>
+        <translation>极值或每件样品一个，以空格分隔</translation>
+    </message>
+    <message>
+        <source>&amp;Unit</source>
+        <translation>单位(&amp;U)</translation>
+    </message>
+    <message>
+        <source>&amp;Condition</source>
+        <translation>条件(&amp;C)</translation>
+    </message>
+    <message>
+        <source>temperature, supply, load</source>
+        <translation>温度、电源、负载</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>未说明</translation>
+    </message>
+    <message>
+        <source>&amp;Samples</source>
+        <translation>样品(&amp;S)</translation>
+    </message>
+    <message>
+        <source>L&amp;ots</source>
+        <translation>批次(&amp;O)</translation>
+    </message>
+    <message>
+        <source>Number of samples</source>
+        <translation>样品数</translation>
+    </message>
+    <message>
+        <source>Number of lots</source>
+        <translation>批次数</translation>
+    </message>
+    <message>
+        <source>&amp;Instrument</source>
+        <translation>仪器(&amp;I)</translation>
+    </message>
+    <message>
+        <source>and its uncertainty</source>
+        <translation>及其不确定度</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>备注(&amp;N)</translation>
+    </message>
+    <message>
+        <source>&amp;Evidence</source>
+        <translation>证据(&amp;E)</translation>
+    </message>
+    <message>
+        <source>File with the measurements</source>
+        <translation>测量数据文件</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>所有文件 (*)</translation>
+    </message>
+    <message>
+        <source>no limit is stated</source>
+        <translation>未说明限值</translation>
+    </message>
+    <message>
+        <source>The record asks for no bench test.</source>
+        <translation>记录不要求任何测试。</translation>
+    </message>
+    <message>
+        <source>Enter what was measured.</source>
+        <translation>请填写测得的数值。</translation>
     </message>
 </context>
 <context>

@@ -25,7 +25,7 @@ constexpr Key kKeys[] = {
     {"Ctrl+Shift+X", QT_TRANSLATE_NOOP("help", "exchange reference and candidate")},
     {"F5", QT_TRANSLATE_NOOP("help", "read both documents again")},
     {"Esc", QT_TRANSLATE_NOOP("help", "cancel reading")},
-    {"Alt+1 … Alt+7", QT_TRANSLATE_NOOP("help", "go to a page of the desk")},
+    {"Alt+1 … Alt+8", QT_TRANSLATE_NOOP("help", "go to a page of the desk")},
     {"Ctrl+Down, Ctrl+Up", QT_TRANSLATE_NOOP("help", "next and previous finding, from anywhere")},
     {"Enter", QT_TRANSLATE_NOOP("help", "show the chosen row on the pages of both documents")},
     {"Ctrl+D", QT_TRANSLATE_NOOP("help", "decide on the finding; Tab goes on to the remark")},
@@ -61,7 +61,11 @@ QString helpText() {
                                                 "stated. The arrow points to the hazardous side."));
     html += paragraph(QT_TRANSLATE_NOOP("help", "Decisions"),
                       QT_TRANSLATE_NOOP("help", "A decision and its remark are kept with this pair of documents on this computer. They are bound to the bytes of both files: a changed file starts without decisions. "
-                                                "For a record that quality assurance signs, use the command: standin record."));
+                                                "What quality assurance signs is kept on the page Record."));
+    html += paragraph(QT_TRANSLATE_NOOP("help", "The record"),
+                      QT_TRANSLATE_NOOP("help", "Make your key once, or choose it. Open a new record of the pair, or take up one that was begun; it is a file of its own, with every line that needs a decision. Choose a line, "
+                                                "decide, give the reason, enter it. A hazard needs two persons: the second confirms with another key. When nothing is open, author and approver sign. Check tells whether the "
+                                                "record holds and what is open or lapsed. Nothing that was entered can be taken back; enter another decision instead."));
     html += paragraph(QT_TRANSLATE_NOOP("help", "The pages, and what was misread"),
                       QT_TRANSLATE_NOOP("help", "The places of findings are framed on the pages. Click on a place to see what was read there; its partner in the other document comes into view. Drag to choose text. A row that was "
                                                 "misread is corrected from there or from the list of parameters: the correction is written to a file that reports name, the comparison follows, and undo takes both back."));

@@ -24,6 +24,7 @@
 #include "ui/views/pages_view.h"
 #include "ui/views/parameters_page.h"
 #include "ui/views/pins_page.h"
+#include "ui/views/record_page.h"
 #include "ui/views/section_ladder.h"
 #include "ui/views/start_page.h"
 #include "ui/views/title_strip.h"
@@ -50,6 +51,8 @@ MainWindow::MainWindow(Session& session, QWidget* parent)
       m_pins(session),
       m_cell(session),
       m_coverage(session),
+      m_record(session),
+      m_recordLines(m_record),
       m_stack(new QStackedWidget),
       m_pages(new QTabWidget),
       m_notices(new NoticeBar),
@@ -130,6 +133,7 @@ void MainWindow::makePages() {
     m_pages->addTab(cell, tr("Cell"));
     m_pages->addTab(m_pagesView, tr("Pages"));
     m_pages->addTab(coverage, tr("Not compared"));
+    m_pages->addTab(new RecordPage(m_session, m_record, m_recordLines), tr("Record"));
     connect(m_findingsPage, &FindingsPage::placeWanted, this, &MainWindow::showPlaces);
     connect(wording, &WordingPage::placeWanted, this, &MainWindow::showPlaces);
     connectCorrecting(m_session, *m_pagesView, *parameters, *m_notices);

@@ -16,6 +16,7 @@
 #include "ui/models/parameters_model.h"
 #include "ui/models/pins_model.h"
 #include "ui/models/recent_pairs.h"
+#include "ui/models/record_model.h"
 #include "ui/models/sections_model.h"
 #include "ui/models/session.h"
 #include "ui/models/wording_model.h"
@@ -87,6 +88,8 @@ private:
     PinsModel m_pins;
     CellModel m_cell;
     CoverageModel m_coverage;
+    RecordBook m_record;
+    RecordModel m_recordLines;
     QStackedWidget* m_stack;
     QTabWidget* m_pages;
     NoticeBar* m_notices;

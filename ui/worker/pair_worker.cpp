@@ -11,23 +11,11 @@
 
 #include "cli/compare_pair.h"
 #include "risk/compare_datasheets.h"
+#include "ui/worker/compare_command.h"
 
 namespace standin::ui {
 
 namespace {
-
-cli::CompareCommand commandOf(PairRequest const& request) {
-    cli::CompareCommand command;
-    command.reference = request.reference;
-    command.candidate = request.candidate;
-    command.referenceVariant = request.referenceVariant;
-    command.candidateVariant = request.candidateVariant;
-    command.vocabularies = request.vocabularies;
-    command.corrections = request.corrections;
-    command.cell = request.cell;
-    command.circuit = request.circuit;
-    return command;
-}
 
 model::Result<PairPointer> work(PairRequest const& request, std::function<bool(int, int)> const& progress) {
     auto compared = cli::comparePair(commandOf(request), request.password, progress, cli::PageBytes::Keep);
