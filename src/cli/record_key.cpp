@@ -48,7 +48,15 @@ Error usage(std::string message) { return {ErrorKind::Usage, std::move(message),
 Result<record::SigningKey> loadKey(std::string const& path, std::string const& passphraseFile) {
     auto const fromFile = readPassword(passphraseFile);
     if (!fromFile) return tl::unexpected(fromFile.error());
-    return record::SigningKey::load(path, [&]() -> std::optional<std::string> { return *fromFile ? *fromFile : askPassphrase("Passphrase of the key: "); });
+    bool unasked = false;
+    auto key = record::SigningKey::load(path, [&]() -> std::optional<std::string> {
+        if (*fromFile) return *fromFile;
+        auto typed = askPassphrase("Passphrase of the key: ");
+        unasked = !typed;
+        return typed;
+    });
+    if (!key && unasked) return tl::unexpected(Error{ErrorKind::Usage, "is locked and there is no terminal to ask for its passphrase; give --passphrase-file", path, 0});
+    return key;
 }
 
 Result<record::Person> makeKey(RecordCommand const& command) {

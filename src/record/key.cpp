@@ -153,7 +153,7 @@ Result<SigningKey> SigningKey::load(std::string const& path, std::function<std::
     Asked asked{&passphrase, false};
     auto secret = std::make_unique<Secret>();
     if (bio) secret->key.reset(PEM_read_bio_PrivateKey(bio.get(), nullptr, givePassphrase, &asked));
-    if (!secret->key) return tl::unexpected(wrongFile(path, asked.any ? "is locked and the passphrase does not open it; give --passphrase-file" : "holds no private key"));
+    if (!secret->key) return tl::unexpected(wrongFile(path, asked.any ? "is locked and the passphrase does not open it" : "holds no private key"));
     if (EVP_PKEY_id(secret->key.get()) != EVP_PKEY_ED25519) return tl::unexpected(wrongFile(path, "holds another kind of key; make one with 'standin record key --new'"));
     auto hex = publicHex(secret->key.get());
     return SigningKey({std::move(name), std::move(hex)}, std::move(secret));

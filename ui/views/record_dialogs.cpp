@@ -135,6 +135,7 @@ ResultDialog::ResultDialog(RecordPointer read, QWidget* parent)
       m_lots(new QSpinBox) {
     for (auto const& test : m_read->record.opened().tests) m_test->addItem(shownText(test.title), toQt(test.id));
     m_test->setAccessibleName(tr("Test"));
+    m_limit->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);  // limits can be long sentences
     m_limit->setAccessibleName(tr("Limit that the values are held against"));
     form()->addRow(tr("&Test"), m_test);
     form()->addRow(tr("&Limit"), m_limit);

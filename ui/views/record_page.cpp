@@ -4,6 +4,7 @@
 // Tested by tests/ui/views/record_page_test.cpp.
 #include "ui/views/record_page.h"
 
+#include <algorithm>
 #include <array>
 
 #include <QComboBox>
@@ -15,6 +16,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QTextBrowser>
 #include <QToolButton>
@@ -37,7 +39,7 @@ constexpr int kLeastSide = 44;  // of the fields, in average letters
 
 TableColumns columns() {
     TableColumns columns;
-    columns.widths = {14, 13, 6, 26, 26};
+    columns.widths = {14, 12, 6, 22, 22};
     columns.stretched = {RecordModel::Title, RecordModel::Standing};
     columns.optional = {RecordModel::Finding, RecordModel::Level};
     return columns;
@@ -62,10 +64,17 @@ RecordPage::RecordPage(Session& session, RecordBook& book, RecordModel& lines, Q
     m_outcome->setAccessibleName(tr("What was done last"));
     m_outcome->setFixedHeight(QFontMetrics(m_outcome->font()).lineSpacing() * kOutcomeLines + 12);
     m_outcome->hide();
+    m_signatures = new QLabel;
+    m_signatures->setTextFormat(Qt::PlainText);
+    m_signatures->setWordWrap(true);
+    m_signatures->setFont(fontOf(TextSize::Small));
+    m_signatures->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_signatures->setAccessibleName(tr("Signatures"));
     auto* left = new QWidget;
     auto* leftLayout = new QVBoxLayout(left);
     leftLayout->setContentsMargins(0, 0, 0, 0);
     leftLayout->addWidget(m_table, 1);
+    leftLayout->addWidget(m_signatures);
     leftLayout->addWidget(m_outcome);
     auto* splitter = new QSplitter;
     splitter->setChildrenCollapsible(false);
@@ -156,7 +165,9 @@ QWidget* RecordPage::makeSide() {
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setMinimumWidth(QFontMetrics(font()).averageCharWidth() * kLeastSide);
+    // Words of some languages are long: nothing is cut off at the right.
+    int const bar = scroll->verticalScrollBar()->sizeHint().width();
+    scroll->setMinimumWidth(std::max(QFontMetrics(font()).averageCharWidth() * kLeastSide, side->minimumSizeHint().width() + bar));
     return scroll;
 }
 
@@ -185,12 +196,6 @@ QWidget* RecordPage::makeSigning() {
     signRow->addWidget(m_note, 1);
     signRow->addWidget(m_sign);
     form->addRow(tr("Sign as"), signRow);
-    m_signatures = new QLabel;
-    m_signatures->setTextFormat(Qt::PlainText);
-    m_signatures->setWordWrap(true);
-    m_signatures->setFont(fontOf(TextSize::Small));
-    m_signatures->setAccessibleName(tr("Signatures"));
-    form->addRow(m_signatures);
     return signing;
 }
 

@@ -54,7 +54,10 @@ TEST_F(RecordJobs, RefusesAPairThatIsNoLongerWhatIsShown) {
 TEST_F(RecordJobs, AWrongPassphraseEntersNothing) {
     ASSERT_TRUE(openRecordOf(*pair, wanted(), author()));
     EXPECT_TRUE(signRecord(path("a.record"), record::Role::Reviewer, "", second()));
-    EXPECT_FALSE(signRecord(path("a.record"), record::Role::Reviewer, "", {path("second.key"), "oak"}));
+    auto const locked = signRecord(path("a.record"), record::Role::Reviewer, "", {path("second.key"), "oak"});
+    ASSERT_FALSE(locked);
+    EXPECT_NE(locked.error().message.find("the passphrase does not open it"), std::string::npos);
+    EXPECT_EQ(locked.error().message.find("--"), std::string::npos) << "a window has no options";
     EXPECT_FALSE(signRecord(path("a.record"), record::Role::Reviewer, "", {}));
     EXPECT_EQ(readRecord(path("a.record"))->record->record.entries.size(), 2U);
 }
