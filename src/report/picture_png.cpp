@@ -45,13 +45,25 @@ void append(png_structp png, png_bytep bytes, png_size_t count) {
     static_cast<std::string*>(png_get_io_ptr(png))->append(reinterpret_cast<char const*>(bytes), count);
 }
 
-void writeRows(png_structp png, png_infop info, model::Picture const& picture, int colourType, int bits, std::uint8_t const* rows, std::size_t rowBytes) {
-    png_set_IHDR(png, info, static_cast<png_uint_32>(picture.width), static_cast<png_uint_32>(picture.height), bits, colourType, PNG_INTERLACE_NONE,
+struct Rows {
+    std::uint8_t const* first = nullptr;
+    std::size_t bytes = 0;  // of a row
+    int colourType = PNG_COLOR_TYPE_RGB;
+    int bits = kColourBits;
+};
+
+// False where libpng gives up: it comes back to the setjmp, so nothing that this
+// function sets itself is read after it.
+bool writeRows(png_structp png, png_infop info, model::Picture const& picture, Rows const& rows, std::string& bytes) {
+    if (setjmp(png_jmpbuf(png)) != 0) return false;
+    png_set_write_fn(png, &bytes, append, nullptr);
+    png_set_IHDR(png, info, static_cast<png_uint_32>(picture.width), static_cast<png_uint_32>(picture.height), rows.bits, rows.colourType, PNG_INTERLACE_NONE,
                  PNG_COMPRESSION_TYPE_DEFAULT, PNG_FILTER_TYPE_DEFAULT);
     png_set_compression_level(png, 9);
     png_write_info(png, info);
-    for (int row = 0; row < picture.height; ++row) png_write_row(png, rows + static_cast<std::size_t>(row) * rowBytes);
+    for (int row = 0; row < picture.height; ++row) png_write_row(png, rows.first + static_cast<std::size_t>(row) * rows.bytes);
     png_write_end(png, info);
+    return true;
 }
 
 }  // namespace
@@ -59,21 +71,19 @@ void writeRows(png_structp png, png_infop info, model::Picture const& picture, i
 std::string pngOf(model::Picture const& picture) {
     auto const width = static_cast<std::size_t>(picture.width);
     if (picture.width <= 0 || picture.height <= 0 || picture.rgb.size() != width * static_cast<std::size_t>(picture.height) * 3) return {};
-    bool const grey = isGrey(picture);
-    std::size_t const rowBytes = grey ? (width + 1) / 2 : width * 3;
-    auto const packed = grey ? packedGrey(picture, rowBytes) : std::vector<std::uint8_t>{};
-    std::string bytes;
+    Rows rows{.first = picture.rgb.data(), .bytes = width * 3};
+    std::vector<std::uint8_t> packed;
+    if (isGrey(picture)) {
+        packed = packedGrey(picture, (width + 1) / 2);
+        rows = {.first = packed.data(), .bytes = (width + 1) / 2, .colourType = PNG_COLOR_TYPE_GRAY, .bits = kGreyBits};
+    }
     png_structp png = png_create_write_struct(PNG_LIBPNG_VER_STRING, nullptr, [](png_structp failed, png_const_charp) { png_longjmp(failed, 1); }, [](png_structp, png_const_charp) {});
     if (png == nullptr) return {};
     png_infop info = png_create_info_struct(png);
-    if (info == nullptr || setjmp(png_jmpbuf(png)) != 0) {
-        png_destroy_write_struct(&png, &info);
-        return {};
-    }
-    png_set_write_fn(png, &bytes, append, nullptr);
-    writeRows(png, info, picture, grey ? PNG_COLOR_TYPE_GRAY : PNG_COLOR_TYPE_RGB, grey ? kGreyBits : kColourBits, grey ? packed.data() : picture.rgb.data(), rowBytes);
+    std::string bytes;
+    bool const written = info != nullptr && writeRows(png, info, picture, rows, bytes);
     png_destroy_write_struct(&png, &info);
-    return bytes;
+    return written ? bytes : std::string{};
 }
 
 std::string pngDataUri(model::Picture const& picture) {
