@@ -8,6 +8,7 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QPainter>
+#include <QScrollBar>
 #include <QShortcut>
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
@@ -92,6 +93,8 @@ TablePage::TablePage(QAbstractItemModel& rows, TableColumns columns, QString con
         if (index.isValid()) Q_EMIT chosen(index.row());
     });
     connect(&rows, &QAbstractItemModel::modelReset, this, &TablePage::layOut);
+    // The bar at the right takes room when it comes.
+    connect(m_table->verticalScrollBar(), &QScrollBar::rangeChanged, this, &TablePage::layOut, Qt::QueuedConnection);
 }
 
 void TablePage::setLine(QString const& text) {

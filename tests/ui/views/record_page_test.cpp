@@ -4,6 +4,7 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSettings>
 #include <QTest>
 
@@ -144,6 +145,14 @@ TEST_F(RecordPageOfDemoPair, ABenchResultIsHeldAgainstItsLimit) {
     book.enter(dialog.result(), {});
     ASSERT_TRUE(idle());
     EXPECT_EQ(record::kindOf(book.record()->record.head().body), "result");
+}
+
+TEST_F(RecordPageOfDemoPair, LinesThatComeInLaterFillTheWidthBesideTheirBar) {
+    page.resize(1000, 480);  // too low for all lines
+    QTest::qWait(20);
+    auto* table = page.table();
+    ASSERT_TRUE(table->verticalScrollBar()->isVisible());
+    EXPECT_FALSE(table->horizontalScrollBar()->isVisible());
 }
 
 TEST(NewRecordDialog, WaitsForAFileAndARealDate) {
