@@ -87,6 +87,7 @@ RecordPage::RecordPage(Session& session, RecordBook& book, RecordModel& lines, Q
     layout->addWidget(splitter);
     setFocusProxy(m_table->table());
     listen();
+    showFields();
     showSigner();
     showRecord();
 }
