@@ -1,7 +1,8 @@
 // Tables first; a sheet without a table of numbered pins is searched for lists
 // beside drawings and for drawings, page by page from the front, in sections
 // about pins first. A table that names pins without numbers gives its functions
-// to the pins of the drawing. Tested by tests/extractors/pins/read_pins_test.cpp.
+// to the pins of the drawing; one with names that are pictures takes them from it.
+// Tested by tests/extractors/pins/read_pins_test.cpp.
 #include "extractors/pins/read_pins.h"
 
 #include <algorithm>
@@ -17,6 +18,7 @@ namespace standin::pins {
 
 namespace {
 
+constexpr std::size_t kFewestAgreeing = 2;  // names in a drawing and a table, to take it for the same package
 constexpr int kPagesBehindTitle = 4;  // pages where a drawing of the pins is looked for without a heading
 
 struct TablePins {
@@ -79,6 +81,28 @@ std::vector<model::Pin> fromPages(std::span<model::PageLayout const> pages, std:
     return pins;
 }
 
+// A name that a table prints as a picture stands as text in a drawing that names the
+// other pins of the table alike.
+void nameFromDrawings(std::vector<model::Pin>& pins, std::vector<model::Pin> const& drawn) {
+    std::unordered_map<std::string, std::string> names;  // by number; empty: drawings disagree
+    for (auto const& pin : drawn) {
+        auto const [known, isNew] = names.emplace(pin.number, pin.name);
+        if (!isNew && known->second != pin.name) known->second.clear();
+    }
+    std::size_t agreeing = 0;
+    for (auto const& pin : pins) {
+        auto const found = names.find(pin.number);
+        if (pin.name.empty() || found == names.end()) continue;
+        if (found->second != pin.name) return;
+        ++agreeing;
+    }
+    if (agreeing < kFewestAgreeing) return;
+    for (auto& pin : pins) {
+        auto const found = names.find(pin.number);
+        if (pin.name.empty() && found != names.end()) pin.name = found->second;
+    }
+}
+
 // One package only: its name on every pin says nothing.
 void clearSinglePackage(std::vector<model::Pin>& pins) {
     if (pins.empty()) return;
@@ -103,6 +127,8 @@ std::vector<model::Pin> readPins(std::span<model::Table const> tables, std::span
             }
             pins = std::move(drawn);
         }
+    } else if (std::any_of(pins.begin(), pins.end(), [](auto const& pin) { return pin.name.empty(); })) {
+        nameFromDrawings(pins, fromPages(pages, sections));
     }
     clearSinglePackage(pins);
     return pins;

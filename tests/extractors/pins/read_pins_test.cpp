@@ -52,6 +52,33 @@ TEST(ReadPins, TheDrawingWhereThereIsNoTable) {
     EXPECT_EQ(pins[0].name, "GND");
 }
 
+// The third name is printed as a picture.
+model::Table tableWithoutAName(char const* first) {
+    auto table = pinTable();
+    table.rows = 4;
+    table.columns = 3;
+    table.cells = {cell(0, 0, "No."), cell(0, 1, "Name"), cell(0, 2, "Function"), cell(1, 0, "1"), cell(1, 1, first), cell(1, 2, "Ground"),
+                   cell(2, 0, "2"),   cell(2, 1, "OUT"),  cell(2, 2, "Output"),   cell(3, 0, "3"), cell(3, 1, ""),    cell(3, 2, "Input")};
+    return table;
+}
+
+TEST(ReadPins, ANameThatTheTableLacksComesFromTheDrawing) {
+    auto const table = tableWithoutAName("GND");
+    auto const page = drawing();
+    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {});
+    ASSERT_EQ(pins.size(), 3U);
+    EXPECT_EQ(pins[2].name, "IN");
+    EXPECT_EQ(pins[2].function, "Input");
+}
+
+TEST(ReadPins, ADrawingOfAnotherPinOrderNamesNothing) {
+    auto const table = tableWithoutAName("VSS");
+    auto const page = drawing();
+    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {});
+    ASSERT_EQ(pins.size(), 3U);
+    EXPECT_EQ(pins[2].name, "");
+}
+
 TEST(ReadPins, ATableOfNamesGivesItsFunctionsToTheDrawing) {
     auto table = pinTable();
     table.cells = {cell(0, 0, "Pin"), cell(0, 1, "Function"), cell(1, 0, "IN"), cell(1, 1, "Input voltage"), cell(2, 0, "OUT"), cell(2, 1, "Output voltage")};
