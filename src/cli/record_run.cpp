@@ -47,21 +47,12 @@ int runOpen(RecordCommand const& command) {
     auto opened = openedOf(command.compare, command.identification, *std::move(compared));
     if (!opened) return trouble(opened.error());
     record::Moment const moment{record::currentTime(), *key};
-    record::CarriedOver made;
-    if (command.from.empty()) {
-        auto record = record::openRecord(*std::move(opened), moment);
-        if (!record) return trouble(record.error());
-        made.record = *std::move(record);
-    } else {
-        auto carried = record::openFrom(*earlier, *std::move(opened), moment);
-        if (!carried) return trouble(carried.error());
-        made = *std::move(carried);
-    }
-    if (auto const written = record::createRecord(command.output, made.record); !written) return trouble(written.error());
-    auto const overview = record::stateOf(made.record);
+    auto const made = record::openAfter(command.from.empty() ? nullptr : &*earlier, *std::move(opened), moment);
+    if (!made) return trouble(made.error());
+    if (auto const written = record::createRecord(command.output, made->record); !written) return trouble(written.error());
+    auto const overview = record::stateOf(made->record);
     say(fmt::format("{}: {} lines, {} open", command.output, overview.lines.size(), overview.open.size()));
-    for (auto const& finding : made.carried) say(fmt::format("carried: {}", finding));
-    for (auto const& left : made.lapsed) say(fmt::format("not carried: {} {}: {}", left.finding, left.title, left.why));
+    for (auto const& line : record::toldOf(*made)) say(line);
     return kNothingFound;
 }
 

@@ -2,6 +2,7 @@
 #include "record/carry.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "record/rules.h"
 #include "record/state.h"
@@ -60,6 +61,20 @@ Result<CarriedOver> openFrom(Record const& earlier, Opened opened, Moment const&
     }
     made.record = *std::move(record);
     return made;
+}
+
+Result<CarriedOver> openAfter(Record const* earlier, Opened opened, Moment const& moment) {
+    if (earlier != nullptr) return openFrom(*earlier, std::move(opened), moment);
+    auto record = openRecord(std::move(opened), moment);
+    if (!record) return tl::unexpected(record.error());
+    return CarriedOver{*std::move(record), {}, {}};
+}
+
+std::vector<std::string> toldOf(CarriedOver const& made) {
+    std::vector<std::string> told;
+    for (auto const& finding : made.carried) told.push_back("carried: " + finding);
+    for (auto const& left : made.lapsed) told.push_back("not carried: " + left.finding + " " + left.title + ": " + left.why);
+    return told;
 }
 
 }  // namespace standin::record

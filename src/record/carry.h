@@ -27,6 +27,12 @@ struct CarriedOver {
 // the rules allow the decision on it.
 [[nodiscard]] model::Result<CarriedOver> openFrom(Record const& earlier, Opened opened, Moment const& moment);
 
+// Opens a record that follows `earlier`, or the first one where that is null.
+[[nodiscard]] model::Result<CarriedOver> openAfter(Record const* earlier, Opened opened, Moment const& moment);
+
+// A sentence for each line that was carried, then for each that was left behind.
+[[nodiscard]] std::vector<std::string> toldOf(CarriedOver const& made);
+
 // What would become of the decisions of `record` if its sheets were compared
 // again with this outcome; empty: every decided finding is found unchanged.
 [[nodiscard]] std::vector<NotCarried> lapsedIn(Record const& record, model::Comparison const& now);

@@ -50,16 +50,10 @@ Result<RecordOutcome> changed(std::string const& file, Signer const& signer, Cha
 }
 
 Result<record::CarriedOver> newRecord(NewRecord const& wanted, record::Opened first, record::Moment const& moment) {
-    record::CarriedOver made;
-    if (wanted.from.empty()) {
-        auto record = record::openRecord(std::move(first), moment);
-        if (!record) return tl::unexpected(record.error());
-        made.record = *std::move(record);
-        return made;
-    }
+    if (wanted.from.empty()) return record::openAfter(nullptr, std::move(first), moment);
     auto const earlier = record::loadRecord(wanted.from);
     if (!earlier) return tl::unexpected(earlier.error());
-    return record::openFrom(*earlier, std::move(first), moment);
+    return record::openAfter(&*earlier, std::move(first), moment);
 }
 
 Result<RecordOutcome> written(std::string const& file, Record record, std::vector<std::string> told) {
@@ -88,9 +82,7 @@ Result<RecordOutcome> openRecordOf(ReadPair const& pair, NewRecord const& wanted
     if (!first) return tl::unexpected(first.error());
     auto made = newRecord(wanted, *std::move(first), {record::currentTime(), *key});
     if (!made) return tl::unexpected(made.error());
-    std::vector<std::string> told;
-    for (auto const& finding : made->carried) told.push_back("carried: " + finding);
-    for (auto const& left : made->lapsed) told.push_back("not carried: " + left.finding + " " + left.title + ": " + left.why);
+    auto told = record::toldOf(*made);
     return written(wanted.file, std::move(made->record), std::move(told));
 }
 

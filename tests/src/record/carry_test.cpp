@@ -52,6 +52,21 @@ TEST(Carry, UnchangedFindingsKeepTheirDecisions) {
     }
 }
 
+TEST(Carry, ARecordMayFollowAnotherOrNone) {
+    auto const earlier = closedRecord();
+    auto const made = openAfter(&earlier, nextRevision(), at(30, corvin()));
+    ASSERT_TRUE(made) << made.error().message;
+    auto const told = toldOf(*made);
+    ASSERT_THAT(told, SizeIs(5));
+    EXPECT_EQ(told[0], "carried: " + id('2'));
+    EXPECT_EQ(told[3], "not carried: " + id('1') + " " + made->lapsed[0].title + ": " + made->lapsed[0].why);
+
+    auto const first = openAfter(nullptr, sampleOpened(), at(30, corvin()));
+    ASSERT_TRUE(first) << first.error().message;
+    EXPECT_FALSE(first->record.opened().predecessor);
+    EXPECT_THAT(toldOf(*first), IsEmpty());
+}
+
 TEST(Carry, TheSameComparisonLosesNothing) {
     auto const made = openFrom(closedRecord(), sampleOpened(), at(30, corvin()));
     EXPECT_THAT(made->lapsed, IsEmpty());
