@@ -107,7 +107,7 @@ int runCompare(CompareCommand const& command, Program const& program) {
 }  // namespace
 
 int run(int argc, char const* const* argv, Program const& program) {
-    if (argc > 1 && std::string_view(argv[1]) == "record") {
+    if (isRecordCommand(argc, argv)) {
         if (program.record == nullptr) return trouble(Error{ErrorKind::Usage, kNoRecordCommands, argv[1]});
         return program.record(argc - 1, argv + 1, program);
     }

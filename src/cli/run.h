@@ -4,6 +4,7 @@
 
 #include <span>
 #include <string>
+#include <string_view>
 
 #include "model/comparison.h"
 #include "model/datasheet.h"
@@ -27,6 +28,8 @@ using RecordPdfWriter = std::string (*)(record::Record const&);
 
 struct Program;
 using RecordCommands = int (*)(int argc, char const* const* argv, Program const& program);  // record_run.h
+
+[[nodiscard]] inline bool isRecordCommand(int argc, char const* const* argv) { return argc > 1 && std::string_view(argv[1]) == "record"; }
 
 inline constexpr char const* kNoPdfWriter = "cannot be written: the part of the program that writes PDFs is missing; install it again";
 inline constexpr char const* kNoRecordCommands = "cannot be run: the part of the program that keeps records is missing; install it again";

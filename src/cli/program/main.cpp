@@ -10,8 +10,6 @@
 
 namespace {
 
-bool isRecord(int argc, char** argv) { return argc > 1 && std::string_view(argv[1]) == "record"; }
-
 bool asksForPdf(char const* argument) {
     std::string_view const text = argument;
     return text == "--pdf" || text.substr(0, 6) == "--pdf=";
@@ -29,7 +27,7 @@ std::string besideThis(std::string_view name) {
 }  // namespace
 
 int main(int argc, char** argv) {
-    if (isRecord(argc, argv) || std::any_of(argv, argv + argc, asksForPdf)) {
+    if (standin::cli::isRecordCommand(argc, argv) || std::any_of(argv, argv + argc, asksForPdf)) {
         auto const full = besideThis("standin-full");
         execv(full.c_str(), argv);  // comes back only where there is none; run() says so
     }
