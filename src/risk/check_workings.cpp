@@ -66,21 +66,13 @@ WorkedOut CheckWorkings::derived(std::string_view id) {
 }
 
 PartCheck CheckWorkings::openFor(WorkedOut const& result, std::string_view what, std::string value) {
+    auto const inFiles = [](std::string const& name) { return name.starts_with("circuit.") || name.starts_with("cell."); };
+    bool const files = std::any_of(result.missing.begin(), result.missing.end(), inFiles);
     std::string list;
-    bool inFiles = false;
-    bool inSheet = false;
     for (auto const& name : result.missing) {
-        bool const file = name.starts_with("circuit.") || name.starts_with("cell.");
-        inFiles = inFiles || file;
-        inSheet = inSheet || !file;
-    }
-    // What the sheet may state in several ways it need not state in all of them.
-    for (auto const& name : result.missing) {
-        bool const file = name.starts_with("circuit.") || name.starts_with("cell.");
-        if (inFiles && inSheet && !file) continue;
+        if (files && !inFiles(name)) continue;  // what the sheet may state in several ways it need not state in all of them
         list += fmt::format("{}{}", list.empty() ? "" : ", ", texts::inputName(name));
     }
-    bool const files = inFiles;
     return open(files ? MissingIn::Files : MissingIn::Sheet, list.empty() ? fmt::format("{} cannot be worked out", what) : fmt::format("{} cannot be worked out; missing, or without a limit: {}", what, list), std::move(value));
 }
 
