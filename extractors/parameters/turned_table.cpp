@@ -5,7 +5,7 @@
 #include "extractors/parameters/turned_table.h"
 
 #include <algorithm>
-#include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -25,7 +25,7 @@ std::vector<ColumnRole> rolesOfLines(TableText const& text) {
     std::vector<ColumnRole> roles;
     for (int row = 0; row < text.rows; ++row) {
         int const index = text.at(row, 0);
-        std::string const& title = index < 0 ? std::string() : text.cells[static_cast<std::size_t>(index)].text;
+        std::string_view const title = index < 0 ? std::string_view() : text.cells[static_cast<std::size_t>(index)].text;
         ColumnRole const role = columnRoleOf(title);
         if (role == Unknown && (row > 0 || !title.empty())) return {};
         if (role != Unknown && std::ranges::find(roles, role) != roles.end()) return {};
@@ -49,7 +49,6 @@ std::optional<model::Table> setUpright(model::Table const& table, TableText cons
     std::swap(upright.rows, upright.columns);
     std::swap(upright.evidence.ruledRows, upright.evidence.ruledColumns);
     upright.headRows = 1;
-    upright.continues.clear();
     for (auto& cell : upright.cells) {
         std::swap(cell.row, cell.column);
         std::swap(cell.rowSpan, cell.columnSpan);

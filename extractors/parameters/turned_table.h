@@ -9,8 +9,8 @@
 
 #include <optional>
 
-#include "model/table.h"
 #include "extractors/parameters/table_text.h"
+#include "model/table.h"
 
 namespace standin::parameters {
 
