@@ -1,4 +1,4 @@
-// Two small tables of folded spellings. A name that fits two functions (CS, V-,
+// Small tables of folded spellings. A name that fits two functions (CS, V-,
 // CD, OC, TD) stands for itself.
 //
 // Tested by tests/src/compare/node_names_test.cpp.
@@ -30,6 +30,10 @@ constexpr auto kNodes = std::to_array<Entry>({
     {"vi", "input"}, {"in", "input"}, {"vout", "output"}, {"vo", "output"}, {"out", "output"},
 });
 
+constexpr auto kTerminals = std::to_array<Entry>({
+    {"a", "anode"}, {"k", "cathode"}, {"g", "gate"}, {"d", "drain"}, {"s", "source"}, {"b", "base"}, {"e", "emitter"}, {"c", "collector"},
+});
+
 constexpr auto kConditionSymbols = std::to_array<Entry>({
     {"ta", "ta"}, {"tamb", "ta"}, {"topr", "ta"}, {"t", "ta"}, {"tj", "tj"}, {"tc", "tc"}, {"vdd", "supply"}, {"vcc", "supply"},
     {"vbat", "supply"}, {"vb", "supply"}, {"v+", "supply"}, {"vs", "supply"}, {"vin", "vin"}, {"vi", "vin"}, {"vout", "vout"},
@@ -57,6 +61,14 @@ std::string nodeKey(std::string_view name) {
     std::string key = folded(name);
     std::string_view const id = lookUp(kNodes, key);
     return id.empty() ? key : std::string(id);
+}
+
+std::string_view terminalKey(std::string_view name) {
+    auto const key = text::foldKey(name);
+    for (auto const& [letter, word] : kTerminals) {
+        if (key == letter || key == word) return word;
+    }
+    return {};
 }
 
 std::string conditionSymbolKey(std::string_view symbol) {

@@ -13,6 +13,10 @@ namespace standin::compare {
 // the folded name itself where it is not known or fits several.
 [[nodiscard]] std::string nodeKey(std::string_view name);
 
+// The word for a terminal of a transistor, diode or thyristor ("gate" for "G" and
+// "Gate"), or empty. For parts of two or three pins: elsewhere a "C" is no collector.
+[[nodiscard]] std::string_view terminalKey(std::string_view name);
+
 // The quantity that a symbol in a test condition stands for: temperatures,
 // supplies, input and output voltage and load each in one spelling.
 [[nodiscard]] std::string conditionSymbolKey(std::string_view symbol);

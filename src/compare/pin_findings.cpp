@@ -5,12 +5,10 @@
 #include "compare/pin_findings.h"
 
 #include <algorithm>
-#include <array>
 #include <map>
 #include <set>
 #include <string>
 #include <unordered_map>
-#include <utility>
 
 #include "compare/feature_findings.h"
 #include "compare/node_names.h"
@@ -53,20 +51,10 @@ std::string describe(Pin const& pin) {
     return text;
 }
 
-// The terminals of transistors, diodes and thyristors, in a letter and in a word.
-std::string_view terminalOf(std::string_view name) {
-    static constexpr std::array<std::pair<std::string_view, std::string_view>, 8> kTerminals{{{"a", "anode"}, {"k", "cathode"}, {"g", "gate"}, {"d", "drain"}, {"s", "source"},
-                                                                                             {"b", "base"}, {"e", "emitter"}, {"c", "collector"}}};
-    for (auto const& [letter, word] : kTerminals) {
-        if (name == letter || name == word) return word;
-    }
-    return {};
-}
-
 // Two or three pins, each named as a terminal: only there is a "C" a collector.
 bool namesTerminals(PinGroup const& group) {
     return group.pins.size() >= 2 && group.pins.size() <= 3 &&
-           std::all_of(group.pins.begin(), group.pins.end(), [](auto const* pin) { return !terminalOf(text::foldKey(pin->name)).empty(); });
+           std::all_of(group.pins.begin(), group.pins.end(), [](auto const* pin) { return !terminalKey(pin->name).empty(); });
 }
 
 Draft pinDraft(Relation relation, Pin const* r, Pin const* c) {
@@ -114,7 +102,7 @@ public:
     }
 
 private:
-    [[nodiscard]] std::string nameKey(Pin const& pin) const { return m_terminals ? std::string(terminalOf(text::foldKey(pin.name))) : nodeKey(pin.name); }
+    [[nodiscard]] std::string nameKey(Pin const& pin) const { return m_terminals ? std::string(terminalKey(pin.name)) : nodeKey(pin.name); }
 
     template <class Predicate>
     static int find(std::vector<Pin const*> const& pins, std::vector<char> const& met, Predicate&& wanted) {

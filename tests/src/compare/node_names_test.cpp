@@ -23,6 +23,13 @@ TEST(NodeNames, KeepApartWhatIsNeverTheSame) {
     EXPECT_EQ(nodeKey("Q7"), nodeKey("q7"));
 }
 
+TEST(NodeNames, ATerminalInALetterIsTheTerminalInAWord) {
+    EXPECT_EQ(terminalKey("G"), "gate");
+    EXPECT_EQ(terminalKey("Gate"), "gate");
+    EXPECT_NE(terminalKey("S"), terminalKey("D"));
+    EXPECT_EQ(terminalKey("VDD"), "");
+}
+
 TEST(NodeNames, SpellConditionSymbolsAlike) {
     EXPECT_EQ(conditionSymbolKey("Ta"), conditionSymbolKey("T_A"));
     EXPECT_EQ(conditionSymbolKey("VDD"), conditionSymbolKey("VCC"));
