@@ -1625,10 +1625,6 @@ SHA-256 %2</translation>
 <context>
     <name>standin::ui::RecordPage</name>
     <message>
-        <source>Records (*.record);;All files (*)</source>
-        <translation>Protokolle (*.record);;Alle Dateien (*)</translation>
-    </message>
-    <message>
         <source>Lines of the record, gravest first</source>
         <translation>Zeilen des Protokolls, schwerste zuerst</translation>
     </message>
@@ -1815,14 +1811,6 @@ SHA-256 %2</translation>
     <message>
         <source>Take up a record</source>
         <translation>Ein Protokoll aufnehmen</translation>
-    </message>
-    <message>
-        <source>HTML report (*.html)</source>
-        <translation>HTML-Bericht (*.html)</translation>
-    </message>
-    <message>
-        <source>PDF report (*.pdf)</source>
-        <translation>PDF-Bericht (*.pdf)</translation>
     </message>
     <message>
         <source>Save the report of the record</source>

@@ -1622,10 +1622,6 @@ SHA-256 %2</translation>
 <context>
     <name>standin::ui::RecordPage</name>
     <message>
-        <source>Records (*.record);;All files (*)</source>
-        <translation>记录 (*.record);;所有文件 (*)</translation>
-    </message>
-    <message>
         <source>Lines of the record, gravest first</source>
         <translation>记录各行，最严重者在前</translation>
     </message>
@@ -1812,14 +1808,6 @@ SHA-256 %2</translation>
     <message>
         <source>Take up a record</source>
         <translation>继续记录</translation>
-    </message>
-    <message>
-        <source>HTML report (*.html)</source>
-        <translation>HTML 报告 (*.html)</translation>
-    </message>
-    <message>
-        <source>PDF report (*.pdf)</source>
-        <translation>PDF 报告 (*.pdf)</translation>
     </message>
     <message>
         <source>Save the report of the record</source>

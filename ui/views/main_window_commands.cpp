@@ -6,7 +6,6 @@
 #include <QDialog>
 #include <QDragEnterEvent>
 #include <QDropEvent>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QMenuBar>
 #include <QMimeData>
@@ -26,6 +25,7 @@
 #include "ui/views/pages_view.h"
 #include "ui/views/pair_form.h"
 #include "ui/views/printing.h"
+#include "ui/views/report_file.h"
 #include "ui/views/section_ladder.h"
 #include "ui/views/settings.h"
 #include "ui/views/start_page.h"
@@ -191,25 +191,9 @@ void MainWindow::goRound() {
 }
 
 void MainWindow::chooseExport() {
-    QStringList filters;
-    for (auto const form : kReportForms) filters += QStringLiteral("%1 (*.%2)").arg(formName(form), formEnding(form));
     auto const& documents = *m_session.pair();
-    auto const proposal = QStringLiteral("%1/%2-%3.html").arg(lastFolder(), partName(documents.reference.document), partName(documents.candidate.document));
-    QString chosen;
-    auto path = QFileDialog::getSaveFileName(this, tr("Export a report"), proposal, filters.join(QStringLiteral(";;")), &chosen);
-    if (path.isEmpty()) return;
-    auto form = kReportForms[static_cast<std::size_t>(std::max<qsizetype>(0, filters.indexOf(chosen)))];
-    // An ending that was typed wins over the filter; a missing one is added.
-    auto const ending = QFileInfo(path).suffix().toLower();
-    bool known = false;
-    for (auto const candidate : kReportForms) {
-        if (formEnding(candidate) != ending) continue;
-        form = candidate;
-        known = true;
-    }
-    if (!known) path += QLatin1Char('.') + formEnding(form);
-    rememberFolder(path);
-    exportTo(path, form);
+    auto const names = QStringLiteral("%1-%2").arg(partName(documents.reference.document), partName(documents.candidate.document));
+    if (auto const file = askReportFile(this, tr("Export a report"), names, kReportForms)) exportTo(file->path, file->form);
 }
 
 void MainWindow::exportTo(QString const& path, ReportForm form) {

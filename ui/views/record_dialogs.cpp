@@ -25,11 +25,11 @@ namespace {
 
 constexpr int kMostSamples = 1'000'000;
 
-QString recordFiles() { return AskingDialog::tr("Records (*.record);;All files (*)"); }
-
 std::string typed(QLineEdit const* line) { return fromQt(line->text().trimmed()); }
 
 }  // namespace
+
+QString recordFiles() { return AskingDialog::tr("Records (*.record);;All files (*)"); }
 
 AskingDialog::AskingDialog(QString const& title, QWidget* parent)
     : QDialog(parent), m_form(new QFormLayout), m_missing(new QLabel), m_buttons(new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel)) {

@@ -18,6 +18,9 @@ namespace standin::ui {
 
 class FileLine;
 
+// The name filter of record files, for file dialogs.
+[[nodiscard]] QString recordFiles();
+
 // A form with a line for what is still missing; OK waits for it.
 class AskingDialog : public QDialog {
     Q_OBJECT

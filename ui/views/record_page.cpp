@@ -28,12 +28,14 @@
 #include "ui/views/file_line.h"
 #include "ui/views/pair_form.h"
 #include "ui/views/record_dialogs.h"
+#include "ui/views/report_file.h"
 
 namespace standin::ui {
 
 namespace {
 
 constexpr std::array kRoles{record::Role::Author, record::Role::Reviewer, record::Role::Approver};
+constexpr std::array kRecordForms{ReportForm::Html, ReportForm::Pdf};
 constexpr int kOutcomeLines = 5;
 constexpr int kLeastSide = 44;  // of the fields, in average letters
 
@@ -44,8 +46,6 @@ TableColumns columns() {
     columns.optional = {RecordModel::Finding, RecordModel::Level};
     return columns;
 }
-
-QString recordFiles() { return RecordPage::tr("Records (*.record);;All files (*)"); }
 
 QLineEdit* lineOf(QString const& name, QString const& placeholder) {
     auto* line = new QLineEdit;
@@ -315,11 +315,11 @@ void RecordPage::decide(record::Stance stance) {
     decided.finding = m_finding;
     decided.disposition = dispositionAt(m_disposition);
     decided.reason = fromQt(m_reason->toPlainText().trimmed());
-    auto const takeWhere = [](bool asked, QLineEdit const* line) { return asked ? fromQt(line->text().trimmed()) : std::string{}; };
-    decided.condition = takeWhere(decided.disposition == record::Disposition::AcceptedWithCondition, m_condition);
-    decided.addressee = takeWhere(decided.disposition == record::Disposition::SupplierStatement, m_addressee);
-    decided.due = takeWhere(decided.disposition == record::Disposition::SupplierStatement, m_due);
-    decided.samples = takeWhere(decided.disposition == record::Disposition::BenchTest, m_samples);
+    auto const asked = [this](QLineEdit* line) { return m_fields->isRowVisible(line) ? fromQt(line->text().trimmed()) : std::string{}; };
+    decided.condition = asked(m_condition);
+    decided.addressee = asked(m_addressee);
+    decided.due = asked(m_due);
+    decided.samples = asked(m_samples);
     if (!decided.due.empty() && !record::isDate(decided.due)) {
         tell(tr("Not done. '%1' is no date such as 2031-06-30.").arg(toQt(decided.due)));
         return;
@@ -342,19 +342,9 @@ void RecordPage::askRecord() {
 }
 
 void RecordPage::askReport() {
-    auto const html = tr("HTML report (*.html)");
-    auto const pdf = tr("PDF report (*.pdf)");
-    QString chosen;
-    auto const record = QFileInfo(toQt(m_book.record()->file));
-    auto path = QFileDialog::getSaveFileName(this, tr("Save the report of the record"), QStringLiteral("%1/%2.html").arg(lastFolder(), record.completeBaseName()),
-                                             html + QStringLiteral(";;") + pdf, &chosen);
-    if (path.isEmpty()) return;
-    // An ending that was typed wins over the filter; a missing one is added.
-    auto const ending = QFileInfo(path).suffix().toLower();
-    bool const asPdf = ending == QLatin1String("pdf") || (ending != QLatin1String("html") && chosen == pdf);
-    if (ending != QLatin1String("pdf") && ending != QLatin1String("html")) path += asPdf ? QStringLiteral(".pdf") : QStringLiteral(".html");
-    rememberFolder(path);
-    m_book.report(path, asPdf ? RecordReport::Pdf : RecordReport::Html);
+    auto const name = QFileInfo(toQt(m_book.record()->file)).completeBaseName();
+    auto const file = askReportFile(this, tr("Save the report of the record"), name, kRecordForms);
+    if (file) m_book.report(file->path, file->form == ReportForm::Pdf ? RecordReport::Pdf : RecordReport::Html);
 }
 
 void RecordPage::askMerge() {
