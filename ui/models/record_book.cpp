@@ -4,7 +4,6 @@
 // Tested by tests/ui/models/record_test.cpp.
 #include "ui/models/record_book.h"
 
-#include <exception>
 #include <utility>
 
 #include <QFileInfo>
@@ -13,6 +12,7 @@
 
 #include "ui/models/qt_text.h"
 #include "ui/models/words.h"
+#include "ui/worker/guarded.h"
 
 namespace standin::ui {
 
@@ -97,12 +97,7 @@ void RecordBook::run(Job job, Done done) {
     ++m_running;
     Q_EMIT busyChanged();
     m_pool.start([this, job = std::move(job), done = std::move(done)] {
-        model::Result<RecordOutcome> outcome;
-        try {
-            outcome = job();
-        } catch (std::exception const& exception) {  // out of memory, a fault of ours: the window must live on
-            outcome = tl::unexpected(model::Error{model::ErrorKind::Internal, std::string("could not be worked on: ") + exception.what(), {}, 0});
-        }
+        auto outcome = guarded({}, job);
         QMetaObject::invokeMethod(
             this, [this, done, outcome = std::move(outcome)] {
                 --m_running;

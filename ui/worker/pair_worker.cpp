@@ -5,13 +5,13 @@
 // Tested by tests/ui/worker/pair_worker_test.cpp.
 #include "ui/worker/pair_worker.h"
 
-#include <exception>
 
 #include <QMetaObject>
 
 #include "cli/compare_pair.h"
 #include "risk/compare_datasheets.h"
 #include "ui/worker/compare_command.h"
+#include "ui/worker/guarded.h"
 
 namespace standin::ui {
 
@@ -36,11 +36,7 @@ model::Result<PairPointer> work(PairRequest const& request, std::function<bool(i
 }  // namespace
 
 model::Result<PairPointer> readAndCompare(PairRequest const& request, std::function<bool(int, int)> const& progress) {
-    try {
-        return work(request, progress);
-    } catch (std::exception const& exception) {  // out of memory, a fault of ours: the window must live on
-        return tl::unexpected(model::Error{model::ErrorKind::Internal, std::string("could not be worked on: ") + exception.what(), request.reference, 0});
-    }
+    return guarded(request.reference, [&] { return work(request, progress); });
 }
 
 PairWorker::PairWorker(QObject* parent) : QObject(parent) { m_pool.setMaxThreadCount(1); }
