@@ -97,14 +97,18 @@ def grouped(first, second):
     return draw, rows
 
 
-def continued():
-    page = Page(path("continued-table.pdf"))
-    more = BASIC + [("Hold time", "t_{H}", "V_{DD}=3.0 V", "15", "20", "25", "µs"), ("Leakage current", "I_{LK}", "V_{IN}=0 V", None, None, "50", "nA")]
-    page.frame("A table continued over a page", number=1)
+def story(page):
     y = 100
     for heading, text in STORY:
         page.text(LEFT, y, heading, 10.5, bold=True)
         y = page.paragraph(LEFT, y + 16, text, 480) + 14
+
+
+def continued():
+    page = Page(path("continued-table.pdf"))
+    more = BASIC + [("Hold time", "t_{H}", "V_{DD}=3.0 V", "15", "20", "25", "µs"), ("Leakage current", "I_{LK}", "V_{IN}=0 V", None, None, "50", "nA")]
+    page.frame("A table continued over a page", number=1)
+    story(page)
     page.text(LEFT, 650, f"Table 1. Electrical characteristics ({GENERAL})", 9)
     page.table(LEFT, 658, WIDTHS, ALIGNS, [HEAD], [blank(entry) for entry in more[:4]])
     page.c.showPage()
@@ -120,10 +124,7 @@ def continued():
 def continued_without_head():
     page = Page(path("continued-without-head.pdf"))
     page.frame("A table that goes on without its head", number=1)
-    y = 100
-    for heading, text in STORY:
-        page.text(LEFT, y, heading, 10.5, bold=True)
-        y = page.paragraph(LEFT, y + 16, text, 480) + 14
+    story(page)
     page.text(LEFT, 680, f"Electrical characteristics ({GENERAL})", 9)
     page.table(LEFT, 688, WIDTHS, ALIGNS, [HEAD], [blank(entry) for entry in BASIC[:3]])
     page.c.showPage()
