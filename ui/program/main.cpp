@@ -25,8 +25,9 @@ namespace {
 
 using namespace standin::ui;
 
-constexpr int kTrouble = 2;          // exit status, as for the command line
-constexpr int kSettleMs = 700;       // until pictures of pages have come in
+constexpr int kTrouble = 2;  // exit status, as for the command line
+constexpr int kQuietTickMs = 50;
+constexpr int kQuietTicks = 14;  // so many in a row without a picture of a page under way: the window stands still
 constexpr int kScreenshotTimeoutMs = 60000;
 
 // English plurals first; the language, where there is one, over them.
@@ -48,21 +49,34 @@ struct Screenshot {
     bool ofPair = true;  // else of the start page
 };
 
+// Calls `then` once the window stands still.
+template <typename Then>
+void onceQuiet(MainWindow& window, Session& session, Then then) {
+    auto* tick = new QTimer(&window);
+    QObject::connect(tick, &QTimer::timeout, &window, [tick, &session, then, quiet = 0]() mutable {
+        quiet = session.drawer().isIdle() ? quiet + 1 : 0;
+        if (quiet < kQuietTicks) return;
+        tick->stop();
+        then();
+    });
+    tick->start(kQuietTickMs);
+}
+
 void takeScreenshot(MainWindow& window, Session& session, Screenshot const& wanted) {
     if (wanted.size.isValid()) window.resize(wanted.size);
     auto const save = [&window, wanted] {
         bool const saved = window.grab().save(wanted.file);
         QApplication::exit(saved ? 0 : kTrouble);
     };
-    QObject::connect(&session, &Session::stateChanged, &window, [&window, save](Session::State state) {
-        if (state == Session::State::Failed) QTimer::singleShot(kSettleMs, &window, save);
+    QObject::connect(&session, &Session::stateChanged, &window, [&window, &session, save](Session::State state) {
+        if (state == Session::State::Failed) onceQuiet(window, session, save);
     });
-    QObject::connect(&session, &Session::pairChanged, &window, [&window, save, wanted] {
+    QObject::connect(&session, &Session::pairChanged, &window, [&window, &session, save, wanted] {
         window.pages()->setCurrentIndex(wanted.page);
         if (wanted.page == window.pages()->indexOf(window.pagesView())) window.showPlaces();
-        QTimer::singleShot(kSettleMs, &window, save);
+        onceQuiet(window, session, save);
     });
-    if (!wanted.ofPair) QTimer::singleShot(kSettleMs, &window, save);
+    if (!wanted.ofPair) onceQuiet(window, session, save);
     QTimer::singleShot(kScreenshotTimeoutMs, &window, [] { QApplication::exit(kTrouble); });
 }
 

@@ -102,6 +102,13 @@ std::size_t PageDrawer::waiting() const {
     return count;
 }
 
+bool PageDrawer::isIdle() const {
+    if (waiting() > 0) return false;
+    if (!m_work) return true;
+    std::lock_guard const lock(m_work->mutex);
+    return std::none_of(m_work->documents.begin(), m_work->documents.end(), [](auto const& document) { return document.running; });
+}
+
 void PageDrawer::start(DocumentSide side) {
     {
         std::lock_guard const lock(m_work->mutex);

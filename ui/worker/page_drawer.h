@@ -51,6 +51,8 @@ public:
     void want(QObject const* client, std::vector<PictureWish> wishes);
     // Wishes that wait to be drawn, of all clients.
     [[nodiscard]] std::size_t waiting() const;
+    // No wish waits and no picture is under way.
+    [[nodiscard]] bool isIdle() const;
 
 Q_SIGNALS:
     void opened(standin::ui::DocumentSide side);

@@ -44,7 +44,8 @@ TEST(PageDrawer, OpensBothAndDrawsWhatIsWished) {
     ASSERT_EQ(drawer.pageBoxes(DocumentSide::Reference).size(), static_cast<std::size_t>(demoPair()->reference.document.pages));
     PictureWish const wish{DocumentSide::Candidate, 2, {50, 50, 250, 150}, 1.5};
     drawer.want(&drawer, {wish});
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !heard.drawn.empty(); }, kLongestMs));
+    EXPECT_FALSE(drawer.isIdle()) << "until it has come";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !heard.drawn.empty() && drawer.isIdle(); }, kLongestMs));
     EXPECT_EQ(heard.drawn.front(), wish);
     EXPECT_EQ(heard.pictures.front()->width, 300);
     EXPECT_EQ(heard.pictures.front()->height, 150);
