@@ -9,11 +9,23 @@
 
 namespace standin::pins {
 
+// A package whose leads are numbered and whose names were not found (drawn, or a
+// picture).
+struct UnreadDrawing {
+    int leads = 0;
+    model::Rect box;
+};
+
+struct DrawnPins {
+    std::vector<std::vector<model::Pin>> packages;  // down the page
+    std::vector<UnreadDrawing> unread;
+};
+
 // Every drawing of the page whose numbers count from 1 without a gap and have a
-// name each. Two columns (dual in line), one column or one row; numbers that are
-// printed for the corner pins only are filled in where the names stand evenly
-// between. `package` is the package name printed nearest to the drawing, or
-// empty. At most a few hundred numbers of a page are looked at.
-[[nodiscard]] std::vector<std::vector<model::Pin>> pinsOfDrawings(model::PageLayout const& page);
+// name each. Four sides, two columns or rows (dual in line), one column or one
+// row; numbers that are printed for the corner pins only are filled in where the
+// names stand evenly between. `package` is the package name printed nearest to the
+// drawing, or empty. At most a few hundred numbers of a page are looked at.
+[[nodiscard]] DrawnPins pinsOfDrawings(model::PageLayout const& page);
 
 }  // namespace standin::pins

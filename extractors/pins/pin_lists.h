@@ -10,12 +10,10 @@
 namespace standin::pins {
 
 // Numbered lists of at least three pins that count up from 1, in figures, in
-// sections about pins or packages, or below a line that says "pin". Lists of
-// features and notes are told apart by that and by the look of their entries.
-[[nodiscard]] std::vector<model::Pin> pinsOfLists(model::PageLayout const& page, std::span<model::Section const> sections);
-
-// Pins described one a paragraph: "PROG (Pin 2): Charge current setting …",
-// "Pin 3: GND". At least three, with most of the numbers up to the largest.
-[[nodiscard]] std::vector<model::Pin> pinsOfDescriptions(model::PageLayout const& page);
+// sections about pins or packages, or below a line that says "pin"; each list by
+// itself, down the page. Lists of features and notes are told apart by that and by
+// the look of their entries. `package` is what the list is called: the package name
+// nearest to it or the caption of its frame, or empty.
+[[nodiscard]] std::vector<std::vector<model::Pin>> pinsOfLists(model::PageLayout const& page, std::span<model::Section const> sections);
 
 }  // namespace standin::pins

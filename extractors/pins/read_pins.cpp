@@ -10,6 +10,7 @@
 #include <string>
 #include <unordered_map>
 
+#include "extractors/pins/pin_descriptions.h"
 #include "extractors/pins/pin_drawing.h"
 #include "extractors/pins/pin_lists.h"
 #include "extractors/pins/pin_table.h"
@@ -19,7 +20,7 @@ namespace standin::pins {
 namespace {
 
 constexpr std::size_t kFewestAgreeing = 2;  // names in a drawing and a table, to take it for the same package
-constexpr int kPagesBehindTitle = 4;  // pages where a drawing of the pins is looked for without a heading
+constexpr int kPagesBehindTitle = 4;        // pages where a drawing of the pins is looked for without a heading
 
 struct TablePins {
     std::vector<model::Pin> pins;
@@ -35,7 +36,8 @@ std::vector<model::Pin> fromTables(std::span<model::Table const> tables) {
     bool beforeSaid = false;
     for (auto const& table : tables) {
         if (table.kind != model::TableKind::Pins) continue;
-        bool const goesOn = table.headRows == 0 && !table.continues.empty() && table.continues == beforeId && before.roles.size() == static_cast<std::size_t>(std::max(0, table.columns));
+        bool const goesOn =
+            table.headRows == 0 && !table.continues.empty() && table.continues == beforeId && before.roles.size() == static_cast<std::size_t>(std::max(0, table.columns));
         auto columns = goesOn ? before : pinColumnsOf(table);
         auto found = pinsOfTable(table, columns);
         bool const headed = table.headRows > 0 || (goesOn && beforeHeaded);
@@ -60,6 +62,16 @@ std::vector<model::Pin> fromTables(std::span<model::Table const> tables) {
     return pins;
 }
 
+// What is printed twice, in a list and beside the drawing, is one.
+void addNew(std::vector<model::Pin> found, std::vector<model::Pin>& pins) {
+    for (auto& pin : found) {
+        auto const known = std::find_if(pins.begin(), pins.end(), [&pin](auto const& other) {
+            return other.number == pin.number && other.name == pin.name && (other.package == pin.package || pin.package.empty());
+        });
+        if (known == pins.end()) pins.push_back(std::move(pin));
+    }
+}
+
 bool aboutPins(model::SectionKind kind) { return kind == model::SectionKind::Pins; }
 
 std::vector<model::Pin> fromPages(std::span<model::PageLayout const> pages, std::span<model::Section const> sections) {
@@ -67,16 +79,9 @@ std::vector<model::Pin> fromPages(std::span<model::PageLayout const> pages, std:
     for (auto const& page : pages) {
         bool const told = std::any_of(sections.begin(), sections.end(), [&page](auto const& section) { return section.page == page.page && aboutPins(section.kind); });
         if (!told && (page.page > kPagesBehindTitle || !pins.empty())) continue;
-        auto found = pinsOfLists(page, sections);
-        auto described = pinsOfDescriptions(page);
-        found.insert(found.end(), std::make_move_iterator(described.begin()), std::make_move_iterator(described.end()));
-        for (auto& drawing : pinsOfDrawings(page)) found.insert(found.end(), std::make_move_iterator(drawing.begin()), std::make_move_iterator(drawing.end()));
-        for (auto& pin : found) {
-            bool const known = std::any_of(pins.begin(), pins.end(), [&pin](auto const& other) {
-                return other.number == pin.number && other.name == pin.name && (other.package == pin.package || pin.package.empty());
-            });
-            if (!known) pins.push_back(std::move(pin));
-        }
+        for (auto& list : pinsOfLists(page, sections)) addNew(std::move(list), pins);
+        addNew(pinsOfDescriptions(page), pins);
+        for (auto& drawing : pinsOfDrawings(page).packages) addNew(std::move(drawing), pins);
     }
     return pins;
 }
@@ -107,13 +112,13 @@ void nameFromDrawings(std::vector<model::Pin>& pins, std::vector<model::Pin> con
 void clearSinglePackage(std::vector<model::Pin>& pins) {
     if (pins.empty()) return;
     bool const one = std::all_of(pins.begin(), pins.end(), [&pins](auto const& pin) { return pin.package == pins.front().package; });
-    if (one) for (auto& pin : pins) pin.package.clear();
+    if (one)
+        for (auto& pin : pins) pin.package.clear();
 }
 
 }  // namespace
 
-std::vector<model::Pin> readPins(std::span<model::Table const> tables, std::span<model::PageLayout const> pages,
-                                 std::span<model::Section const> sections) {
+std::vector<model::Pin> readPins(std::span<model::Table const> tables, std::span<model::PageLayout const> pages, std::span<model::Section const> sections) {
     auto pins = fromTables(tables);
     bool const numbered = std::any_of(pins.begin(), pins.end(), [](auto const& pin) { return !pin.number.empty(); });
     if (!numbered) {

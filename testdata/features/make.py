@@ -13,6 +13,7 @@ sys.path.insert(0, TOOLS)
 from reportlab.lib.colors import Color
 from reportlab.lib.utils import ImageReader
 
+import pins
 import raw
 from kit import HEIGHT, LEFT, WIDTH, Page
 from rows import BASIC, GENERAL, GROUPS, HEAD, MERGED, OPERATING, RATINGS
@@ -52,9 +53,10 @@ def rating_labels(page=1, kind="rating", entries=RATINGS):
     return [{"page": page, **label_tools.row(kind, n, s, None, None, lo, None, hi, u)} for n, s, lo, hi, u in entries]
 
 
-def label(name, rows, notes, pages=(1,)):
+def label(name, rows, notes, pages=(1,), pins=()):
     os.makedirs(path("labels"), exist_ok=True)
-    label_tools.write(path(f"labels/{name}.json"), f"{name}.pdf", list(pages), rows, [], notes)
+    entries = [{"number": number, "name": pin, **({"package": package} if package else {})} for number, pin, package in pins]
+    label_tools.write(path(f"labels/{name}.json"), f"{name}.pdf", list(pages), rows, entries, notes)
 
 
 def basic_table(page, y=104, x=LEFT, rules="grid", entries=BASIC, caption=True, widths=WIDTHS):
@@ -69,6 +71,13 @@ def simple(name, heading, notes, draw, rows=None, pages=(1,)):
     draw(page)
     page.save()
     label(name, basic_labels() if rows is None else rows, notes, pages)
+
+
+def with_pins(name, heading, notes, draw):
+    page = Page(path(f"{name}.pdf"))
+    page.frame(heading)
+    label(name, [], notes, pins=draw(page))
+    page.save()
 
 
 def merged(page):
@@ -371,6 +380,9 @@ def main():
     simple("footnote-marks", "Footnote marks", "Raised (1), 2 and * are footnote marks; '35' with a raised 2 is typ '35'.", footnotes)
     raw.type3(path("type3-font.pdf"), [f"Electrical characteristics ({GENERAL})"], [HEAD] + [blank(entry) for entry in BASIC], WIDTHS)
     label("type3-font", basic_labels(), "All text is in bitmap fonts of Type 3 with a ToUnicode map; subscripts are smaller and lower.")
+    with_pins("pin-lists", "Lists of pins side by side", "Four versions on one page; numbers in circles before the name they share.", pins.lists_side_by_side)
+    with_pins("pin-drawing-four-sides", "Pins on four sides", "Names of the upper and lower side are turned.", pins.four_sides)
+    with_pins("pin-drawing-braces", "Pins joined by braces", "'Inputs A' and 'Inputs B' are the names of two leads each; signs of the amplifiers are no names.", pins.braces)
     picture()
     with open(path("plain.pdf"), "rb") as file:
         data = file.read()

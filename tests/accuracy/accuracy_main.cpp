@@ -103,7 +103,7 @@ int run(Arguments const& arguments) {
         sure += score.sure;
         sureRight += score.sureRight;
         rows += score.strict.read;
-        below = below || f1 < arguments.floor;
+        below = below || f1 < arguments.floor || (score.pins.truth > 0 && score.pins.f1() < arguments.floor);
         ++documents;
     }
     if (documents == 0) {

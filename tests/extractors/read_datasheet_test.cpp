@@ -3,6 +3,7 @@
 #include "extractors/read_datasheet.h"
 
 #include <atomic>
+#include <map>
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
@@ -96,6 +97,17 @@ TEST(ReadDatasheet, TextOutsideTheCropBoxIsNotRead) {
     auto const sheet = readDatasheet(data("features/crop-box-offset.pdf"), {}, builtIn());
     ASSERT_TRUE(sheet.has_value());
     EXPECT_EQ(model::toJson(*sheet).find("4711"), std::string::npos);
+}
+
+TEST(ReadDatasheet, ListsOfPinsOfSeveralVersionsKeepApart) {
+    auto const sheet = readDatasheet(data("features/pin-lists.pdf"), {}, builtIn());
+    ASSERT_TRUE(sheet.has_value());
+    std::map<std::string, std::vector<std::string>> numbers;
+    for (auto const& pin : sheet->pins) numbers[pin.package].push_back(pin.number);
+    std::vector<std::pair<std::string, std::size_t>> counts;
+    for (auto const& [version, list] : numbers) counts.emplace_back(version, list.size());
+    EXPECT_EQ(counts, (std::vector<std::pair<std::string, std::size_t>>{{"FX211", 4}, {"FX212", 8}, {"FX213", 12}, {"FX214", 16}}));
+    EXPECT_EQ(numbers["FX211"], (std::vector<std::string>{"1", "2", "3", "4"}));
 }
 
 TEST(ReadDatasheet, APageOfOneImageHasNoTextLayer) {

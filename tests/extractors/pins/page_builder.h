@@ -44,8 +44,27 @@ public:
         m_page.blocks.push_back(block);
         return *this;
     }
+    // One word that reads upwards, 5 points a byte; y is its top.
+    PageBuilder& turned(float x, float y, std::string_view text) {
+        line(x, y, text);
+        auto& word = m_page.words.back();
+        word.direction = model::Direction::Up;
+        word.box = {x, y, x + 10, y + 5 * static_cast<float>(text.size())};
+        m_page.lines.back().direction = model::Direction::Up;
+        m_page.lines.back().box = m_page.blocks.back().box = word.box;
+        return *this;
+    }
     PageBuilder& drawing(model::Rect box) {
         m_page.drawings.push_back({box, 7});
+        return *this;
+    }
+    // Four rules.
+    PageBuilder& frame(model::Rect const& box) {
+        using Axis = model::Rule::Axis;
+        m_page.rules.push_back({Axis::Horizontal, {box.x0, box.y0, box.x1, box.y0}});
+        m_page.rules.push_back({Axis::Horizontal, {box.x0, box.y1, box.x1, box.y1}});
+        m_page.rules.push_back({Axis::Vertical, {box.x0, box.y0, box.x0, box.y1}});
+        m_page.rules.push_back({Axis::Vertical, {box.x1, box.y0, box.x1, box.y1}});
         return *this;
     }
     PageBuilder& owner(model::Owner owner) {
