@@ -1,5 +1,5 @@
-// The same functions in the same order as src/cli/run.cpp. The documents are read
-// again for their page cuttings, and only used while they are what was compared.
+// The same functions in the same order as src/cli/run.cpp. Page cuttings are drawn
+// from the documents as they were read, whatever became of their files.
 //
 // Tested by tests/ui/models/exports_test.cpp.
 #include "ui/models/exports.h"
@@ -10,14 +10,13 @@
 #include "cli/outputs.h"
 #include "cli/pictures.h"
 #include "model/comparison_json.h"
-#include "model/digest.h"
-#include "model/file.h"
 #include "report/csv_report.h"
 #include "report/cuttings.h"
 #include "report/html_report.h"
 #include "report/pdf/pdf_report.h"
 #include "report/text_report.h"
 #include "ui/models/qt_text.h"
+#include "ui/worker/guarded.h"
 
 namespace standin::ui {
 
@@ -25,14 +24,14 @@ namespace {
 
 QString translated(char const* text) { return QCoreApplication::translate("exports", text); }
 
-// The bytes that were compared; empty for a file that is no PDF.
-model::Result<std::string> comparedBytes(model::DocumentInfo const& document) {
-    auto bytes = model::readFile(document.file, model::kLongestDocument);
-    if (!bytes) return bytes;
-    if (bytes->find("%PDF-") == std::string::npos) return std::string{};  // a datasheet that was saved as JSON
-    if (model::sha256Hex(*bytes) == document.sha256) return bytes;
-    auto const message = translated(QT_TRANSLATE_NOOP("exports", "changed on disk since it was compared; read the pair again, then export"));
-    return tl::unexpected(model::Error{model::ErrorKind::Unreadable, fromQt(message), document.file, 0});
+std::string written(ReadPair const& pair, ReportForm form) {
+    if (form == ReportForm::Json) return model::toJson(pair.comparison);
+    if (form == ReportForm::Csv) return report::pairsCsv(pair.comparison, pair.reference, pair.candidate);
+    if (form == ReportForm::Text) return report::textReport(pair.comparison, pair.reference, pair.candidate, pair.tests);
+    auto const pictures = cli::openPictures({pair.referenceBytes, pair.candidateBytes}, pair.request.password);
+    report::Cuttings cuttings(pictures.borrowed());
+    if (form == ReportForm::Pdf) return report::pdfReport(pair.comparison, pair.reference, pair.candidate, cuttings, pair.tests);
+    return report::htmlReport(pair.comparison, pair.reference, pair.candidate, cuttings, pair.tests);
 }
 
 }  // namespace
@@ -60,17 +59,7 @@ QString formEnding(ReportForm form) {
 }
 
 model::Result<std::string> reportBytes(ReadPair const& pair, ReportForm form) {
-    if (form == ReportForm::Json) return model::toJson(pair.comparison);
-    if (form == ReportForm::Csv) return report::pairsCsv(pair.comparison, pair.reference, pair.candidate);
-    if (form == ReportForm::Text) return report::textReport(pair.comparison, pair.reference, pair.candidate, pair.tests);
-    auto reference = comparedBytes(pair.reference.document);
-    if (!reference) return reference;
-    auto candidate = comparedBytes(pair.candidate.document);
-    if (!candidate) return candidate;
-    auto const pictures = cli::openPictures({std::move(*reference), std::move(*candidate)}, pair.request.password);
-    report::Cuttings cuttings(pictures.borrowed());
-    if (form == ReportForm::Pdf) return report::pdfReport(pair.comparison, pair.reference, pair.candidate, cuttings, pair.tests);
-    return report::htmlReport(pair.comparison, pair.reference, pair.candidate, cuttings, pair.tests);
+    return guarded({}, [&]() -> model::Result<std::string> { return written(pair, form); });
 }
 
 model::Result<void> writeWhole(QString const& path, std::string bytes) {

@@ -19,9 +19,9 @@ inline constexpr std::array kReportForms{ReportForm::Html, ReportForm::Pdf, Repo
 [[nodiscard]] QString formName(ReportForm form);
 [[nodiscard]] QString formEnding(ReportForm form);
 
-// What the command line writes for the same two files and choices. Long work:
-// page cuttings are drawn for it. May be called from any thread. Errors: a
-// document that is gone or has other bytes than those that were compared.
+// What the command line wrote for the two documents as they were read; their files
+// are not looked at again. Long work: page cuttings are drawn for it. May be called
+// from any thread. Error: Internal for what a library threw.
 [[nodiscard]] model::Result<std::string> reportBytes(ReadPair const& pair, ReportForm form);
 
 // Writes the file whole or not at all, as the command line does. Error

@@ -13,11 +13,11 @@
 #include "report/pdf/pdf_report.h"
 #include "report/pdf/pdf_report.h"
 #include "ui/support/desk_test.h"
+#include "ui/worker/pair_worker.h"
 
 namespace standin::ui {
 namespace {
 
-using testing::demoFile;
 using testing::demoRequest;
 using testing::OpenSession;
 
@@ -47,19 +47,28 @@ TEST(Exports, AreByteForByteWhatTheCommandLineWrites) {
     }
 }
 
-TEST(Exports, RefuseADocumentThatChangedOnDisk) {
-    OpenSession session;
+// What was compared is what is written, also when a file changed or went since.
+TEST(Exports, HoldWhatWasReadWhateverBecomesOfTheFiles) {
     QTemporaryDir const folder;
-    auto const copy = folder.filePath("copy.pdf");
-    ASSERT_TRUE(QFile::copy(QString::fromStdString(demoFile("candidate.pdf")), copy));
-    ReadPair pair = *session->pair();
-    pair.reference.document.file = copy.toStdString();  // another document's bytes
-    auto const html = reportBytes(pair, ReportForm::Html);
-    ASSERT_FALSE(html);
-    EXPECT_EQ(html.error().file, copy.toStdString());
-    pair.reference.document.file = folder.filePath("gone.pdf").toStdString();
-    EXPECT_FALSE(reportBytes(pair, ReportForm::Pdf));
-    EXPECT_TRUE(reportBytes(pair, ReportForm::Text)) << "text needs no page";
+    auto request = demoRequest();
+    auto const reference = folder.filePath("reference.pdf");
+    auto const candidate = folder.filePath("candidate.pdf");
+    ASSERT_TRUE(QFile::copy(QString::fromStdString(request.reference), reference));
+    ASSERT_TRUE(QFile::copy(QString::fromStdString(request.candidate), candidate));
+    request.reference = reference.toStdString();
+    request.candidate = candidate.toStdString();
+    auto const read = readAndCompare(request, {});
+    ASSERT_TRUE(read);
+    std::vector<std::string> before;
+    for (auto const form : kReportForms) before.push_back(*reportBytes(**read, form));
+
+    ASSERT_TRUE(QFile::remove(reference));
+    std::ofstream(candidate.toStdString(), std::ios::binary | std::ios::trunc) << "%PDF-1.4 of somebody else";
+    for (std::size_t i = 0; i < kReportForms.size(); ++i) {
+        auto const after = reportBytes(**read, kReportForms[i]);
+        ASSERT_TRUE(after) << formEnding(kReportForms[i]).toStdString();
+        EXPECT_TRUE(*after == before[i]) << formEnding(kReportForms[i]).toStdString();
+    }
 }
 
 TEST(WriteWhole, WritesOrLeavesWhatWasThere) {
