@@ -124,6 +124,26 @@ CLI::App* addMerge(CLI::App& app, RecordCommand& command) {
     return merge;
 }
 
+CLI::App* addSupersede(CLI::App& app, RecordCommand& command) {
+    auto* const supersede = app.add_subcommand("supersede", "Say that another record takes this one's place; nothing is decided in it any more");
+    supersede->add_option("FILE", command.file, "the record")->required();
+    supersede->add_option("--by", command.other, "the record that takes its place")->type_name("RECORD")->required();
+    supersede->add_option("--reason", command.reason, "why")->required();
+    addKey(*supersede, command);
+    return supersede;
+}
+
+CLI::App* addDistribute(CLI::App& app, RecordCommand& command) {
+    auto* const distribute = app.add_subcommand("distribute", "Enter who was given the record, or which papers follow it");
+    distribute->add_option("FILE", command.file, "the record")->required();
+    distribute->add_option("--to", command.recipients, "a person, a department, a list; several may be given")->required()->expected(1)->take_all();
+    distribute->add_option("--what", command.distributed.what, "what was given or changed")->default_str(std::string(record::kCopyOfRecord));
+    distribute->add_option("--change", command.distributed.change, "number of the change to drawing, parts list or work instruction");
+    distribute->add_option("--on", command.distributed.on, "the day, 2031-05-06; the day of the entry where it is left out");
+    addKey(*distribute, command);
+    return distribute;
+}
+
 CLI::App* addKeyCommand(CLI::App& app, RecordCommand& command, Words& words) {
     auto* const key = app.add_subcommand("key", "Make a key to sign with, or show whose a key file is");
     key->add_option("FILE", words.showKey, "a key file to show");
@@ -149,6 +169,12 @@ Result<RecordCommand> checkedDecide(RecordCommand command, Words const& words) {
 Result<RecordCommand> checkedOpen(RecordCommand command) {
     auto const& until = command.identification.validUntil;
     if (!until.empty() && !record::isDate(until)) return usage(fmt::format("--valid-until wants a date like 2032-01-31, not '{}'", until));
+    return command;
+}
+
+Result<RecordCommand> checkedDistribute(RecordCommand command) {
+    auto const& on = command.distributed.on;
+    if (!on.empty() && !record::isDate(on)) return usage(fmt::format("--on wants a date like 2031-05-06, not '{}'", on));
     return command;
 }
 
@@ -178,13 +204,22 @@ Result<RecordCommand> parseRecordArguments(int argc, char const* const* argv) {
     CLI::App app{"Keeps what people decide on a comparison: every entry signed, nothing changed afterwards. It records decisions on two documents; it is no test of a part.", "standin record"};
     app.require_subcommand(1);
     RecordCommand command;
+    command.distributed.what = record::kCopyOfRecord;
     Words words;
     auto* const show = app.add_subcommand("show", "Print the record: lines, decisions, signatures, history");
     show->add_option("FILE", command.file, "the record")->required();
     std::vector<std::pair<CLI::App*, RecordAction>> const actions{
-        {addOpen(app, command), RecordAction::Open},           {addDecide(app, command, words), RecordAction::Decide}, {addResult(app, command), RecordAction::Result},
-        {addSign(app, command, words), RecordAction::Sign},    {show, RecordAction::Show},                             {addCheck(app, command), RecordAction::Check},
-        {addReport(app, command), RecordAction::Report},       {addMerge(app, command), RecordAction::Merge},          {addKeyCommand(app, command, words), RecordAction::NewKey},
+        {addOpen(app, command), RecordAction::Open},
+        {addDecide(app, command, words), RecordAction::Decide},
+        {addResult(app, command), RecordAction::Result},
+        {addSign(app, command, words), RecordAction::Sign},
+        {show, RecordAction::Show},
+        {addCheck(app, command), RecordAction::Check},
+        {addReport(app, command), RecordAction::Report},
+        {addMerge(app, command), RecordAction::Merge},
+        {addSupersede(app, command), RecordAction::Supersede},
+        {addDistribute(app, command), RecordAction::Distribute},
+        {addKeyCommand(app, command, words), RecordAction::NewKey},
     };
     try {
         app.parse(argc, argv);
@@ -200,6 +235,7 @@ Result<RecordCommand> parseRecordArguments(int argc, char const* const* argv) {
     }
     if (command.action == RecordAction::Open) return checkedOpen(std::move(command));
     if (command.action == RecordAction::Decide) return checkedDecide(std::move(command), words);
+    if (command.action == RecordAction::Distribute) return checkedDistribute(std::move(command));
     if (command.action == RecordAction::Report) return checkedReport(std::move(command));
     if (command.action == RecordAction::NewKey) return checkedKey(std::move(command), words);
     if (command.action == RecordAction::Sign) {

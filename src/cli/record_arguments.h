@@ -14,16 +14,16 @@
 
 namespace standin::cli {
 
-enum class RecordAction : std::uint8_t { Open, Decide, Result, Sign, Show, Check, Report, Merge, NewKey, ShowKey, Information };
+enum class RecordAction : std::uint8_t { Open, Decide, Result, Sign, Show, Check, Report, Merge, Supersede, Distribute, NewKey, ShowKey, Information };
 
 // Which fields are filled depends on the action; the others are empty.
 struct RecordCommand {
     RecordAction action = RecordAction::Show;
     std::string information;  // --help
 
-    std::string file;    // the record; of `key` the key file
-    std::string other;   // merge: the second copy
-    std::string output;  // open, merge: the new record
+    std::string file;        // the record; of `key` the key file
+    std::string other;       // merge: the second copy; supersede: the record that takes its place
+    std::string output;      // open, merge: the new record
     CompareCommand compare;  // open: the two sheets and how they are read
     std::string from;        // open: the record whose decisions are carried over
     record::Identification identification;
@@ -41,6 +41,10 @@ struct RecordCommand {
     record::BenchResult result;
     record::Role role = record::Role::Author;
     std::string note;
+
+    std::string reason;                   // supersede
+    std::vector<std::string> recipients;  // distribute
+    record::Distributed distributed;      // distribute: without its recipient
 
     std::string reference, candidate;  // check: the sheets as they are now
     std::string head;                  // check: the hash of an entry that must be there

@@ -12,6 +12,7 @@
 #include "cli/record_inputs.h"
 #include "record/carry.h"
 #include "record/moment.h"
+#include "record/record_view.h"
 #include "record/state.h"
 #include "record/store.h"
 
@@ -102,10 +103,14 @@ Result<bool> checkRecord(RecordCommand const& command, Tell const& say) {
         say(fmt::format("lapsed: valid until {}", until));
         holds = false;
     }
+    bool const superseded = overview.state == record::RecordState::Superseded;
+    for (auto const index : overview.supersessions) say("lapsed: superseded " + record::supersededText(record->entries[index]));
+    if (!overview.notTold.empty()) say("open: " + record::notToldText(overview));
     bool const refused = overview.state == record::RecordState::Rejected;  // then other lines may stay open
-    for (std::size_t i = 0; !refused && i < overview.open.size(); ++i) say("open: " + overview.open[i]);
-    bool const closed = overview.state == record::RecordState::Approved || overview.state == record::RecordState::ApprovedWithConditions || overview.state == record::RecordState::Rejected;
-    if (!closed) say("open: no approver's signature covers everything");
+    for (std::size_t i = 0; !refused && !superseded && i < overview.open.size(); ++i) say("open: " + overview.open[i]);
+    bool const closed =
+        overview.state == record::RecordState::Approved || overview.state == record::RecordState::ApprovedWithConditions || overview.state == record::RecordState::Rejected;
+    if (!closed && !superseded) say("open: no approver's signature covers everything");
     holds = holds && closed;
     say(fmt::format("{}: {}; every entry and signature holds", command.file, holds ? fmt::format("holds, {}", record::nameOf(overview.state)) : "lapsed or open"));
     say(fmt::format("{} entries, head {}", record->entries.size(), record->head().hash));

@@ -21,6 +21,7 @@
 #include "record/moment.h"
 #include "record/record_html.h"
 #include "record/record_text.h"
+#include "record/record_view.h"
 #include "record/state.h"
 #include "record/store.h"
 #include "text/visible.h"
@@ -149,6 +150,45 @@ int runMerge(RecordCommand const& command) {
     return kNothingFound;
 }
 
+// What those who were given the record before have to learn of now.
+void sayNotTold(record::Overview const& overview) {
+    if (auto const waiting = record::notToldText(overview); !waiting.empty()) say(waiting);
+}
+
+int runSupersede(RecordCommand const& command) {
+    auto const key = loadKey(command.key, command.passphraseFile);
+    if (!key) return trouble(key.error());
+    auto const by = record::loadRecord(command.other);
+    if (!by) return trouble(by.error());
+    record::Moment const moment{record::currentTime(), *key};
+    auto const changed = record::updateRecord(command.file, [&](Record record) { return record::withSupersession(std::move(record), *by, command.reason, moment); });
+    if (!changed) return trouble(changed.error());
+    say(fmt::format("superseded by {}, which is {}", command.other, record::nameOf(record::stateOf(*by).state)));
+    sayNotTold(record::stateOf(*changed));
+    return kNothingFound;
+}
+
+int runDistribute(RecordCommand const& command) {
+    auto const key = loadKey(command.key, command.passphraseFile);
+    if (!key) return trouble(key.error());
+    record::Moment const moment{record::currentTime(), *key};
+    auto const changed = record::updateRecord(command.file, [&](Record record) -> Result<Record> {
+        for (auto const& to : command.recipients) {
+            auto distributed = command.distributed;
+            distributed.to = to;
+            auto longer = record::withDistribution(std::move(record), std::move(distributed), moment);
+            if (!longer) return longer;
+            record = *std::move(longer);
+        }
+        return record;
+    });
+    if (!changed) return trouble(changed.error());
+    auto const overview = record::stateOf(*changed);
+    say(fmt::format("entered: {} to {}; the record is {}", command.distributed.what, fmt::join(command.recipients, ", "), record::nameOf(overview.state)));
+    sayNotTold(overview);
+    return kNothingFound;
+}
+
 int runReport(RecordCommand const& command, Program const& program) {
     if (command.pdf && program.recordPdf == nullptr) return trouble(Error{ErrorKind::Usage, kNoPdfWriter, *command.pdf});
     auto const record = record::loadRecord(command.file);
@@ -204,6 +244,8 @@ int runRecord(int argc, char const* const* argv, Program const& program) {
         case RecordAction::Check: return runCheck(*command);
         case RecordAction::Report: return runReport(*command, program);
         case RecordAction::Merge: return runMerge(*command);
+        case RecordAction::Supersede: return runSupersede(*command);
+        case RecordAction::Distribute: return runDistribute(*command);
         case RecordAction::NewKey:
         case RecordAction::ShowKey: return runKey(*command);
         case RecordAction::Information: fmt::print("{}", command->information); return kNothingFound;

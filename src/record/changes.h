@@ -27,4 +27,11 @@ enum class Stance : std::uint8_t { Own, Confirm };
 // digits. Usage errors: those of judgeResult().
 [[nodiscard]] model::Result<Record> withResult(Record record, BenchResult result, Moment const& moment);
 
+// `by`, which was read and holds, takes the record's place. Usage errors: those of
+// maySupersede(), and `by` is superseded itself.
+[[nodiscard]] model::Result<Record> withSupersession(Record record, Record const& by, std::string reason, Moment const& moment);
+
+// Usage errors: those of mayDistribute().
+[[nodiscard]] model::Result<Record> withDistribution(Record record, Distributed distributed, Moment const& moment);
+
 }  // namespace standin::record

@@ -29,7 +29,7 @@ constexpr std::size_t kMostParents = 2;
 constexpr std::array<std::string_view, 7> kDispositions{"open", "accepted", "accepted-with-condition", "bench-test", "supplier-statement", "not-applicable", "rejected"};
 constexpr std::array<std::string_view, 3> kRoles{"author", "reviewer", "approver"};
 constexpr std::array<std::string_view, 3> kOutcomes{"not-judged", "within", "outside"};
-constexpr std::array<std::string_view, 6> kKinds{"opened", "decided", "carried", "result", "signed", "merged"};
+constexpr std::array<std::string_view, 8> kKinds{"opened", "decided", "carried", "result", "signed", "merged", "superseded", "distributed"};
 constexpr std::string_view kHeadKind = "head";
 
 template <class Enum, std::size_t count>

@@ -2,7 +2,8 @@
 // naming the entries before it by their hash.
 //
 // Defines: Disposition, Evidence, Identification, UsedFile, Method, Predecessor,
-// Opened, Decided, Carried, BenchResult, Role, Signed, Merged, Body, Entry, Head.
+// Opened, Decided, Carried, BenchResult, Role, Signed, Merged, Superseded,
+// Distributed, Body, Entry, Head.
 //
 // On paper (schema standin.record/1) an entry is one line of canonical JSON:
 // members sorted by name, no blanks, no escapes but those that JSON asks for.
@@ -144,7 +145,27 @@ struct Merged {
     bool operator==(Merged const&) const = default;
 };
 
-using Body = std::variant<Opened, Decided, Carried, BenchResult, Signed, Merged>;
+// Another record takes this one's place; nothing is decided here any more.
+struct Superseded {
+    std::string number, title;  // of the other record, as it identifies itself; may be empty
+    std::string root, head;     // hashes of its first and, at that time, last entry
+    std::string reason;
+    bool operator==(Superseded const&) const = default;
+};
+
+// What is given where nothing else is said.
+inline constexpr std::string_view kCopyOfRecord = "a copy of the record";
+
+// Somebody was given what the record says, or carried it into his own papers.
+struct Distributed {
+    std::string to;      // a person, a department, a list
+    std::string what;    // "a copy of the record", "update of the purchasing list"
+    std::string change;  // number of the change it went with (drawing, parts list, work instruction); may be empty
+    std::string on;      // a date, "2031-05-04"; empty: the day of the entry
+    bool operator==(Distributed const&) const = default;
+};
+
+using Body = std::variant<Opened, Decided, Carried, BenchResult, Signed, Merged, Superseded, Distributed>;
 
 struct Entry {
     std::vector<std::string> parents;  // hashes; none for the first entry, two after a merge
@@ -156,7 +177,7 @@ struct Entry {
     std::string hash;
 };
 
-// "opened", "decided", "carried", "result", "signed", "merged".
+// "opened", "decided", "carried", "result", "signed", "merged", "superseded", "distributed".
 [[nodiscard]] std::string_view kindOf(Body const& body);
 
 // What an entry is made of before it is signed.

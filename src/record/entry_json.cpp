@@ -15,6 +15,8 @@ using nlohmann::json;
 
 namespace {
 
+constexpr std::size_t kHashBytes = 32;
+
 // A member that is missing or mistyped, thrown inside this file only.
 struct Missing {
     std::string member;
@@ -87,7 +89,7 @@ void put(json& object, char const* name, std::int64_t count) {
 json evidenceJson(Evidence const& evidence) { return {{"file", evidence.file}, {"sha256", evidence.sha256}}; }
 Evidence evidenceOf(json const& object) {
     Evidence evidence{textOf(object, "file"), textOf(object, "sha256")};
-    if (!isLowerHex(evidence.sha256, 32)) throw Missing{"sha256"};
+    if (!isLowerHex(evidence.sha256, kHashBytes)) throw Missing{"sha256"};
     return evidence;
 }
 
@@ -243,6 +245,27 @@ Merged readMerged(json const& object) {
     return {textsOf(object, "conflicts")};
 }
 
+json writeBody(Superseded const& superseded) {
+    json object{{"root", superseded.root}, {"head", superseded.head}, {"reason", superseded.reason}};
+    put(object, "number", superseded.number);
+    put(object, "title", superseded.title);
+    return object;
+}
+Superseded readSuperseded(json const& object) {
+    Superseded superseded{textIn(object, "number"), textIn(object, "title"), textOf(object, "root"), textOf(object, "head"), textOf(object, "reason")};
+    if (!isLowerHex(superseded.root, kHashBytes)) throw Missing{"root"};
+    if (!isLowerHex(superseded.head, kHashBytes)) throw Missing{"head"};
+    return superseded;
+}
+
+json writeBody(Distributed const& distributed) {
+    json object{{"to", distributed.to}, {"what", distributed.what}};
+    put(object, "change", distributed.change);
+    put(object, "on", distributed.on);
+    return object;
+}
+Distributed readDistributed(json const& object) { return {textOf(object, "to"), textOf(object, "what"), textIn(object, "change"), textIn(object, "on")}; }
+
 }  // namespace
 
 json bodyJson(Body const& body) {
@@ -257,6 +280,8 @@ Result<Body> bodyOf(std::string_view kind, json const& object) {
         if (kind == "result") return Body{readResult(object)};
         if (kind == "signed") return Body{readSigned(object)};
         if (kind == "merged") return Body{readMerged(object)};
+        if (kind == "superseded") return Body{readSuperseded(object)};
+        if (kind == "distributed") return Body{readDistributed(object)};
     } catch (Missing const& missing) {
         return tl::unexpected(Error{ErrorKind::Damaged, "misses \"" + missing.member + "\", or it is of another form", {}, 0});
     }

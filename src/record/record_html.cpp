@@ -51,6 +51,7 @@ std::string documentBox(std::string_view who, char const* cssClass, model::Docum
 std::string stateBox(Record const& record, Overview const& overview) {
     auto const& verdict = record.opened().comparison.verdict;
     auto html = fmt::format("<section class=\"verdict\"><p class=\"level\">Record: {}</p><p>Comparison: {}</p>", nameOf(overview.state), escaped(verdict.sentence));
+    for (auto const index : overview.supersessions) html += fmt::format("<p><b>Superseded</b> {}</p>", escaped(supersededText(record.entries[index])));
     html += fmt::format("<p>{} open {}. {}</p>", overview.open.size(), overview.open.size() == 1 ? "point" : "points", escaped(headText(record)));
     html += fmt::format("<p class=\"meta\">{} {}</p></section>\n", kMeaning, kKeysMeaning);
     return html;
@@ -166,6 +167,20 @@ std::string approvals(Record const& record, Overview const& overview) {
     return html + "</table>\n";
 }
 
+// One empty row, to be filled in by hand, where nobody was given it.
+std::string distribution(Record const& record, Overview const& overview) {
+    auto html = heading("Distribution");
+    if (auto const waiting = notToldText(overview); !waiting.empty()) html += fmt::format("<p><b>{}</b></p>", escaped(waiting));
+    html += "<table><tr><th scope=\"col\">to</th><th scope=\"col\">what</th><th scope=\"col\">with change</th><th scope=\"col\">date</th><th scope=\"col\">entered by</th></tr>";
+    for (auto const index : overview.distributions) {
+        auto const given = givenIn(record.entries[index]);
+        html += fmt::format("<tr><td>{}</td><td>{}</td><td>{}</td><td class=\"whole\">{}</td><td>{}</td></tr>", escaped(given.to), escaped(given.what), escaped(given.change),
+                            escaped(given.on), escaped(given.by));
+    }
+    if (overview.distributions.empty()) html += "<tr><td class=\"field\"></td><td></td><td></td><td></td><td>to nobody yet</td></tr>";
+    return html + "</table>\n";
+}
+
 std::string validity(Opened const& opened) {
     auto const& identification = opened.identification;
     auto html = heading("Scope and new review");
@@ -196,7 +211,7 @@ std::string recordHtml(Record const& record) {
     html += fmt::format("<h1>Standin · Record {} {}</h1>\n", escaped(opened.identification.number), escaped(opened.identification.title));
     html += "<div class=\"docs\">" + documentBox("Reference", "", comparison.reference) + documentBox("Candidate", "c", comparison.candidate) + "</div>\n";
     html += stateBox(record, overview) + openPoints(overview) + approvals(record, overview);
-    html += deviations(record, overview) + benchTests(record) + validity(opened);
+    html += deviations(record, overview) + benchTests(record) + distribution(record, overview) + validity(opened);
     html += heading("Identification") + textsTable(identificationOf(opened)) + heading("Method") + textsTable(methodOf(opened));
     html += heading("Coverage") + fmt::format("<p>{}</p>\n", escaped(report::coverageLine(comparison))) + history(record);
     html += "<ul class=\"foot\">";

@@ -56,6 +56,7 @@ std::string recordText(Record const& record) {
     writeTexts(out, methodOf(opened));
     appendWrapped(out, "Verdict            ", opened.comparison.verdict.sentence);
     appendWrapped(out, "State              ", nameOf(overview.state));
+    for (auto const index : overview.supersessions) appendWrapped(out, "Superseded         ", supersededText(record.entries[index]));
     appendWrapped(out, "Open points        ", fmt::format("{}", overview.open.size()));
     appendWrapped(out, "Scope              ", opened.identification.scope.empty() ? "not stated" : opened.identification.scope);
     appendWrapped(out, "Valid until        ", opened.identification.validUntil.empty() ? "no end stated" : opened.identification.validUntil);
@@ -74,6 +75,10 @@ std::string recordText(Record const& record) {
     out += "\nSIGNATURES\n";
     if (overview.signatures.empty()) out += "  none yet\n";
     for (auto const& signature : overview.signatures) appendWrapped(out, "  ", signatureText(record, signature));
+    out += "\nDISTRIBUTION\n";
+    if (overview.distributions.empty()) out += "  to nobody yet\n";
+    for (auto const index : overview.distributions) appendWrapped(out, "  ", distributedText(record.entries[index]));
+    if (auto const waiting = notToldText(overview); !waiting.empty()) appendWrapped(out, "  ", waiting);
     out += "\nHISTORY\n";
     for (std::size_t i = 0; i < record.entries.size(); ++i) appendWrapped(out, "  ", historyText(record, i));
     out += '\n';

@@ -119,12 +119,37 @@ std::string signatureText(Record const& record, Signature const& signature) {
     return text;
 }
 
+std::string supersededText(Entry const& entry) {
+    auto const& superseded = std::get<Superseded>(entry.body);
+    auto const name = superseded.number + (superseded.number.empty() || superseded.title.empty() ? "" : ", ") + superseded.title;
+    return fmt::format("by the record {}(first entry {}, head {}): {} {}, {}", name.empty() ? "" : name + " ", superseded.root, superseded.head, sentence(superseded.reason),
+                       personText(entry.by), entry.at);
+}
+
+Given givenIn(Entry const& entry) {
+    auto const& distributed = std::get<Distributed>(entry.body);
+    return {distributed.to, distributed.what, distributed.change, distributed.on.empty() ? entry.at : distributed.on, personText(entry.by)};
+}
+
+std::string distributedText(Entry const& entry) {
+    auto const given = givenIn(entry);
+    return fmt::format("{}: {}{}; {}, entered by {}, {}", given.to, given.what, given.change.empty() ? "" : ", with change " + given.change, given.on, given.by, entry.at);
+}
+
+std::string notToldText(Overview const& overview) {
+    if (overview.notTold.empty()) return {};
+    return fmt::format("{} {} what the record said before it was superseded; tell them and enter it.", joined(overview.notTold, ", "),
+                       overview.notTold.size() == 1 ? "holds" : "hold");
+}
+
 std::string historyText(Record const& record, std::size_t index) {
     auto const& entry = record.entries[index];
     auto text = fmt::format("{} {} {} by {}", index + 1, entry.at, kindOf(entry.body), personText(entry.by));
     if (auto const* decided = decisionIn(entry)) text += fmt::format(": {} {}", decided->finding, nameOf(decided->disposition));
     if (auto const* result = std::get_if<BenchResult>(&entry.body)) text += fmt::format(": {} {}", result->test, nameOf(result->outcome));
     if (auto const* signature = std::get_if<Signed>(&entry.body)) text += fmt::format(": {}", nameOf(signature->role));
+    if (auto const* superseded = std::get_if<Superseded>(&entry.body)) text += fmt::format(": by {}", superseded->number.empty() ? superseded->root : superseded->number);
+    if (auto const* distributed = std::get_if<Distributed>(&entry.body)) text += fmt::format(": {} to {}", distributed->what, distributed->to);
     if (auto const* merged = std::get_if<Merged>(&entry.body)) {
         text += merged->conflicts.empty() ? ": two copies, no conflict" : ": two copies, decided differently on " + joined(merged->conflicts, ", ");
     }

@@ -35,6 +35,23 @@ using NamedTexts = std::vector<std::pair<std::string, std::string>>;
 // "approver: L. Corvin (…), 2031-…; lapsed, something was entered afterwards"
 [[nodiscard]] std::string signatureText(Record const& record, Signature const& signature);
 
+// "by the record S-18, Second source (first entry 0123…, head 4567…): the reason; R. Ashdown (…), 2031-…"
+[[nodiscard]] std::string supersededText(Entry const& entry);
+
+// What was given to somebody, in cells of a table.
+struct Given {
+    std::string to, what, change;
+    std::string on;  // the day that was stated, else the time of the entry
+    std::string by;  // who entered it
+};
+[[nodiscard]] Given givenIn(Entry const& entry);
+
+// "Purchasing: a copy of the record, with change CN-204; 2031-05-06, entered by R. Ashdown (…), 2031-…"
+[[nodiscard]] std::string distributedText(Entry const& entry);
+
+// "Purchasing, Stores hold what the record said before it was superseded; tell them."; empty: nobody.
+[[nodiscard]] std::string notToldText(Overview const& overview);
+
 // One line an entry: "3  2031-05-04T09:02:00Z  decided  T. Belmonte  …".
 [[nodiscard]] std::string historyText(Record const& record, std::size_t entry);
 

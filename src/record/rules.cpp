@@ -7,6 +7,7 @@
 
 #include "record/bench_result.h"
 #include "record/merge.h"
+#include "record/moment.h"
 
 namespace standin::record {
 
@@ -18,6 +19,7 @@ using model::Severity;
 namespace {
 
 constexpr int kGravestLevel = 4;
+constexpr std::size_t kShownHash = 16;  // digits
 
 auto refuse(std::string message) { return tl::unexpected(Error{ErrorKind::Usage, std::move(message), {}, 0}); }
 
@@ -45,6 +47,23 @@ Result<void> decisionHolds(std::vector<Line> const& lines, Decided const& decide
 // it comes from is said by the opening.
 Result<void> carriedHolds(Record const& record) {
     if (!record.opened().predecessor) return refuse("carries a decision although the record follows no other");
+    return {};
+}
+
+Result<void> goesOn(Superseded const& superseded) {
+    return refuse(fmt::format("is superseded by the record {}; go on there", superseded.number.empty() ? superseded.root.substr(0, kShownHash) : superseded.number));
+}
+
+// Entries that a superseded record still takes: a merge changes nothing by itself.
+bool isTakenAfterTheEnd(Body const& body) { return std::holds_alternative<Distributed>(body) || std::holds_alternative<Merged>(body); }
+
+// Nothing was entered after the record was superseded, as far as its author knew.
+Result<void> endHolds(Record const& record, Ancestry const& ancestry, std::size_t index) {
+    if (isTakenAfterTheEnd(record.entries[index].body)) return {};
+    for (std::size_t i = 0; i < index; ++i) {
+        auto const* superseded = std::get_if<Superseded>(&record.entries[i].body);
+        if (superseded != nullptr && isIn(ancestry.of(index), i)) return goesOn(*superseded);
+    }
     return {};
 }
 
@@ -78,8 +97,27 @@ Result<void> maySign(Record const& record, Overview const& state, Role role, Per
     return {};
 }
 
+Result<void> maySupersede(Record const& record, Superseded const& superseded) {
+    if (isBlank(superseded.reason)) return refuse("a reason is required");
+    if (superseded.root == record.root()) return refuse("cannot take its own place; name the record that does");
+    return {};
+}
+
+Result<void> mayDistribute(Distributed const& distributed) {
+    if (isBlank(distributed.to)) return refuse("a distribution needs its recipient");
+    if (isBlank(distributed.what)) return refuse("a distribution needs what was given");
+    if (!distributed.on.empty() && !isDate(distributed.on)) return refuse(fmt::format("'{}' is no date like 2031-05-04", distributed.on));
+    return {};
+}
+
+Result<void> mayGoOn(Record const& record, Overview const& state) {
+    if (state.supersessions.empty()) return {};
+    return goesOn(std::get<Superseded>(record.entries[state.supersessions.back()].body));
+}
+
 Result<void> obeysRules(Record const& record) {
     auto const lines = stateAt(record, 0).lines;
+    Ancestry const ancestry(record);
     for (std::size_t i = 0; i < record.entries.size(); ++i) {
         auto const& entry = record.entries[i];
         Result<void> holds;
@@ -94,6 +132,9 @@ Result<void> obeysRules(Record const& record) {
         if (auto const* merged = std::get_if<Merged>(&entry.body); merged != nullptr && merged->conflicts != conflictsBetween(record, entry.parents[0], entry.parents[1])) {
             holds = refuse("names other conflicts than its two copies have");
         }
+        if (auto const* superseded = std::get_if<Superseded>(&entry.body)) holds = maySupersede(record, *superseded);
+        if (auto const* distributed = std::get_if<Distributed>(&entry.body)) holds = mayDistribute(*distributed);
+        if (holds) holds = endHolds(record, ancestry, i);
         if (!holds) {
             return tl::unexpected(Error{ErrorKind::Damaged, fmt::format("line {} ({} by {}, {}): {}", i + 1, kindOf(entry.body), entry.by.name, entry.at, holds.error().message), {}, 0});
         }

@@ -21,6 +21,16 @@ namespace standin::record {
 // is rejected. Author and reviewer may sign at any time.
 [[nodiscard]] model::Result<void> maySign(Record const& record, Overview const& state, Role role, Person const& by);
 
+// A reason is required; a record does not take its own place.
+[[nodiscard]] model::Result<void> maySupersede(Record const& record, Superseded const& superseded);
+
+// Recipient and what was given are required; the day, where one is stated, is a date.
+[[nodiscard]] model::Result<void> mayDistribute(Distributed const& distributed);
+
+// Nothing is decided, measured or signed in a record that is superseded, and it is
+// superseded once; it may still be given to somebody.
+[[nodiscard]] model::Result<void> mayGoOn(Record const& record, Overview const& state);
+
 // Entries that break a rule, or say what does not follow from the entries before
 // them. Error (Damaged) names the first of them.
 [[nodiscard]] model::Result<void> obeysRules(Record const& record);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <unordered_map>
+#include <unordered_set>
 
 #include <fmt/format.h>
 
@@ -124,8 +125,29 @@ bool isApproval(Entry const& entry) {
 
 // Whether an entry changes how lines stand, so that signatures before it lapse.
 bool changesLines(Entry const& entry) {
-    auto const* merged = std::get_if<Merged>(&entry.body);
-    return merged != nullptr ? !merged->conflicts.empty() : !std::holds_alternative<Signed>(entry.body);
+    if (auto const* merged = std::get_if<Merged>(&entry.body)) return !merged->conflicts.empty();
+    return !std::holds_alternative<Signed>(entry.body) && !std::holds_alternative<Superseded>(entry.body) && !std::holds_alternative<Distributed>(entry.body);
+}
+
+// Whether the record was superseded when the entry was made.
+bool isAfterSupersession(Ancestry const& ancestry, std::vector<std::size_t> const& supersessions, std::size_t entry) {
+    return std::any_of(supersessions.begin(), supersessions.end(), [&](std::size_t superseded) { return isIn(ancestry.of(entry), superseded); });
+}
+
+// Who holds what the record said before it was superseded, in the order in which
+// they were given it, each once.
+std::vector<std::string> notTold(Record const& record, Ancestry const& ancestry, Overview const& overview) {
+    std::vector<std::string> waiting;
+    if (overview.supersessions.empty()) return waiting;
+    std::unordered_set<std::string> told;
+    for (auto const i : overview.distributions) {
+        if (isAfterSupersession(ancestry, overview.supersessions, i)) told.insert(std::get<Distributed>(record.entries[i].body).to);
+    }
+    for (auto const i : overview.distributions) {
+        auto const& to = std::get<Distributed>(record.entries[i].body).to;
+        if (told.insert(to).second) waiting.push_back(to);
+    }
+    return waiting;
 }
 
 // A signature holds for what came before it; whatever else changes the state of a
@@ -145,6 +167,7 @@ void judgeSignatures(Record const& record, Ancestry const& ancestry, Ancestry::R
 }
 
 RecordState recordState(Record const& record, Overview const& overview) {
+    if (!overview.supersessions.empty()) return RecordState::Superseded;
     bool anyRejected = false;
     bool anyCondition = false;
     bool anyDecision = false;
@@ -163,6 +186,7 @@ Overview evaluate(Record const& record, std::size_t last) {
     Ancestry const ancestry(record);
     auto const& included = ancestry.of(last);
     auto [lines, byFinding] = linesOf(record.opened().comparison);
+    Overview overview;
     for (std::size_t i = 0; i < record.entries.size(); ++i) {
         if (!isIn(included, i)) continue;
         auto const& body = record.entries[i].body;
@@ -177,12 +201,16 @@ Overview evaluate(Record const& record, std::size_t last) {
                 lines[found->second].inForce.clear();
                 lines[found->second].conflict = true;
             }
+        } else if (std::holds_alternative<Superseded>(body)) {
+            overview.supersessions.push_back(i);
+        } else if (std::holds_alternative<Distributed>(body)) {
+            overview.distributions.push_back(i);
         }
     }
-    Overview overview;
     for (auto& line : lines) judge(line, record.entries);
     overview.lines = std::move(lines);
     judgeSignatures(record, ancestry, included, overview);
+    overview.notTold = notTold(record, ancestry, overview);
     overview.state = recordState(record, overview);
     for (auto const& line : overview.lines) {
         if (line.mustClose && line.standing != Standing::Closed && line.standing != Standing::Rejected) {
@@ -212,6 +240,7 @@ std::string_view nameOf(RecordState state) {
         case RecordState::Approved: return "approved";
         case RecordState::ApprovedWithConditions: return "approved with conditions";
         case RecordState::Rejected: return "rejected";
+        case RecordState::Superseded: return "superseded";
     }
     return {};
 }

@@ -53,11 +53,14 @@ struct Signature {
     bool lapsed = false;  // something was decided, measured or merged that it does not cover
 };
 
-enum class RecordState : std::uint8_t { Draft, InReview, Approved, ApprovedWithConditions, Rejected };
+enum class RecordState : std::uint8_t { Draft, InReview, Approved, ApprovedWithConditions, Rejected, Superseded };
 
 struct Overview {
     std::vector<Line> lines;  // in the order of the findings
     std::vector<Signature> signatures;
+    std::vector<std::size_t> supersessions;  // entries that say which record takes this one's place
+    std::vector<std::size_t> distributions;  // entries that say who was given it
+    std::vector<std::string> notTold;        // who was given it, and nothing since it was superseded
     RecordState state = RecordState::Draft;
     std::vector<std::string> open;  // what keeps the record from being closed, in words
 };

@@ -36,7 +36,7 @@ void tryBodies(std::string_view text) {
     if (text.size() > kLargest || nestsDeeply(text)) return;
     auto const json = nlohmann::json::parse(text, nullptr, false);
     if (!json.is_object()) return;
-    for (char const* kind : {"opened", "decided", "carried", "result", "signed", "merged"}) {
+    for (char const* kind : {"opened", "decided", "carried", "result", "signed", "merged", "superseded", "distributed"}) {
         auto body = bodyOf(kind, json);
         if (!body) continue;
         auto const entry = signedEntry({{}, 1, "2031-05-04T09:30:00Z", *std::move(body)}, fuzzKey());

@@ -58,6 +58,7 @@ QString recordStateWord(record::RecordState state) {
         case record::RecordState::Approved: return RecordModel::tr("approved");
         case record::RecordState::ApprovedWithConditions: return RecordModel::tr("approved with conditions");
         case record::RecordState::Rejected: return RecordModel::tr("refused");
+        case record::RecordState::Superseded: return RecordModel::tr("superseded");
     }
     return {};
 }
@@ -136,6 +137,22 @@ QString RecordModel::signatureLines() const {
     QStringList lines;
     for (auto const& signature : m_book.record()->overview.signatures) lines += shownText(record::signatureText(m_book.record()->record, signature));
     return lines.isEmpty() ? tr("Nobody has signed yet.") : lines.join(QLatin1Char('\n'));
+}
+
+QString RecordModel::distributionLines() const {
+    if (!m_book.record()) return {};
+    auto const& entries = m_book.record()->record.entries;
+    auto const& overview = m_book.record()->overview;
+    QStringList lines;
+    for (auto const entry : overview.supersessions) lines += tr("Superseded %1").arg(shownText(record::supersededText(entries[entry])));
+    QStringList recipients;
+    for (auto const entry : overview.distributions) recipients += shownText(std::get<record::Distributed>(entries[entry].body).to);
+    recipients.removeDuplicates();
+    if (!recipients.isEmpty()) lines += tr("Given to: %1").arg(recipients.join(QStringLiteral(", ")));
+    QStringList waiting;
+    for (auto const& to : overview.notTold) waiting += shownText(to);
+    if (!waiting.isEmpty()) lines += QStringLiteral("⚠  ") + tr("Not yet told that it is superseded: %1").arg(waiting.join(QStringLiteral(", ")));
+    return lines.join(QLatin1Char('\n'));
 }
 
 void RecordModel::refill() {

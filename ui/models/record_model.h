@@ -43,6 +43,10 @@ public:
     // Whoever signed, one a line; plain text.
     [[nodiscard]] QString signatureLines() const;
 
+    // What took the record's place, who was given it and who has to be told; plain
+    // text, empty where there is nothing to say.
+    [[nodiscard]] QString distributionLines() const;
+
 private:
     void refill();
 

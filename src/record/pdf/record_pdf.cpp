@@ -140,6 +140,18 @@ void writeApprovals(Paper& paper, Record const& record, Overview const& overview
     }
 }
 
+// One empty row, to be filled in by hand, where nobody was given it.
+void writeDistribution(Paper& paper, Record const& record, Overview const& overview) {
+    writeHeading(paper, "Distribution");
+    if (auto waiting = notToldText(overview); !waiting.empty()) writeBody(paper, std::move(waiting));
+    PaperTable table(paper, {{"to", 2}, {"what", 3}, {"with change", 1.5}, {"date", 2}, {"entered by", 2}});
+    for (auto const index : overview.distributions) {
+        auto const given = givenIn(record.entries[index]);
+        table.row({cell(given.to), cell(given.what), cell(given.change), cell(given.on), cell(given.by)});
+    }
+    if (overview.distributions.empty()) table.row({cell(" \n "), cell(""), cell(""), cell(""), cell("to nobody yet")});
+}
+
 int compose(Paper& paper, Record const& record) {
     auto const overview = stateOf(record);
     auto const& opened = record.opened();
@@ -149,6 +161,7 @@ int compose(Paper& paper, Record const& record) {
     paper.write(paragraph(fmt::format("Record: {}", nameOf(overview.state)), TextSize::Title, inks::kText, Weight::Bold), paper.left(), paper.width());
     paper.advance(4);
     writeBody(paper, "Comparison: " + opened.comparison.verdict.sentence);
+    for (auto const index : overview.supersessions) writeBody(paper, "Superseded " + supersededText(record.entries[index]));
     writeBody(paper, fmt::format("{} open {}. {}", overview.open.size(), overview.open.size() == 1 ? "point" : "points", headText(record)));
     writeBody(paper, fmt::format("{} {}", kMeaning, kKeysMeaning), 0, inks::kSoft);
     writeHeading(paper, "Identification");
@@ -159,6 +172,7 @@ int compose(Paper& paper, Record const& record) {
     writeApprovals(paper, record, overview);
     writeDeviations(paper, record, overview);
     writeTests(paper, record);
+    writeDistribution(paper, record, overview);
     writeHeading(paper, "Scope and new review");
     writeBody(paper, "Scope: " + (identification.scope.empty() ? std::string("not stated") : identification.scope));
     writeBody(paper, "Valid until: " + (identification.validUntil.empty() ? std::string("no end stated") : identification.validUntil));

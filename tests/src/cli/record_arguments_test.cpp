@@ -52,6 +52,15 @@ TEST(RecordArguments, TheOthers) {
     EXPECT_EQ(parse({"key", "--new", "k", "--name", "R. Ashdown"})->action, RecordAction::NewKey);
     EXPECT_EQ(parse({"key", "k"})->action, RecordAction::ShowKey);
     EXPECT_THAT(parse({"result", "x", "delays", "--value", "1.2", "--value", "1.4", "--unit", "ms", "--key", "k"})->result.values, ElementsAre("1.2", "1.4"));
+    auto const superseded = parse({"supersede", "x", "--by", "y", "--reason", "r", "--key", "k"});
+    EXPECT_EQ(superseded->action, RecordAction::Supersede);
+    EXPECT_EQ(superseded->other, "y");
+    EXPECT_EQ(superseded->reason, "r");
+    auto const given = parse({"distribute", "x", "--to", "Purchasing", "--to", "Stores", "--change", "CN-204", "--on", "2031-05-06", "--key", "k"});
+    EXPECT_EQ(given->action, RecordAction::Distribute);
+    EXPECT_THAT(given->recipients, ElementsAre("Purchasing", "Stores"));
+    EXPECT_EQ(given->distributed, (record::Distributed{"", "a copy of the record", "CN-204", "2031-05-06"}));
+    EXPECT_EQ(parse({"distribute", "x", "--to", "Stores", "--what", "work instruction", "--key", "k"})->distributed.what, "work instruction");
     // Negative values are values, not options.
     EXPECT_THAT(parse({"result", "x", "delays", "--value", "-0.3", "--key", "k"})->result.values, ElementsAre("-0.3"));
     EXPECT_THAT(parse({"--help"})->information, HasSubstr("decide"));
@@ -76,6 +85,10 @@ TEST(RecordArguments, SlipsAreToldOnOneLine) {
         {{"open", "a", "b", "--key", "k"}, "--output"},
         {{"open", "a", "b", "-o", "x", "--key", "k", "--valid-until", "2031-02-30"}, "--valid-until"},
         {{"sign", "x", "--role", "king", "--key", "k"}, "not 'king'"},
+        {{"supersede", "x", "--reason", "r", "--key", "k"}, "--by"},
+        {{"supersede", "x", "--by", "y", "--key", "k"}, "--reason"},
+        {{"distribute", "x", "--key", "k"}, "--to"},
+        {{"distribute", "x", "--to", "Stores", "--on", "tomorrow", "--key", "k"}, "--on"},
         {{"report", "x"}, "--html OUT or --pdf OUT"},
         {{"report", "x", "--html", ""}, "path"},
         {{"report", "x", "--html", "o", "--pdf", "o"}, "two outputs"},

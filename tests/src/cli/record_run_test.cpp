@@ -178,6 +178,30 @@ TEST_F(RecordRun, TwoCopiesBecomeOne) {
     EXPECT_EQ(runWith({"merge", path("r"), path("s"), "-o", path("m"), "--key", path("c.key")}).status, 2);  // never over a record
 }
 
+TEST_F(RecordRun, ASupersededRecordSaysWhoHasToLearnOfIt) {
+    ASSERT_EQ(open("r").status, 0);
+    auto const finding = state("r").lines.front().finding;
+    auto const given = runWith({"distribute", path("r"), "--to", "Purchasing", "--to", "Stores", "--change", "CN-204", "--key", path("a.key")});
+    ASSERT_EQ(given.status, 0) << given.errors;
+    EXPECT_THAT(given.output, HasSubstr("a copy of the record to Purchasing, Stores; the record is draft"));
+    EXPECT_EQ(runWith({"supersede", path("r"), "--by", path("r"), "--reason", "r", "--key", path("a.key")}).status, 2);
+    EXPECT_EQ(runWith({"supersede", path("r"), "--by", path("missing"), "--reason", "r", "--key", path("a.key")}).status, 2);
+    ASSERT_EQ(open("s", {"--from", path("r")}).status, 0);
+    auto const ended = runWith({"supersede", path("r"), "--by", path("s"), "--reason", "A new revision of the sheet.", "--key", path("a.key")});
+    ASSERT_EQ(ended.status, 0) << ended.errors;
+    EXPECT_THAT(ended.output, HasSubstr("which is draft"));
+    EXPECT_THAT(ended.output, HasSubstr("Purchasing, Stores hold what"));
+
+    EXPECT_THAT(runWith({"decide", path("r"), finding, "--disposition", "rejected", "--reason", "r", "--key", path("a.key")}).errors, HasSubstr("superseded by the record S-17"));
+    auto const check = runWith({"check", path("r")});
+    EXPECT_EQ(check.status, 1);
+    EXPECT_THAT(check.output, HasSubstr("lapsed: superseded by the record S-17"));
+    EXPECT_THAT(check.output, HasSubstr("open: Purchasing, Stores"));
+    EXPECT_THAT(check.output, Not(HasSubstr("approver")));
+    auto const told = runWith({"distribute", path("r"), "--to", "Purchasing", "--what", "a note that it is superseded", "--key", path("b.key")});
+    EXPECT_THAT(told.output, HasSubstr("Stores holds what"));
+}
+
 TEST_F(RecordRun, BenchResultsAreJudged) {
     ASSERT_EQ(open("r").status, 0);
     auto const record = *record::loadRecord(path("r"));

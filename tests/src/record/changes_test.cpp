@@ -62,5 +62,41 @@ TEST(WithResult, JudgesAndFindsItsFindingByFirstDigits) {
     EXPECT_EQ(body.outcome, Outcome::Within);
 }
 
+TEST(WithSupersession, NamesTheOtherRecordAndEndsThisOne) {
+    auto opened = sampleOpened();
+    opened.identification.number = "S-18";
+    auto const next = with(*openRecord(opened, at(30, ashdown())), Body{decision('1', Disposition::BenchTest)}, at(31, ashdown()));
+    auto const ended = withSupersession(closedRecord(), next, "A new revision of the candidate's sheet.", at(40, ashdown()));
+    ASSERT_TRUE(ended) << ended.error().message;
+    Superseded const expected{"S-18", "Second source of the protection part", next.root(), next.head().hash, "A new revision of the candidate's sheet."};
+    EXPECT_EQ(std::get<Superseded>(ended->head().body), expected);
+    BenchResult result;
+    result.test = "overcharge-threshold";
+    result.values = {"4.27"};
+    result.unit = "V";
+    EXPECT_THAT(withDecision(*ended, decision('6', Disposition::Accepted), Stance::Own, at(41, ashdown())).error().message, HasSubstr("superseded by the record S-18"));
+    EXPECT_THAT(withResult(*ended, result, at(41, ashdown())).error().message, HasSubstr("superseded"));
+    EXPECT_THAT(withSignature(*ended, Role::Reviewer, "", at(41, ashdown())).error().message, HasSubstr("superseded"));
+    EXPECT_THAT(withSupersession(*ended, next, "Once more.", at(41, ashdown())).error().message, HasSubstr("superseded"));
+    EXPECT_TRUE(withDistribution(*ended, givenTo("Stores"), at(41, ashdown())));
+}
+
+TEST(WithSupersession, ARecordThatIsSupersededTakesNoPlace) {
+    auto const gone = with(sampleRecord(), Body{supersededBy("S-19")}, at(1, ashdown()));
+    auto opened = sampleOpened();
+    opened.identification.number = "S-18";
+    auto const refused = withSupersession(*openRecord(opened, at(0, ashdown())), gone, "Why not.", at(2, ashdown()));
+    ASSERT_FALSE(refused);
+    EXPECT_THAT(refused.error().message, HasSubstr("superseded itself"));
+    EXPECT_FALSE(withSupersession(sampleRecord(), sampleRecord(), "", at(2, ashdown())));
+}
+
+TEST(WithDistribution, AsksTheRules) {
+    auto const given = withDistribution(sampleRecord(), givenTo("Purchasing"), at(1, ashdown()));
+    ASSERT_TRUE(given);
+    EXPECT_EQ(std::get<Distributed>(given->head().body), givenTo("Purchasing"));
+    EXPECT_FALSE(withDistribution(sampleRecord(), givenTo(""), at(1, ashdown())));
+}
+
 }  // namespace
 }  // namespace standin::record

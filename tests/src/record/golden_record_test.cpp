@@ -38,6 +38,18 @@ TEST(GoldenRecord, OfVersion010HoldsAndSaysTheSame) {
     EXPECT_THAT(recordHtml(*record), HasSubstr("Record: rejected"));
 }
 
+TEST(GoldenRecord, ASupersededOneHoldsAndSaysWhoHasToBeTold) {
+    auto const path = kFolder + "version-0.1.0-superseded.record";
+    auto const record = loadRecord(path);
+    ASSERT_TRUE(record) << record.error().message;
+    EXPECT_EQ(toText(*record), *model::readFile(path, kLongestRecord));
+    auto const overview = stateOf(*record);
+    EXPECT_EQ(overview.state, RecordState::Superseded);
+    EXPECT_EQ(overview.distributions.size(), 3U);
+    EXPECT_EQ(overview.notTold, std::vector<std::string>{"Incoming inspection"});
+    EXPECT_THAT(recordHtml(*record), HasSubstr("by the record S-21"));
+}
+
 TEST(GoldenRecord, AFollowerOfVersion010Holds) {
     auto const record = loadRecord(kFolder + "version-0.1.0-next.record");
     ASSERT_TRUE(record) << record.error().message;

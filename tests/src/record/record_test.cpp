@@ -30,6 +30,16 @@ TEST(Record, ReadingGivesTheSameBytesAgain) {
     EXPECT_EQ(record->entries[1].hash, model::sha256Hex(record->entries[1].line));
 }
 
+TEST(Record, EveryKindOfEntryIsReadAsItWasWritten) {
+    for (Body const& body : {Body{supersededBy("S-18")}, Body{Superseded{"", "", std::string(64, 'c'), std::string(64, 'd'), "No longer fitted."}}, Body{givenTo("Purchasing")},
+                             Body{Distributed{"Stores", "a copy", "", ""}}}) {
+        auto const record = parseRecord(toText(with(sampleRecord(), body, at(1, ashdown()))));
+        ASSERT_TRUE(record) << record.error().message;
+        EXPECT_EQ(record->head().body, body);
+    }
+    EXPECT_FALSE(withEntry(sampleRecord(), Body{Superseded{"S-18", "", "no hash", std::string(64, 'd'), "r"}}, at(1, ashdown())));
+}
+
 TEST(Record, EveryChangedByteIsNoticed) {
     auto const text = smallText();
     ASSERT_TRUE(parseRecord(text));

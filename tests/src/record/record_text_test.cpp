@@ -92,5 +92,32 @@ TEST(RecordHtml, ForeignTextIsEscaped) {
     EXPECT_THAT(recordText(record), Not(HasSubstr("\xE2\x80\xAE")));
 }
 
+Record ended() {
+    auto record = with(eventful(), Body{givenTo("Purchasing")}, at(21, ashdown()));
+    record = with(std::move(record), Body{givenTo("Stores & <repair>")}, at(22, ashdown()));
+    record = with(std::move(record), Body{supersededBy("S-18")}, at(23, ashdown()));
+    return with(std::move(record), Body{Distributed{"Purchasing", "a note that it is superseded", "", ""}}, at(24, belmonte()));
+}
+
+TEST(RecordText, WhoWasGivenItAndWhatTookItsPlaceAreSaid) {
+    auto const text = unwrapped(recordText(ended()));
+    for (char const* part :
+         {"State superseded", "Superseded by the record S-18, The next revision (first entry cccc", "The cell of the product changed.", "DISTRIBUTION",
+          "Purchasing: a copy of the record, with change CN-204; 2031-05-06, entered by R. Ashdown", "Purchasing: a note that it is superseded; 2031-05-04T09:24:00Z",
+          "Stores & <repair> holds what the record said before it was superseded", "superseded by R. Ashdown", "a copy of the record to Purchasing"}) {
+        EXPECT_THAT(text, HasSubstr(part));
+    }
+    EXPECT_THAT(recordText(sampleRecord()), HasSubstr("to nobody yet"));
+}
+
+TEST(RecordHtml, WhoWasGivenItAndWhatTookItsPlaceAreSaid) {
+    auto const html = recordHtml(ended());
+    for (char const* part : {"Record: superseded", "by the record S-18, The next revision", "<h2>Distribution</h2>", "<td>Purchasing</td>", "<td>CN-204</td>", "2031-05-06",
+                             "Stores &amp; &lt;repair&gt; holds what"}) {
+        EXPECT_THAT(html, HasSubstr(part));
+    }
+    EXPECT_THAT(recordHtml(sampleRecord()), HasSubstr("to nobody yet"));
+}
+
 }  // namespace
 }  // namespace standin::record

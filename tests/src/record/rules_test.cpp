@@ -86,6 +86,73 @@ TEST(MaySign, WaitingLinesKeepTheApproverFromSigning) {
     }
 }
 
+TEST(MaySupersede, NeedsAReasonAndAnotherRecord) {
+    auto const record = sampleRecord();
+    auto superseded = supersededBy("S-18");
+    EXPECT_TRUE(maySupersede(record, superseded));
+    superseded.root = record.root();
+    EXPECT_THAT(maySupersede(record, superseded).error().message, HasSubstr("its own place"));
+    superseded = supersededBy("S-18");
+    superseded.reason = " ";
+    EXPECT_THAT(maySupersede(record, superseded).error().message, HasSubstr("a reason is required"));
+}
+
+TEST(MayDistribute, NeedsRecipientAndWhat) {
+    EXPECT_TRUE(mayDistribute(givenTo("Purchasing")));
+    struct Case {
+        Distributed distributed;
+        char const* message;
+    };
+    Case const cases[] = {
+        {{" ", "a copy", "", ""}, "recipient"},
+        {{"Purchasing", "", "", ""}, "what was given"},
+        {{"Purchasing", "a copy", "", "6 May"}, "no date"},
+        {{"Purchasing", "a copy", "", "2031-02-30"}, "no date"},
+    };
+    for (auto const& [distributed, message] : cases) {
+        auto const allowed = mayDistribute(distributed);
+        ASSERT_FALSE(allowed) << message;
+        EXPECT_THAT(allowed.error().message, HasSubstr(message));
+    }
+}
+
+// Nothing is decided, measured or signed in a record after it was superseded, by any
+// program; it may still be given to somebody, and copies are still merged.
+TEST(ObeysRules, ASupersededRecordTakesNoMoreWork) {
+    auto const ended = with(closedRecord(), Body{supersededBy("S-18")}, at(20, ashdown()));
+    BenchResult const result{.test = "overcharge-threshold",
+                             .finding = id('1'),
+                             .values = {"4.27"},
+                             .unit = "V",
+                             .condition = {},
+                             .samples = 0,
+                             .lots = 0,
+                             .instrument = {},
+                             .note = {},
+                             .evidence = {},
+                             .outcome = Outcome::Within};
+    for (Body const& body : {Body{decision('6', Disposition::Accepted)}, Body{result}, Body{Signed{Role::Reviewer, ""}}, Body{supersededBy("S-19")}}) {
+        auto const holds = obeysRules(with(ended, body, at(21, belmonte())));
+        ASSERT_FALSE(holds) << kindOf(body);
+        EXPECT_THAT(holds.error().message, HasSubstr("superseded by the record S-18"));
+    }
+    auto const given = with(ended, Body{givenTo("Stores")}, at(21, belmonte()));
+    EXPECT_TRUE(obeysRules(given));
+    auto const copy = with(closedRecord(), Body{Signed{Role::Reviewer, ""}}, at(20, belmonte()));
+    EXPECT_TRUE(obeysRules(copy));
+}
+
+TEST(ObeysRules, WorkOnACopyBeforeItLearnedOfTheEndIsMerged) {
+    auto const shared = closedRecord();
+    auto const ended = with(shared, Body{supersededBy("S-18")}, at(20, ashdown()));
+    auto const worked = with(shared, Body{Signed{Role::Reviewer, ""}}, at(21, belmonte()));
+    auto const merged = mergeRecords(ended, worked, at(22, corvin()));
+    ASSERT_TRUE(merged) << merged.error().message;
+    EXPECT_TRUE(obeysRules(*merged));
+    EXPECT_EQ(stateOf(*merged).state, RecordState::Superseded);
+    EXPECT_FALSE(obeysRules(with(*merged, Body{Signed{Role::Reviewer, ""}}, at(23, corvin()))));
+}
+
 // Whoever writes with a program of his own that knows no rules is found out.
 TEST(ObeysRules, ForbiddenEntriesAreNamed) {
     EXPECT_TRUE(obeysRules(closedRecord()));
@@ -107,6 +174,8 @@ TEST(ObeysRules, ForbiddenEntriesAreNamed) {
         {Body{Signed{Role::Approver, ""}}, &ashdown(), "another person"},
         {Body{wrong}, &ashdown(), "judges a result otherwise"},
         {Body{carried}, &ashdown(), "follows no other"},
+        {Body{Superseded{"S-18", "", std::string(64, 'c'), std::string(64, 'd'), ""}}, &ashdown(), "a reason is required"},
+        {Body{Distributed{"", "a copy", "", ""}}, &ashdown(), "needs its recipient"},
     };
     for (auto const& [body, key, message] : cases) {
         auto const record = with(sampleRecord(), body, at(1, *key));

@@ -91,6 +91,10 @@ inline Record sampleRecord() { return std::move(*openRecord(sampleOpened(), at(0
 
 inline Record with(Record record, Body body, Moment const& moment) { return std::move(*withEntry(std::move(record), std::move(body), moment)); }
 
+inline Superseded supersededBy(char const* number) { return {number, "The next revision", std::string(64, 'c'), std::string(64, 'd'), "The cell of the product changed."}; }
+
+inline Distributed givenTo(char const* to) { return {to, std::string(kCopyOfRecord), "CN-204", "2031-05-06"}; }
+
 // Every line closed, the hazards by two persons.
 inline Record closedRecord() {
     auto record = sampleRecord();

@@ -131,5 +131,32 @@ TEST(State, FindingsAreNamedByTheirFirstDigits) {
     EXPECT_THAT(lineOf(twins, "1111").error().message, HasSubstr("several"));
 }
 
+// What was approved stays signed; the record as a whole is at its end.
+TEST(State, ASupersededRecordIsThatWhateverWasSigned) {
+    auto record = with(closedRecord(), Body{Signed{Role::Approver, ""}}, at(20, corvin()));
+    record = with(std::move(record), Body{givenTo("Purchasing")}, at(21, ashdown()));
+    EXPECT_EQ(stateOf(record).state, RecordState::ApprovedWithConditions);
+    record = with(std::move(record), Body{supersededBy("S-18")}, at(22, ashdown()));
+    auto const overview = stateOf(record);
+    EXPECT_EQ(overview.state, RecordState::Superseded);
+    EXPECT_EQ(nameOf(overview.state), "superseded");
+    EXPECT_THAT(overview.supersessions, ElementsAre(record.entries.size() - 1));
+    ASSERT_THAT(overview.signatures, SizeIs(1));
+    EXPECT_FALSE(overview.signatures[0].lapsed);
+}
+
+TEST(State, WhoWasGivenItHasToLearnOfItsEnd) {
+    auto record = closedRecord();
+    for (auto const* to : {"Purchasing", "Stores", "Purchasing"}) record = with(std::move(record), Body{givenTo(to)}, at(21, ashdown()));
+    EXPECT_THAT(stateOf(record).distributions, SizeIs(3));
+    EXPECT_THAT(stateOf(record).notTold, SizeIs(0));
+    record = with(std::move(record), Body{supersededBy("S-18")}, at(22, ashdown()));
+    EXPECT_THAT(stateOf(record).notTold, ElementsAre("Purchasing", "Stores"));
+    record = with(std::move(record), Body{givenTo("Purchasing")}, at(23, ashdown()));
+    EXPECT_THAT(stateOf(record).notTold, ElementsAre("Stores"));
+    record = with(std::move(record), Body{givenTo("Stores")}, at(24, ashdown()));
+    EXPECT_THAT(stateOf(record).notTold, SizeIs(0));
+}
+
 }  // namespace
 }  // namespace standin::record
