@@ -73,6 +73,16 @@ void RecordBook::sign(record::Role role, QString const& note) {
     run([file = m_record->file, role, words = fromQt(note), signer = m_signer] { return signRecord(file, role, words, signer); }, {});
 }
 
+void RecordBook::supersede(QString const& by, QString const& reason) {
+    if (!m_record) return;
+    run([file = m_record->file, other = fromQt(by), why = fromQt(reason), signer = m_signer] { return supersedeRecord(file, other, why, signer); }, {});
+}
+
+void RecordBook::distribute(record::Distributed distributed) {
+    if (!m_record) return;
+    run([file = m_record->file, distributed = std::move(distributed), signer = m_signer] { return distributeRecord(file, distributed, signer); }, {});
+}
+
 void RecordBook::merge(QString const& other, QString const& output) {
     if (!m_record) return;
     run([file = m_record->file, second = fromQt(other), to = fromQt(output), signer = m_signer] { return mergeRecordFiles(file, second, to, signer); }, {});

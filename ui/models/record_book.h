@@ -46,6 +46,8 @@ public:
     void decide(NewDecision decision);
     void enter(record::BenchResult result, std::vector<std::string> evidence);
     void sign(record::Role role, QString const& note);
+    void supersede(QString const& by, QString const& reason);
+    void distribute(record::Distributed distributed);
     void merge(QString const& other, QString const& output);
     void check();
     void report(QString const& output, RecordReport form);

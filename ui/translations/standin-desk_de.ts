@@ -30,10 +30,6 @@
 <context>
     <name>exports</name>
     <message>
-        <source>changed on disk since it was compared; read the pair again, then export</source>
-        <translation>wurde seit dem Vergleich geändert; das Paar neu lesen, dann ausgeben</translation>
-    </message>
-    <message>
         <source>HTML report</source>
         <translation>HTML-Bericht</translation>
     </message>
@@ -556,6 +552,53 @@
     <message>
         <source>The decision could not be saved to %1. It is kept until this window closes; make room and decide again.</source>
         <translation>Die Entscheidung konnte nicht in %1 gespeichert werden. Sie bleibt, bis das Fenster geschlossen wird; schaffen Sie Platz und entscheiden Sie noch einmal.</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::DistributeDialog</name>
+    <message>
+        <source>Distribution</source>
+        <translation>Verteilung</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>&amp;An</translation>
+    </message>
+    <message>
+        <source>a person, a department, a list</source>
+        <translation>eine Person, eine Abteilung, ein Verteiler</translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation>&amp;Was</translation>
+    </message>
+    <message>
+        <source>With &amp;change</source>
+        <translation>Mit Ä&amp;nderung</translation>
+    </message>
+    <message>
+        <source>number of the change to drawing, parts list or work instruction</source>
+        <translation>Nummer der Änderung an Zeichnung, Stückliste oder Arbeitsanweisung</translation>
+    </message>
+    <message>
+        <source>&amp;Date</source>
+        <translation>&amp;Datum</translation>
+    </message>
+    <message>
+        <source>2031-05-06; none: today</source>
+        <translation>2031-05-06; leer: heute</translation>
+    </message>
+    <message>
+        <source>Say who was given it.</source>
+        <translation>Angeben, wer es erhalten hat.</translation>
+    </message>
+    <message>
+        <source>Say what was given.</source>
+        <translation>Angeben, was übergeben wurde.</translation>
+    </message>
+    <message>
+        <source>The date is no date such as 2031-05-06.</source>
+        <translation>Das Datum ist keines wie 2031-05-06.</translation>
     </message>
 </context>
 <context>
@@ -1621,6 +1664,22 @@ SHA-256 %2</translation>
         <source>How it stands</source>
         <translation>Stand</translation>
     </message>
+    <message>
+        <source>superseded</source>
+        <translation>abgelöst</translation>
+    </message>
+    <message>
+        <source>Superseded %1</source>
+        <translation>Abgelöst %1</translation>
+    </message>
+    <message>
+        <source>Given to: %1</source>
+        <translation>Verteilt an: %1</translation>
+    </message>
+    <message>
+        <source>Not yet told that it is superseded: %1</source>
+        <translation>Von der Ablösung noch nicht unterrichtet: %1</translation>
+    </message>
 </context>
 <context>
     <name>standin::ui::RecordPage</name>
@@ -1793,10 +1852,6 @@ SHA-256 %2</translation>
         <translation>Als</translation>
     </message>
     <message>
-        <source>Signatures</source>
-        <translation>Unterschriften</translation>
-    </message>
-    <message>
         <source>Not done. %1</source>
         <translation>Nicht getan. %1</translation>
     </message>
@@ -1827,6 +1882,18 @@ SHA-256 %2</translation>
     <message>
         <source>New key…</source>
         <translation>Neuer Schlüssel …</translation>
+    </message>
+    <message>
+        <source>Signatures and distribution</source>
+        <translation>Unterschriften und Verteilung</translation>
+    </message>
+    <message>
+        <source>Who was &amp;given it…</source>
+        <translation>Verteilun&amp;g…</translation>
+    </message>
+    <message>
+        <source>S&amp;uperseded by another record…</source>
+        <translation>D&amp;urch anderes Protokoll abgelöst…</translation>
     </message>
 </context>
 <context>
@@ -2079,6 +2146,41 @@ SHA-256 %2</translation>
     <message>
         <source>Progress of reading</source>
         <translation>Fortschritt des Lesens</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::SupersedeDialog</name>
+    <message>
+        <source>Superseded</source>
+        <translation>Abgelöst</translation>
+    </message>
+    <message>
+        <source>&amp;By the record</source>
+        <translation>&amp;Durch das Protokoll</translation>
+    </message>
+    <message>
+        <source>Record that takes its place</source>
+        <translation>Protokoll, das an seine Stelle tritt</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Grund</translation>
+    </message>
+    <message>
+        <source>why; always required</source>
+        <translation>warum; immer verlangt</translation>
+    </message>
+    <message>
+        <source>Choose the record that takes its place.</source>
+        <translation>Das Protokoll wählen, das an seine Stelle tritt.</translation>
+    </message>
+    <message>
+        <source>Say why.</source>
+        <translation>Den Grund angeben.</translation>
+    </message>
+    <message>
+        <source>Nothing is decided, measured or signed in this record afterwards.</source>
+        <translation>In diesem Protokoll wird danach nichts mehr entschieden, gemessen oder unterschrieben.</translation>
     </message>
 </context>
 <context>

@@ -29,10 +29,6 @@
 <context>
     <name>exports</name>
     <message>
-        <source>changed on disk since it was compared; read the pair again, then export</source>
-        <translation>自比较以来磁盘上的文件已改变；请重新读取这对文件后再导出</translation>
-    </message>
-    <message>
         <source>HTML report</source>
         <translation>HTML 报告</translation>
     </message>
@@ -555,6 +551,53 @@
     <message>
         <source>The decision could not be saved to %1. It is kept until this window closes; make room and decide again.</source>
         <translation>决定无法保存到 %1。它保留到窗口关闭为止；请腾出空间后再次决定。</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::DistributeDialog</name>
+    <message>
+        <source>Distribution</source>
+        <translation>分发</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>发给(&amp;T)</translation>
+    </message>
+    <message>
+        <source>a person, a department, a list</source>
+        <translation>人员、部门或分发名单</translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation>内容(&amp;W)</translation>
+    </message>
+    <message>
+        <source>With &amp;change</source>
+        <translation>随变更(&amp;C)</translation>
+    </message>
+    <message>
+        <source>number of the change to drawing, parts list or work instruction</source>
+        <translation>图纸、物料清单或作业指导书的变更号</translation>
+    </message>
+    <message>
+        <source>&amp;Date</source>
+        <translation>日期(&amp;D)</translation>
+    </message>
+    <message>
+        <source>2031-05-06; none: today</source>
+        <translation>2031-05-06；留空则为今天</translation>
+    </message>
+    <message>
+        <source>Say who was given it.</source>
+        <translation>请填写发给谁。</translation>
+    </message>
+    <message>
+        <source>Say what was given.</source>
+        <translation>请填写发了什么。</translation>
+    </message>
+    <message>
+        <source>The date is no date such as 2031-05-06.</source>
+        <translation>日期须写成 2031-05-06 这样的形式。</translation>
     </message>
 </context>
 <context>
@@ -1618,6 +1661,22 @@ SHA-256 %2</translation>
         <source>How it stands</source>
         <translation>状态</translation>
     </message>
+    <message>
+        <source>superseded</source>
+        <translation>已被取代</translation>
+    </message>
+    <message>
+        <source>Superseded %1</source>
+        <translation>已被取代 %1</translation>
+    </message>
+    <message>
+        <source>Given to: %1</source>
+        <translation>已分发给：%1</translation>
+    </message>
+    <message>
+        <source>Not yet told that it is superseded: %1</source>
+        <translation>尚未告知已被取代：%1</translation>
+    </message>
 </context>
 <context>
     <name>standin::ui::RecordPage</name>
@@ -1790,10 +1849,6 @@ SHA-256 %2</translation>
         <translation>签署为</translation>
     </message>
     <message>
-        <source>Signatures</source>
-        <translation>签名</translation>
-    </message>
-    <message>
         <source>Not done. %1</source>
         <translation>未完成。%1</translation>
     </message>
@@ -1824,6 +1879,18 @@ SHA-256 %2</translation>
     <message>
         <source>New key…</source>
         <translation>新密钥…</translation>
+    </message>
+    <message>
+        <source>Signatures and distribution</source>
+        <translation>签名与分发</translation>
+    </message>
+    <message>
+        <source>Who was &amp;given it…</source>
+        <translation>分发给谁(&amp;G)…</translation>
+    </message>
+    <message>
+        <source>S&amp;uperseded by another record…</source>
+        <translation>被另一份记录取代(&amp;U)…</translation>
     </message>
 </context>
 <context>
@@ -2072,6 +2139,41 @@ SHA-256 %2</translation>
     <message>
         <source>Progress of reading</source>
         <translation>读取进度</translation>
+    </message>
+</context>
+<context>
+    <name>standin::ui::SupersedeDialog</name>
+    <message>
+        <source>Superseded</source>
+        <translation>被取代</translation>
+    </message>
+    <message>
+        <source>&amp;By the record</source>
+        <translation>取代它的记录(&amp;B)</translation>
+    </message>
+    <message>
+        <source>Record that takes its place</source>
+        <translation>取代它的记录</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>理由(&amp;R)</translation>
+    </message>
+    <message>
+        <source>why; always required</source>
+        <translation>理由；必填</translation>
+    </message>
+    <message>
+        <source>Choose the record that takes its place.</source>
+        <translation>请选择取代它的记录。</translation>
+    </message>
+    <message>
+        <source>Say why.</source>
+        <translation>请填写理由。</translation>
+    </message>
+    <message>
+        <source>Nothing is decided, measured or signed in this record afterwards.</source>
+        <translation>此后不再在本记录中作决定、录入测量结果或签名。</translation>
     </message>
 </context>
 <context>

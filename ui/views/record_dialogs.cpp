@@ -24,6 +24,7 @@ namespace standin::ui {
 namespace {
 
 constexpr int kMostSamples = 1'000'000;
+constexpr int kTextLines = 3;
 
 std::string typed(QLineEdit const* line) { return fromQt(line->text().trimmed()); }
 
@@ -54,14 +55,24 @@ QLineEdit* AskingDialog::addLine(QString const& label, QString const& placeholde
     return line;
 }
 
+QPlainTextEdit* AskingDialog::addText(QString const& label, QString const& placeholder) {
+    auto* text = new QPlainTextEdit;
+    text->setTabChangesFocus(true);
+    text->setPlaceholderText(placeholder);
+    text->setAccessibleName(QString(label).remove(QLatin1Char('&')));
+    text->setFixedHeight(QFontMetrics(text->font()).lineSpacing() * kTextLines + 12);
+    m_form->addRow(label, text);
+    return text;
+}
+
 FileLine* AskingDialog::addFile(QString const& label, FileLine* line) {
     m_form->addRow(label, line);
     static_cast<QLabel*>(m_form->labelForField(line))->setBuddy(line->line());
     return line;
 }
 
-void AskingDialog::setMissing(QString const& missing) {
-    m_missing->setText(missing);
+void AskingDialog::setMissing(QString const& missing, QString const& otherwise) {
+    m_missing->setText(missing.isEmpty() ? otherwise : missing);
     m_buttons->button(QDialogButtonBox::Ok)->setEnabled(missing.isEmpty());
 }
 
@@ -75,12 +86,8 @@ NewRecordDialog::NewRecordDialog(QString const& proposal, QWidget* parent)
       m_position(addLine(tr("P&ositions"), tr("on the assembly"))),
       m_scope(addLine(tr("&Scope"), tr("which product, lot, quantity it holds for"))),
       m_validUntil(addLine(tr("&Valid until"), QStringLiteral("2032-01-31"))),
-      m_triggers(new QPlainTextEdit) {
-    m_triggers->setTabChangesFocus(true);
-    m_triggers->setPlaceholderText(tr("one a line; none: the usual ones"));
+      m_triggers(addText(tr("&Review again upon"), tr("one a line; none: the usual ones"))) {
     m_triggers->setAccessibleName(tr("What asks for a new review"));
-    m_triggers->setFixedHeight(QFontMetrics(m_triggers->font()).lineSpacing() * 3 + 12);
-    form()->addRow(tr("&Review again upon"), m_triggers);
     m_file->setPath(proposal);
     connect(m_file, &FileLine::changed, this, &NewRecordDialog::check);
     connect(m_validUntil, &QLineEdit::textChanged, this, &NewRecordDialog::check);
@@ -123,6 +130,45 @@ void KeyDialog::check() {
     if (auto const fault = record::nameFault(fromQt(name())); !fault.empty()) setMissing(tr("Give the name of the person who signs."));
     else if (file().isEmpty()) setMissing(tr("Say where the key is to be kept; only you will be able to read it."));
     else if (passphrase() != m_again->text()) setMissing(tr("The two passphrases differ."));
+    else setMissing({});
+}
+
+SupersedeDialog::SupersedeDialog(QWidget* parent)
+    : AskingDialog(tr("Superseded"), parent),
+      m_by(addFile(tr("&By the record"), new FileLine(FileUse::Read, tr("Record that takes its place"), recordFiles()))),
+      m_reason(addText(tr("&Reason"), tr("why; always required"))) {
+    connect(m_by, &FileLine::changed, this, &SupersedeDialog::check);
+    connect(m_reason, &QPlainTextEdit::textChanged, this, &SupersedeDialog::check);
+    check();
+}
+
+QString SupersedeDialog::by() const { return m_by->path(); }
+QString SupersedeDialog::reason() const { return m_reason->toPlainText().trimmed(); }
+
+void SupersedeDialog::check() {
+    if (by().isEmpty()) setMissing(tr("Choose the record that takes its place."));
+    else if (reason().isEmpty()) setMissing(tr("Say why."));
+    else setMissing({}, tr("Nothing is decided, measured or signed in this record afterwards."));
+}
+
+DistributeDialog::DistributeDialog(QWidget* parent)
+    : AskingDialog(tr("Distribution"), parent),
+      m_to(addLine(tr("&To"), tr("a person, a department, a list"))),
+      m_what(addLine(tr("&What"))),
+      m_change(addLine(tr("With &change"), tr("number of the change to drawing, parts list or work instruction"))),
+      m_on(addLine(tr("&Date"), tr("2031-05-06; none: today"))) {
+    m_what->setText(toQt(std::string(record::kCopyOfRecord)));
+    for (auto const* line : {m_to, m_what, m_on}) connect(line, &QLineEdit::textChanged, this, &DistributeDialog::check);
+    check();
+}
+
+record::Distributed DistributeDialog::distributed() const { return {typed(m_to), typed(m_what), typed(m_change), typed(m_on)}; }
+
+void DistributeDialog::check() {
+    auto const given = distributed();
+    if (given.to.empty()) setMissing(tr("Say who was given it."));
+    else if (given.what.empty()) setMissing(tr("Say what was given."));
+    else if (!given.on.empty() && !record::isDate(given.on)) setMissing(tr("The date is no date such as 2031-05-06."));
     else setMissing({});
 }
 

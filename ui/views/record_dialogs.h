@@ -1,5 +1,5 @@
-// What the record page asks before it begins a record, makes a key or enters a
-// bench result.
+// What the record page asks before it begins a record, makes a key, enters a bench
+// result, or says what took the record's place or who was given it.
 #pragma once
 
 #include <QDialog>
@@ -31,9 +31,10 @@ public:
 protected:
     [[nodiscard]] QFormLayout* form() const { return m_form; }
     QLineEdit* addLine(QString const& label, QString const& placeholder = {});
+    QPlainTextEdit* addText(QString const& label, QString const& placeholder);
     FileLine* addFile(QString const& label, FileLine* line);
-    // Empty: nothing is missing.
-    void setMissing(QString const& missing);
+    // Empty: nothing is missing, and `otherwise` stands in its place.
+    void setMissing(QString const& missing, QString const& otherwise = {});
 
 private:
     QFormLayout* m_form;
@@ -72,6 +73,34 @@ private:
     QLineEdit* m_name;
     FileLine* m_file;
     QLineEdit *m_passphrase, *m_again;
+};
+
+class SupersedeDialog : public AskingDialog {
+    Q_OBJECT
+
+public:
+    explicit SupersedeDialog(QWidget* parent = nullptr);
+    [[nodiscard]] QString by() const;
+    [[nodiscard]] QString reason() const;
+
+private:
+    void check();
+
+    FileLine* m_by;
+    QPlainTextEdit* m_reason;
+};
+
+class DistributeDialog : public AskingDialog {
+    Q_OBJECT
+
+public:
+    explicit DistributeDialog(QWidget* parent = nullptr);
+    [[nodiscard]] record::Distributed distributed() const;
+
+private:
+    void check();
+
+    QLineEdit *m_to, *m_what, *m_change, *m_on;
 };
 
 class ResultDialog : public AskingDialog {

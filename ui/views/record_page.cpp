@@ -69,7 +69,7 @@ RecordPage::RecordPage(Session& session, RecordBook& book, RecordModel& lines, Q
     m_signatures->setWordWrap(true);
     m_signatures->setFont(fontOf(TextSize::Small));
     m_signatures->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    m_signatures->setAccessibleName(tr("Signatures"));
+    m_signatures->setAccessibleName(tr("Signatures and distribution"));
     auto* left = new QWidget;
     auto* leftLayout = new QVBoxLayout(left);
     leftLayout->setContentsMargins(0, 0, 0, 0);
@@ -107,7 +107,12 @@ void RecordPage::makeBar() {
     m_more->setFocusPolicy(Qt::StrongFocus);
     auto* menu = new QMenu(m_more);
     connect(menu->addAction(tr("Save its &report…")), &QAction::triggered, this, &RecordPage::askReport);
-    connect(menu->addAction(tr("Enter a &bench result…")), &QAction::triggered, this, &RecordPage::askResult);
+    m_result = menu->addAction(tr("Enter a &bench result…"));
+    m_distribute = menu->addAction(tr("Who was &given it…"));
+    m_supersede = menu->addAction(tr("S&uperseded by another record…"));
+    connect(m_result, &QAction::triggered, this, &RecordPage::askResult);
+    connect(m_distribute, &QAction::triggered, this, &RecordPage::askDistribute);
+    connect(m_supersede, &QAction::triggered, this, &RecordPage::askSupersede);
     connect(menu->addAction(tr("&Merge a second copy…")), &QAction::triggered, this, &RecordPage::askMerge);
     m_more->setMenu(menu);
     for (auto* button : {m_new, m_takeUp, m_check}) m_table->bar()->addWidget(button);
@@ -231,7 +236,7 @@ void RecordPage::listen() {
 
 void RecordPage::showRecord() {
     m_table->setLine(m_lines.stateLine());
-    m_signatures->setText(m_lines.signatureLines());
+    m_signatures->setText(QStringList{m_lines.signatureLines(), m_lines.distributionLines()}.join(QLatin1Char('\n')).trimmed());
     auto const row = m_finding.empty() ? rowOfSession() : m_lines.rowOf(m_finding);
     if (m_lines.rowCount() > 0) m_table->table()->setCurrentIndex(m_lines.index(row < 0 ? 0 : row, RecordModel::Title));
     else showLine(-1);
@@ -297,9 +302,13 @@ void RecordPage::enableAll() {
     m_takeUp->setEnabled(free);
     m_check->setEnabled(ready);
     m_more->setEnabled(ready);
-    m_decide->setEnabled(ready && key && chosen);
-    m_confirm->setEnabled(ready && key && chosen && decided);
-    m_sign->setEnabled(ready && key);
+    bool const goesOn = ready && key && m_book.record()->overview.state != record::RecordState::Superseded;
+    m_decide->setEnabled(goesOn && chosen);
+    m_confirm->setEnabled(goesOn && chosen && decided);
+    m_sign->setEnabled(goesOn);
+    m_result->setEnabled(goesOn);
+    m_supersede->setEnabled(goesOn);
+    m_distribute->setEnabled(ready && key);
     m_newKey->setEnabled(free);
 }
 
@@ -352,6 +361,16 @@ void RecordPage::askMerge() {
     if (other.isEmpty()) return;
     auto const output = QFileDialog::getSaveFileName(this, tr("File of the merged record, a new one"), QFileInfo(other).absolutePath(), recordFiles());
     if (!output.isEmpty()) m_book.merge(other, output);
+}
+
+void RecordPage::askSupersede() {
+    SupersedeDialog dialog(this);
+    if (dialog.exec() == QDialog::Accepted) m_book.supersede(dialog.by(), dialog.reason());
+}
+
+void RecordPage::askDistribute() {
+    DistributeDialog dialog(this);
+    if (dialog.exec() == QDialog::Accepted) m_book.distribute(dialog.distributed());
 }
 
 void RecordPage::askResult() {

@@ -5,6 +5,7 @@
 #include "ui/models/record_model.h"
 #include "ui/views/table_page.h"
 
+class QAction;
 class QComboBox;
 class QFormLayout;
 class QLineEdit;
@@ -46,6 +47,8 @@ private:
     void askRecord();
     void askReport();
     void askMerge();
+    void askSupersede();
+    void askDistribute();
     void askResult();
     void askKey();
     void decide(record::Stance stance);
@@ -57,6 +60,7 @@ private:
     QTextBrowser* m_outcome;
     QPushButton *m_new, *m_takeUp, *m_check;
     QToolButton* m_more;
+    QAction *m_result, *m_supersede, *m_distribute;
     QTextBrowser* m_text;
     QFormLayout* m_fields;
     QComboBox* m_disposition;

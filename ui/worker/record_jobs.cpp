@@ -106,6 +106,18 @@ Result<RecordOutcome> signRecord(std::string const& file, record::Role role, std
     return changed(file, signer, [&](Record record, record::Moment const& moment) { return record::withSignature(std::move(record), role, note, moment); });
 }
 
+Result<RecordOutcome> supersedeRecord(std::string const& file, std::string const& by, std::string const& reason, Signer const& signer) {
+    auto const other = record::loadRecord(by);
+    if (!other) return tl::unexpected(other.error());
+    auto ended = changed(file, signer, [&](Record record, record::Moment const& moment) { return record::withSupersession(std::move(record), *other, reason, moment); });
+    if (ended) ended->told.push_back("superseded by " + by + ", which is " + std::string(record::nameOf(record::stateOf(*other).state)));
+    return ended;
+}
+
+Result<RecordOutcome> distributeRecord(std::string const& file, record::Distributed const& distributed, Signer const& signer) {
+    return changed(file, signer, [&](Record record, record::Moment const& moment) { return record::withDistribution(std::move(record), distributed, moment); });
+}
+
 Result<RecordOutcome> mergeRecordFiles(std::string const& file, std::string const& other, std::string const& output, Signer const& signer) {
     auto const key = keyOf(signer);
     if (!key) return tl::unexpected(key.error());

@@ -64,6 +64,9 @@ enum class RecordReport { Html, Pdf };
 [[nodiscard]] model::Result<RecordOutcome> decideInRecord(std::string const& file, NewDecision const& decision, Signer const& signer);
 [[nodiscard]] model::Result<RecordOutcome> enterResult(std::string const& file, record::BenchResult const& result, std::vector<std::string> const& evidence, Signer const& signer);
 [[nodiscard]] model::Result<RecordOutcome> signRecord(std::string const& file, record::Role role, std::string const& note, Signer const& signer);
+// The record in the file `by` takes its place.
+[[nodiscard]] model::Result<RecordOutcome> supersedeRecord(std::string const& file, std::string const& by, std::string const& reason, Signer const& signer);
+[[nodiscard]] model::Result<RecordOutcome> distributeRecord(std::string const& file, record::Distributed const& distributed, Signer const& signer);
 // Into a new file.
 [[nodiscard]] model::Result<RecordOutcome> mergeRecordFiles(std::string const& file, std::string const& other, std::string const& output, Signer const& signer);
 

@@ -91,6 +91,25 @@ TEST_F(RecordOfDemoPair, WhatARuleRefusesIsSaidAndNotEntered) {
     EXPECT_EQ(book.record()->record.entries.size(), 1U);
 }
 
+TEST_F(RecordOfDemoPair, SaysWhoWasGivenItAndWhoIsToLearnOfItsEnd) {
+    RecordModel model(book);
+    open();
+    EXPECT_TRUE(model.distributionLines().isEmpty());
+    for (auto const* to : {"Purchasing", "Stores", "Purchasing"}) book.distribute({to, "a copy of the record", "", ""});
+    ASSERT_TRUE(idle());
+    EXPECT_EQ(model.distributionLines(), "Given to: Purchasing, Stores");
+    auto const first = QString::fromStdString(book.record()->file);
+    book.open({path("next.record").toStdString(), "", {"S-18", "", "", "", "", "", {}}});
+    ASSERT_TRUE(idle());
+    book.take(first);
+    ASSERT_TRUE(idle());
+    book.supersede(path("next.record"), "A new revision.");
+    ASSERT_TRUE(idle());
+    EXPECT_TRUE(model.stateLine().startsWith("demo.record: superseded")) << model.stateLine().toStdString();
+    EXPECT_TRUE(model.distributionLines().contains("by the record S-18"));
+    EXPECT_TRUE(model.distributionLines().contains("Not yet told that it is superseded: Purchasing, Stores"));
+}
+
 TEST_F(RecordOfDemoPair, IsTakenUpAgainWithItsPair) {
     open();
     RecordBook again(*session);

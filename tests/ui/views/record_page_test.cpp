@@ -147,6 +147,22 @@ TEST_F(RecordPageOfDemoPair, ABenchResultIsHeldAgainstItsLimit) {
     EXPECT_EQ(record::kindOf(book.record()->record.head().body), "result");
 }
 
+TEST_F(RecordPageOfDemoPair, NothingIsDecidedInASupersededRecord) {
+    page.table()->setCurrentIndex(lines.index(0, RecordModel::Title));
+    EXPECT_TRUE(button(page, "Enter the decision")->isEnabled());
+    book.distribute({"Purchasing", "a copy of the record", "", ""});
+    book.open({path("next.record").toStdString(), "", {"S-18", "", "", "", "", "", {}}});
+    book.take(path("demo.record"));
+    ASSERT_TRUE(idle());
+    book.supersede(path("next.record"), "A new revision.");
+    ASSERT_TRUE(idle());
+    EXPECT_FALSE(button(page, "Enter the decision")->isEnabled());
+    EXPECT_FALSE(button(page, "Sign")->isEnabled());
+    EXPECT_TRUE(named<QLabel>(page, "Signatures and distribution")->text().contains("Not yet told that it is superseded: Purchasing"));
+    press("Check");
+    EXPECT_TRUE(page.outcome().contains("lapsed: superseded by the record S-18")) << page.outcome().toStdString();
+}
+
 TEST_F(RecordPageOfDemoPair, LinesThatComeInLaterFillTheWidthBesideTheirBar) {
     page.resize(1000, 480);  // too low for all lines
     auto* table = page.table();
@@ -165,6 +181,32 @@ TEST(NewRecordDialog, WaitsForAFileAndARealDate) {
     until->setText("2032-02-29");
     EXPECT_TRUE(ok->isEnabled());
     EXPECT_EQ(dialog.wanted().identification.validUntil, "2032-02-29");
+}
+
+TEST(SupersedeDialog, WantsTheOtherRecordAndAReason) {
+    SupersedeDialog dialog;
+    auto* ok = button(dialog, "OK");
+    dialog.findChild<FileLine*>()->setPath("next.record");
+    EXPECT_FALSE(ok->isEnabled());
+    named<QPlainTextEdit>(dialog, "Reason")->setPlainText(" A new revision. ");
+    EXPECT_TRUE(ok->isEnabled());
+    EXPECT_EQ(dialog.by(), "next.record");
+    EXPECT_EQ(dialog.reason(), "A new revision.");
+}
+
+TEST(DistributeDialog, WantsARecipientAndARealDate) {
+    DistributeDialog dialog;
+    auto* ok = button(dialog, "OK");
+    EXPECT_FALSE(ok->isEnabled());
+    named<QLineEdit>(dialog, "To")->setText("Purchasing");
+    EXPECT_TRUE(ok->isEnabled());
+    named<QLineEdit>(dialog, "Date")->setText("2031-02-30");
+    EXPECT_FALSE(ok->isEnabled());
+    named<QLineEdit>(dialog, "Date")->setText("2031-05-06");
+    EXPECT_TRUE(ok->isEnabled());
+    EXPECT_EQ(dialog.distributed(), (record::Distributed{"Purchasing", "a copy of the record", "", "2031-05-06"}));
+    named<QLineEdit>(dialog, "What")->clear();
+    EXPECT_FALSE(ok->isEnabled());
 }
 
 TEST(KeyDialog, WantsANameAndTheSamePassphraseTwice) {

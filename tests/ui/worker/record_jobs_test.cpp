@@ -96,6 +96,24 @@ TEST_F(RecordJobs, TwoCopiesBecomeOneAgain) {
     EXPECT_EQ(merged->record->file, path("c.record"));
 }
 
+TEST_F(RecordJobs, AnotherRecordTakesThePlaceAndWhoHoldsACopyIsKnown) {
+    ASSERT_TRUE(openRecordOf(*pair, wanted(), author()));
+    ASSERT_TRUE(distributeRecord(path("a.record"), {"Purchasing", "a copy of the record", "", ""}, author()));
+    EXPECT_FALSE(distributeRecord(path("a.record"), {"", "a copy of the record", "", ""}, author()));
+    auto next = wanted();
+    next.file = path("b.record");
+    next.identification.number = "S-18";
+    ASSERT_TRUE(openRecordOf(*pair, next, author()));
+    EXPECT_FALSE(supersedeRecord(path("a.record"), path("none.record"), "A new revision.", author()));
+    auto const ended = supersedeRecord(path("a.record"), path("b.record"), "A new revision.", author());
+    ASSERT_TRUE(ended) << ended.error().message;
+    EXPECT_EQ(ended->record->overview.state, record::RecordState::Superseded);
+    EXPECT_EQ(ended->record->overview.notTold, std::vector<std::string>{"Purchasing"});
+    ASSERT_EQ(ended->told.size(), 1U);
+    EXPECT_NE(ended->told.front().find("which is draft"), std::string::npos);
+    EXPECT_FALSE(signRecord(path("a.record"), record::Role::Author, "", author()));
+}
+
 TEST_F(RecordJobs, ReportsAreThoseOfTheCommandLine) {
     ASSERT_TRUE(openRecordOf(*pair, wanted(), author()));
     ASSERT_TRUE(reportRecord(path("a.record"), path("a.html"), RecordReport::Html));
