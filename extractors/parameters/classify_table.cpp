@@ -45,6 +45,12 @@ bool isSpecificationSection(SectionKind kind) {
            kind == SectionKind::Timing;
 }
 
+// "Pin No.", "SOT-23-5 pin number": the numbers below it are no values.
+bool numbersPins(std::string_view title) {
+    std::string const text = folded(title);
+    return contains(text, "pin no") || contains(text, "pin num") || contains(text, "pin #") || contains(text, "引脚号") || contains(text, "管脚号") || contains(text, "номер вывода");
+}
+
 // Share of body cells in value columns that hold a number.
 double numericShare(model::Table const& table, TableText const& text, ColumnPlan const& plan) {
     int filled = 0;
@@ -54,6 +60,8 @@ double numericShare(model::Table const& table, TableText const& text, ColumnPlan
         if (cell.row < table.headRows || cell.column < 0 || cell.column >= static_cast<int>(plan.roles.size())) continue;
         ColumnRole const role = plan.roles[static_cast<std::size_t>(cell.column)];
         if (role != Min && role != Typ && role != Max && role != Value) continue;
+        auto const column = static_cast<std::size_t>(cell.column);
+        if (column < plan.titles.size() && numbersPins(plan.titles[column])) continue;
         std::string const& words = text.cells[i].text;
         if (saysNothing(words)) continue;
         ++filled;
@@ -101,8 +109,8 @@ TableKind classifyTable(model::Table const& table, TableText const& text, Column
     bool const dimensional = saysAny(titles, kDimensionTitles) || saysAny(caption, kMechanical);
 
     // a table that says plainly whose pins it lists, wherever it stands
-    bool const numbersPins = plan.has(Pin) || contains(titles, "pin no") || contains(titles, "pin number") || contains(titles, "引脚号") || contains(titles, "管脚号");
-    if (numbersPins && plan.has(PinName) && limits == 0 && !plan.unitTitle && !valued) return TableKind::Pins;
+    bool const pinNumbers = plan.has(Pin) || numbersPins(titles);
+    if (pinNumbers && plan.has(PinName) && limits == 0 && !plan.unitTitle && !valued) return TableKind::Pins;
 
     if (kind == SectionKind::Revision || (saysAny(titles, kRevision) && contains(titles, "date")) || (saysAny(titles, kRevision) && limits == 0 && !plan.has(Unit) && !valued)) {
         if (limits == 0 && !plan.has(Unit)) return TableKind::Revision;

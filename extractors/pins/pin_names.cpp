@@ -179,6 +179,17 @@ std::vector<std::string> pinNamesFor(std::string_view cell, std::size_t count) {
     return whole;
 }
 
+std::string withoutMarks(std::string name) {
+    while (!name.empty()) {
+        std::size_t at = name.size();
+        char32_t const last = text::decodePrevious(name, at);
+        bool const raised = last == 0xB9 || last == 0xB2 || last == 0xB3 || last == 0x2070 || (last >= 0x2074 && last <= 0x2079);
+        if (!raised || at == 0) break;
+        name.resize(at);
+    }
+    return std::string(text::trimmed(name));
+}
+
 bool looksLikePinName(std::string_view text) {
     text = text::trimmed(text);
     if (text.empty() || text.size() > kLongestName || isBlank(text)) return false;

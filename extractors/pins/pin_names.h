@@ -30,6 +30,9 @@ namespace standin::pins {
 // sentence ("VDD", "Output 1", "V-", "Adj", "N.C.").
 [[nodiscard]] bool looksLikePinName(std::string_view text);
 
+// Without raised footnote marks at its end ("drain¹").
+[[nodiscard]] std::string withoutMarks(std::string name);
+
 // A dash or blank: the package has no such pin.
 [[nodiscard]] bool isBlank(std::string_view cell);
 

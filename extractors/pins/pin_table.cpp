@@ -221,6 +221,7 @@ std::vector<model::Pin> pinsOfTable(model::Table const& table, PinColumns const&
         auto const first = pinNumbers(textAt(row, numberColumns.front()));
         return !first.empty() && std::all_of(numberColumns.begin(), numberColumns.end(), [&](int column) { return pinNumbers(textAt(row, column)) == first; });
     };
+    auto const unnumbered = [&](int row) { return std::all_of(numberColumns.begin(), numberColumns.end(), [&](int column) { return textAt(row, column).empty(); }); };
     std::string heading;  // of a line over the whole table: a package
     std::size_t firstOfRow = 0;
     for (int row = std::max(0, table.headRows); row < grid.rows(); ++row) {
@@ -251,19 +252,20 @@ std::vector<model::Pin> pinsOfTable(model::Table const& table, PinColumns const&
             auto const numberText = textAt(row, numberColumns[k]);
             auto numbers = pinNumbers(numberText);
             anyNumber = anyNumber || !numberText.empty();
-            // A pad is a pin, numbered or not.
-            if (numbers.empty() && !name.empty() && (!numbered || (k == 0 && numberText.empty() && isPad(name)))) numbers.emplace_back();
+            // A pad is a pin of every package, numbered or not.
+            bool const pad = numbered && k == 0 && isPad(name) && unnumbered(row);
+            if (numbers.empty() && !name.empty() && (!numbered || pad)) numbers.emplace_back();
             if (name.empty() && function.empty()) continue;
             model::Rect box;
             for (int const column : {numberColumns[k], nameColumn, functionColumn}) {
                 if (column < 0) continue;
                 if (auto const* cell = grid.at(row, column)) box = model::united(box, cell->box);
             }
-            bool const alike = severalPackages && sameInAll(row);
+            bool const alike = severalPackages && (sameInAll(row) || pad);
             if (alike && k > 0) continue;
             auto names = pinNamesFor(name, numbers.size());
             for (std::size_t n = 0; n < numbers.size(); ++n) {
-                model::Pin pin{std::move(numbers[n]), std::move(names[n]), function, {}, table.page, box};
+                model::Pin pin{std::move(numbers[n]), withoutMarks(std::move(names[n])), function, {}, table.page, box};
                 if (severalPackages && !alike) pin.package = columns.packages[static_cast<std::size_t>(numberColumns[k])];
                 else if (!severalPackages && !heading.empty()) pin.package = heading;
                 // A merged number cell gives its pin once.

@@ -82,6 +82,10 @@ TEST(ReadParameters, ClassifiesTables) {
     using enum model::TableKind;
     EXPECT_EQ(kindOf(handMade({{"Parameter", "Min", "Max", "Unit"}, {"Supply current", "1", "2", "A"}}, 1)), Specification);
     EXPECT_EQ(kindOf(handMade({{"Pin No.", "Name", "Function"}, {"1", "VDD", "Supply"}, {"2", "VSS", "Ground"}}, 1)), Pins);
+    // numbers in two packages' columns are no values, wherever the table stands
+    EXPECT_EQ(kindOf(handMade({{"SSOP20 Pin No.", "SOP16 Pin No.", "Pin Name", "Pin Type", "Pin Description"}, {"19", "16", "VCC", "POWER", "Supply"}, {"8", "1", "GND", "POWER", "Ground"}}, 1),
+                     model::SectionKind::Package),
+              Pins);
     EXPECT_EQ(kindOf(handMade({{"Part Number", "Detection voltage", "Package"}, {"XQ12A", "4.25 V", "SOT-23-6"}, {"XQ12B", "4.30 V", "SOT-23-6"}}, 1)), Ordering);
     EXPECT_EQ(kindOf(handMade({{"Symbol", ">2 Dimensions in millimeters", ""}, {"", "Min", "Max"}, {"A", "1.05", "1.25"}, {"b", "0.30", "0.50"}}, 2), model::SectionKind::Package), Package);
     EXPECT_EQ(kindOf(handMade({{"Revision", "Date", "Changes"}, {"1.0", "2019", "First issue"}}, 1), model::SectionKind::Revision), Revision);

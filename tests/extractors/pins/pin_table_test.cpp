@@ -81,6 +81,16 @@ TEST(PinTable, APadWithoutANumberIsAPin) {
               (Lines{"1 | IN | Input", "2 | OUT | Output", " | Thermal pad | Solder to ground"}));
 }
 
+TEST(PinTable, APadWithoutANumberIsAPinOfEveryPackage) {
+    auto sheet = table(2, {{"Name", "Pin number", "", "Function"}, {"", "A1", "A2", ""}, {"IN", "1", "2", "Input"}, {"OUT", "3", "-", "Output"}, {"Thermal pad", "-", "-", "Solder to ground"}});
+    sheet.cells[1].columnSpan = 2;
+    EXPECT_EQ(read(sheet), (Lines{"1 | IN | Input [A1]", "2 | IN | Input [A2]", "3 | OUT | Output [A1]", " | Thermal pad | Solder to ground"}));
+}
+
+TEST(PinTable, RaisedMarksAreNotOfTheName) {
+    EXPECT_EQ(read(table(1, {{"Pin", "Description"}, {"1", "gate"}, {"2", "drain\u00b9"}, {"3", "source"}})), (Lines{"1 | gate | ", "2 | drain | ", "3 | source | "}));
+}
+
 TEST(PinTable, HeadingLinesArePackages) {
     auto sheet = table(1, {{"No.", "Name"}, {"SOT-89", ""}, {"1", "GND"}});
     sheet.cells[2].columnSpan = 2;
