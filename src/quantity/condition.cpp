@@ -192,11 +192,34 @@ std::optional<ConditionPart> readTemperatureRange(std::string_view text) {
     return part;
 }
 
+// Where a second statement begins behind the value of the first without a comma, at
+// its own symbol ("VI = 0/5 VDD = 5" at VDD); npos: nowhere.
+std::size_t secondStatement(std::string_view text, std::vector<Mark> const& marks) {
+    for (std::size_t k = 1; k < marks.size(); ++k) {
+        if (text[marks[k].at] != '=') continue;
+        std::size_t const first = marks[0].at + marks[0].length;
+        std::size_t end = marks[k].at;
+        while (end > first && text[end - 1] == ' ') --end;
+        std::size_t begin = end;
+        while (begin > first && text[begin - 1] != ' ') --begin;
+        bool const bracketed =
+            std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(begin), '(') != std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(begin), ')');
+        if (begin == end || bracketed || text::trimmed(text.substr(first, begin - first)).empty()) continue;
+        if (text::isAsciiLetter(text[begin]) || text[begin] == '|') return begin;
+    }
+    return std::string_view::npos;
+}
+
 // Reads `text` and appends one part, or more where several stand behind each
 // other without a comma ("IO = 40 mA f = 120 Hz TJ = 25 °C").
 void readParts(std::string_view text, std::vector<ConditionPart>& parts, int depth) {
     constexpr int kDeepest = 12;
     if (text.size() > 2 && text.front() == '(' && text.back() == ')' && text.find(')') + 1 == text.size()) text = text::trimmed(text.substr(1, text.size() - 2));
+    if (std::size_t const second = secondStatement(text, marksOf(text)); second != std::string_view::npos && depth < kDeepest) {
+        readParts(text::trimmed(text.substr(0, second)), parts, depth + 1);
+        readParts(text.substr(second), parts, depth + 1);
+        return;
+    }
     std::string remark;
     std::string_view const bare = withoutRemark(text, remark);
     std::string_view const read = bare.empty() ? text : bare;
@@ -248,9 +271,13 @@ void readParts(std::string_view text, std::vector<ConditionPart>& parts, int dep
         parts.push_back(std::move(part));
         return;
     }
+    std::string_view const rest = text::trimmed(valueText.substr(used));
+    if (rest.substr(0, 3) == "to ") {  // "IO = 10 mA to IMAX" has no end that is a number
+        parts.push_back(std::move(part));
+        return;
+    }
     if (part.symbol.empty() && value.unit == "degC") part.symbol = "Ta";
     setInterval(part, value);
-    std::string_view const rest = text::trimmed(valueText.substr(used));
     if (!rest.empty()) part.text = std::string(text::trimmed(text.substr(0, static_cast<std::size_t>(rest.data() - text.data()))));
     parts.push_back(std::move(part));
     if (!rest.empty() && depth < kDeepest) readParts(rest, parts, depth + 1);
