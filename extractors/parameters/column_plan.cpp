@@ -210,12 +210,14 @@ void judgeByContent(model::Table const& table, TableText const& text, Segment co
         if (role(c) == Name && role(c - 1) == Name && content(c).filled > 0 && content(c).conditions * 3 >= content(c).filled) role(c) = Condition;
     }
 
-    // A column headed by a symbol that stands in front of value columns holds a condition: "VCC | 4.5 V".
+    // A column headed by a symbol that stands in front of value columns, or under the title
+    // of conditions, holds a condition: "VCC | 4.5 V".
     for (int c = 1; c + 1 < table.columns; ++c) {
         std::size_t const at = static_cast<std::size_t>(c);
         std::string const symbol = bareSymbol(plan.titles[at]);
         if (role(c) != Unknown || symbol.empty() || content(c).filled == 0) continue;
-        bool values = false;
+        auto const titles = titlesOver(text, segment, c);
+        bool values = std::ranges::any_of(titles, [&](int index) { return columnRoleOf(text.cells[static_cast<std::size_t>(index)].text) == Condition; });
         for (int k = c + 1; k < table.columns; ++k) values = values || isValueRole(role(k)) || (role(k) == Unknown && content(k).mostly(content(k).numbers));
         if (!values || !(plan.has(Name) || plan.has(Symbol))) continue;
         role(c) = Condition;
@@ -342,7 +344,8 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
             std::string const& words = text.cells[static_cast<std::size_t>(over[k])].text;
             bool const lowest = k + 1 == over.size();
             if (isNeutralGroupTitle(words) || valueTitlesIn(words) > 0) continue;
-            if (coversAllValues(table, plan, over[k])) continue;
+            // "Ta (°C)" over "+25" and "-40 to +85" says what those are
+            if (coversAllValues(table, plan, over[k]) && unitInTitle(words) != "°C") continue;
             ColumnRole const said = columnRoleOf(words);
             if (isValueRole(said) || said == Unit) {
                 if (lowest) continue;

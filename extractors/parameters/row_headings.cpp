@@ -16,6 +16,15 @@ namespace {
 
 constexpr std::size_t kMostHeadings = 6;
 
+// "QX20T; VCC = 4.5 V to 5.5 V": the part that a heading begins with, in front of its
+// condition; empty where it begins with none.
+std::string partInFront(std::string const& heading) {
+    std::size_t const end = heading.find_first_of(";:,");
+    if (end == std::string::npos) return {};
+    std::string const part = trimmed(std::string_view(heading).substr(0, end));
+    return isPartLike(part) && !isPackageLike(part) && !hasRelation(part) ? part : std::string();
+}
+
 }  // namespace
 
 std::string RowReader::prefix() const {
@@ -47,9 +56,11 @@ void RowReader::readHeading(int row, RowCells const& cells) {
         if (isConditionLike(text)) {
             if (role == Condition && !whole) {
                 addCondition(text);
-            } else {
-                m_context.headingCondition = text;
+                return;
             }
+            std::string const part = partInFront(text);
+            m_context.headingCondition = part.empty() ? text : trimmed(std::string_view(text).substr(text.find_first_of(";:,") + 1));
+            if (!part.empty()) m_context.groupVariant = part;
             return;
         }
         if (role == Condition && !whole) {

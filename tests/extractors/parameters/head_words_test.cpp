@@ -23,7 +23,7 @@ TEST(HeadWords, KnowsTitlesOfFiveLanguages) {
              Case{"Unit", Unit},          Case{"单位", Unit},         Case{"単位", Unit},     Case{"Einheit", Unit},
              Case{"Ratings", Value},      Case{"额定值", Value},      Case{"定格", Value},    Case{"Grenzwert", Value},
              Case{"Note", Note},          Case{"备注", Note},         Case{"Part Number", Part}, Case{"型号", Part},
-             Case{"Pin No.", Pin},        Case{"Test circuit", Ignored},
+             Case{"Pin No.", Pin},        Case{"Test circuit", Ignored},  Case{"WAVEFORMS", Ignored},
          }) {
         EXPECT_EQ(columnRoleOf(title), role) << title;
     }

@@ -68,6 +68,39 @@ TEST(TableRows, HeadingLinesPrefixNamesConditionsGoToTheTable) {
     EXPECT_EQ(rows[2].name, "Delay time");
 }
 
+TEST(TableRows, AHeadingOfAPartAndItsSupplyIsBoth) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Conditions", "Min", "Max", "Unit"},
+                                       {">6 QX20"},
+                                       {"Delay time", "tD", "CK to Q", "1", "2", "ns"},
+                                       {">6 QX20T; VCC = 4.5 V to 5.5 V"},
+                                       {"Delay time", "tD", "CK to Q", "3", "4", "ns"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "tD|Delay time|CK to Q|QX20|1|~|2|ns");
+    EXPECT_EQ(line(rows[1]), "tD|Delay time|CK to Q|QX20T|3|~|4|ns");
+    EXPECT_EQ(rows[1].tableCondition, "Ta=25°C VCC = 4.5 V to 5.5 V");
+}
+
+TEST(TableRows, ColumnsUnderTestConditionHoldConditionsAndNoValues) {
+    auto const rows = rowsOf(handMade({{"v2 Parameter", "v2 Symbol", ">2 Limits", "", "v2 Unit", ">2 Test condition", ""},
+                                       {"", "", "Min", "Max", "", "VCC (V)", "Waveforms"},
+                                       {"Delay time", "tD", "1", "2", "ns", "4.5", "Fig.7"}},
+                                      2));
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(line(rows[0]), "tD|Delay time|VCC = 4.5||1|~|2|ns");
+}
+
+TEST(TableRows, TheTemperatureOverAllValueColumnsStaysWithItsNumbers) {
+    auto const rows = rowsOf(handMade({{"v3 Parameter", "v3 Symbol", ">4 Tamb (°C)", "", "", "", "v3 Unit"},
+                                       {"", "", ">2 +25", "", ">2 -40 to +85", "", ""},
+                                       {"", "", "Min", "Max", "Min", "Max", ""},
+                                       {"Delay time", "tD", "1", "2", "3", "4", "ns"}},
+                                      3));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].variant, "Tamb (°C) +25");
+    EXPECT_EQ(rows[1].variant, "Tamb (°C) -40 to +85");
+}
+
 TEST(TableRows, MergedGroupNamesStandInFront) {
     auto const rows = rowsOf(handMade({{">2 Parameter", "", "Symbol", "Rating", "Unit"},
                                        {"v2 Input", "Forward current", "IF", "50", "mA"},
