@@ -18,13 +18,14 @@ namespace standin::vocabulary {
 
 namespace {
 
-constexpr double kLowestName = 0.35;      // a poorer overlap of names says nothing
-constexpr double kLowestScore = 0.55;     // below: no match
-constexpr double kConflict = 0.3;         // factor for each pair of excluding concepts
-constexpr float kUnknownWord = 1.5F;      // weight of a word that no entry uses
+constexpr double kLowestName = 0.35;   // a poorer overlap of names says nothing
+constexpr double kLowestScore = 0.55;  // below: no match
+constexpr double kConflict = 0.3;      // factor for each pair of excluding concepts
+constexpr float kUnknownWord = 1.5F;   // weight of a word that no entry uses
+constexpr double kOtherSymbol = 0.88;  // of a name whose row has another parameter's symbol
 constexpr double kOtherFamily = 0.75;
 constexpr double kGeneric = 0.97;
-constexpr double kRivalDistance = 0.05;   // a rival this near makes the match doubtful
+constexpr double kRivalDistance = 0.05;  // a rival this near makes the match doubtful
 constexpr double kPlainName = 0.9;
 constexpr double kUnusualValue = 0.85;
 constexpr std::size_t kMostAliases = 4096;
@@ -41,9 +42,10 @@ std::uint32_t groupsOf(Lexicon const& lexicon, std::vector<ConceptId> const& ids
 
 struct Candidate {
     std::uint32_t entry = 0;
-    double name = 0;      // 0 … 1
-    bool symbol = false;  // its list of symbols holds the row's
-    bool indexed = false; // only without the symbol's index
+    double name = 0;       // 0 … 1
+    bool symbol = false;   // its list of symbols holds the row's
+    int symbolCount = 0;   // how many of several
+    bool indexed = false;  // only without the symbol's index
     bool companionsMissing = false;
     double score = 0;
 };
@@ -62,16 +64,11 @@ double kindFactor(ParameterEntry const& entry, model::ParameterKind kind) {
     bool const temperature = entry.unit == "degC" || entry.unit == "K" || entry.unit == "K/W";
     using model::ParameterKind;
     switch (entry.role) {
-        case Role::Withstand:
-            return kind == ParameterKind::Rating ? 1.0 : temperature ? 0.97 : kind == ParameterKind::Other ? 0.9 : 0.6;
-        case Role::OperatingRange:
-            return kind == ParameterKind::Rating ? (temperature ? 0.97 : 0.55) : kind == ParameterKind::OperatingCondition ? 1.0 : 0.92;
-        case Role::Floor:
-            return kind == ParameterKind::Rating ? 0.9 : 1.0;
-        case Role::Mode:
-            return 0.6;
-        default:
-            return kind == ParameterKind::Rating && !temperature ? 0.62 : kind == ParameterKind::OperatingCondition ? 0.85 : 1.0;
+        case Role::Withstand: return kind == ParameterKind::Rating ? 1.0 : temperature ? 0.97 : kind == ParameterKind::Other ? 0.9 : 0.6;
+        case Role::OperatingRange: return kind == ParameterKind::Rating ? (temperature ? 0.97 : 0.55) : kind == ParameterKind::OperatingCondition ? 1.0 : 0.92;
+        case Role::Floor: return kind == ParameterKind::Rating ? 0.9 : 1.0;
+        case Role::Mode: return 0.6;
+        default: return kind == ParameterKind::Rating && !temperature ? 0.62 : kind == ParameterKind::OperatingCondition ? 0.85 : 1.0;
     }
 }
 
@@ -208,14 +205,23 @@ private:
         if (useSymbol(withoutIndex(folded), true)) {
             return;
         }
-        // "IDD / ICC": each for itself.
+        // "IDD / ICC": each for itself; "tPLH, tPHL", two symbols of one parameter, name it as one does.
         std::size_t start = 0;
+        int known = 0;
+        int parts = 0;
         while (start < m_query.symbol.size()) {
             std::size_t const end = std::min(m_query.symbol.find_first_of("/,", start), m_query.symbol.size());
             if (end - start < m_query.symbol.size()) {
-                useSymbol(foldSymbol(m_query.symbol.substr(start, end - start)), true);
+                ++parts;
+                known += useSymbol(foldSymbol(m_query.symbol.substr(start, end - start)), true) ? 1 : 0;
             }
             start = end + 1;
+        }
+        if (parts < 2 || known < parts) {
+            return;
+        }
+        for (auto& candidate : m_candidates) {
+            candidate.indexed = candidate.indexed && candidate.symbolCount < parts;
         }
     }
 
@@ -227,6 +233,7 @@ private:
         for (SymbolUse const& use : found->second) {
             Candidate& candidate = candidateOf(use.entry);
             candidate.symbol = true;
+            ++candidate.symbolCount;
             candidate.indexed = indexed;
             candidate.companionsMissing = !use.companions.empty() && !companionsPresent(use.companions);
             m_symbolKnown = m_symbolKnown || (agreesInDimension(use.entry) && familyRank(m_store.parameters[use.entry]) > 0);
@@ -240,9 +247,8 @@ private:
                 m_neighbours.push_back(foldSymbol(neighbour));
             }
         }
-        return std::any_of(companions.begin(), companions.end(), [this](std::string const& companion) {
-            return std::find(m_neighbours.begin(), m_neighbours.end(), companion) != m_neighbours.end();
-        });
+        return std::any_of(companions.begin(), companions.end(),
+                           [this](std::string const& companion) { return std::find(m_neighbours.begin(), m_neighbours.end(), companion) != m_neighbours.end(); });
     }
 
     // Unknown dimensions agree with all.
@@ -276,12 +282,12 @@ private:
         }
         double score = 0;
         if (candidate.name > 0) {
-            score = candidate.symbol ? 1 - (1 - candidate.name) * 0.4 : m_symbolKnown ? candidate.name * 0.9 : candidate.name;
+            score = candidate.symbol ? 1 - (1 - candidate.name) * 0.4 : m_symbolKnown ? candidate.name * kOtherSymbol : candidate.name;
         } else if (candidate.symbol) {
             // Words that say something else speak against the symbol.
             score = candidate.companionsMissing ? 0.4 : symbolRivals(candidate) > 0 ? 0.6 : candidate.indexed ? 0.75 : 0.85;
             if (!m_said.ids.empty()) {
-                score *= 0.62;
+                score *= candidate.symbolCount > 1 ? 0.7 : 0.62;
             }
         }
         // A name that says it outright stands against an unusual value.
@@ -320,8 +326,6 @@ std::string coherentUnit(std::string_view unit, std::string_view expected) {
     return parsed ? parsed->coherent : std::string();
 }
 
-std::optional<Match> matchParameter(Vocabulary::Store const& store, Query const& query) {
-    return Matching(store, query).best();
-}
+std::optional<Match> matchParameter(Vocabulary::Store const& store, Query const& query) { return Matching(store, query).best(); }
 
 }  // namespace standin::vocabulary

@@ -34,6 +34,29 @@ std::string matched(Case const& row) {
     return match ? match->id : std::string();
 }
 
+TEST(Matcher, OneNameForTwoOutputsIsToldBySymbol) {
+    for (auto const& row : {Case{"opamp-comparator", "Output voltage swing", "VOH", "V", kCharacteristic, 27, "output-swing-high"},
+                            Case{"opamp-comparator", "Output voltage swing", "VOL", "mV", kCharacteristic, 0.02, "output-swing-low"},
+                            Case{"opamp-comparator", "Output voltage swing", "VOPP", "V", kCharacteristic, 20, "output-swing"},
+                            Case{"opamp-comparator", "Output voltage swing", "", "V", kCharacteristic, 20, "output-swing"},
+                            Case{"opamp-comparator", "Output current", "Source", "mA", kCharacteristic, 0.02, "output-source-current"},
+                            Case{"opamp-comparator", "Output current", "Sink", "mA", kCharacteristic, 0.02, "output-sink-current"},
+                            Case{"opamp-comparator", "Output current", "Sink", "µA", kCharacteristic, 5e-5, "output-sink-current"}}) {
+        EXPECT_EQ(matched(row), row.id) << row.name << " " << row.symbol;
+    }
+}
+
+TEST(Matcher, TwoSymbolsOfOneParameterNameIt) {
+    EXPECT_EQ(matched({"logic", "CLOCK OPERATION Carry out line", "tPHL, tPLH", "ns", kCharacteristic, 2e-7, ""}), "propagation-delay");
+    EXPECT_EQ(matched({"logic", "CLOCK OPERATION Carry out line", "tPHL, tXYZ", "ns", kCharacteristic, 2e-7, ""}), "");
+}
+
+TEST(Matcher, SetUpTimesHoweverTheyAreSpelt) {
+    for (auto const* name : {"Setup time", "set-up time", "Set-up time D to CK", "Minimum set up time", "Data setup time"}) {
+        EXPECT_EQ(matched({"logic", name, "tsu", "ns", kCharacteristic, 1e-8, ""}), "setup-time") << name;
+    }
+}
+
 TEST(Matcher, NamesInSeveralLanguages) {
     Case const cases[] = {
         {kLithium, "Overcharge detection voltage", "VCU", "V", kCharacteristic, 4.28, "overcharge-detect-voltage"},
