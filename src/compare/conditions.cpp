@@ -32,10 +32,10 @@ constexpr std::size_t kLongestCondition = 2000;
 
 // Phrases by which a condition is said to hold for a whole table; they part what
 // stands before them from what stands behind.
-constexpr auto kPhrases = std::to_array<std::string_view>(
-    {"unless otherwise specified", "unless otherwise noted", "unless otherwise stated", "unless otherwise indicated", "unless otherwise mentioned",
-     "unless specified otherwise", "unless noted otherwise", "except where noted", "otherwise noted", "otherwise specified", "test conditions",
-     "test condition", "除非另有说明", "除非特别说明", "除非另有规定", "如无特殊说明", "特に指定がない限り", "特記なき場合", "wenn nicht anders angegeben"});
+constexpr auto kPhrases = std::to_array<std::string_view>({"unless otherwise specified", "unless otherwise noted", "unless otherwise stated", "unless otherwise indicated",
+                                                           "unless otherwise mentioned", "unless specified otherwise", "unless noted otherwise", "except where noted",
+                                                           "otherwise noted", "otherwise specified", "test conditions", "test condition", "除非另有说明", "除非特别说明",
+                                                           "除非另有规定", "如无特殊说明", "特に指定がない限り", "特記なき場合", "wenn nicht anders angegeben"});
 
 std::string withoutPhrases(std::string_view printed) {
     std::string condition = text::foldForComparison(printed);
@@ -56,36 +56,120 @@ std::string withoutPhrases(std::string_view printed) {
 
 enum class Scope { Own, Table };
 
+std::string withoutEndingZeros(std::string number) {
+    if (number.find('.') == std::string::npos) return number;
+    while (number.back() == '0') number.pop_back();
+    if (number.back() == '.') number.pop_back();
+    return number;
+}
+
+// "VO = 4.5/0.5" and "VO = 0.5 V or 4.5 V" name the same two values: one spelling
+// for both; empty where the text lists no values of one quantity.
+std::string listedValues(std::string_view printed) {
+    std::size_t const sign = printed.find('=');
+    if (sign == std::string_view::npos) return {};
+    std::string_view const symbol = text::trimmed(printed.substr(0, sign));
+    std::vector<std::string> values;
+    for (std::string_view rest = printed.substr(sign + 1); !rest.empty();) {
+        std::size_t const slash = std::min(rest.find('/'), rest.size());
+        std::size_t const word = std::min(rest.find(" or "), rest.size());
+        std::size_t const end = std::min(slash, word);
+        auto const parts = quantity::parseCondition(std::string(symbol) + " = " + std::string(rest.substr(0, end)));
+        if (parts.size() != 1 || !parts[0].understood || !parts[0].interval.typ || !parts[0].interval.relativeTo.empty()) return {};
+        values.push_back(withoutEndingZeros(*parts[0].interval.typ) + parts[0].interval.unit);
+        rest.remove_prefix(std::min(rest.size(), end + (word < slash ? std::string_view(" or ").size() : 1)));
+    }
+    if (values.size() < 2) return {};
+    std::sort(values.begin(), values.end());
+    std::string key = conditionSymbolKey(symbol) + "=";
+    for (std::string const& value : values) key += value + "/";
+    return key;
+}
+
 // "GND = 0 V" says where voltages are measured from.
 bool isGroundAtZero(Part const& part) {
-    if ((part.symbol != "gnd" && part.symbol != "vss" && part.symbol != conditionSymbolKey("GND")) || part.interval.unit != "V" || part.interval.lo || part.interval.hi) return false;
+    if ((part.symbol != "gnd" && part.symbol != "vss" && part.symbol != conditionSymbolKey("GND")) || part.interval.unit != "V" || part.interval.lo || part.interval.hi)
+        return false;
     auto const value = part.interval.typ ? Decimal::parse(*part.interval.typ) : std::nullopt;
     return value && value->isZero();
 }
 
-void addParts(std::string_view text, Scope scope, ConditionMemo& memo, std::vector<Part>& parts) {
-    if (text.empty()) return;
-    std::size_t const ownCount = parts.size();
-    for (auto const& read : memo.partsOf(text.substr(0, kLongestCondition))) {
-        Part part;
-        if (read.understood) {
-            part.symbol = conditionSymbolKey(read.symbol);
-            part.interval = read.interval;
-            // Only a value is printed ("25 °C"): the unit tells which quantity.
-            if (part.symbol.empty()) part.symbol = part.interval.unit == "degC" ? "ta" : "value:" + part.interval.unit;
-            if (isGroundAtZero(part)) continue;
-            bool const known = std::any_of(parts.begin(), parts.begin() + static_cast<std::ptrdiff_t>(scope == Scope::Table ? ownCount : 0),
-                                           [&](Part const& other) { return other.symbol == part.symbol; });
-            if (known) continue;
-        } else {
-            // What is said for a whole table in words is compared where it stands.
-            if (scope == Scope::Table) continue;
-            part.words = text::foldKey(read.text);
-            if (part.words.empty()) continue;
-        }
-        parts.push_back(std::move(part));
+// No unit behind the last digit: "VDD = 5", not "VDD = 5 V".
+bool isBare(std::string_view printed) {
+    std::size_t const digit = printed.find_last_of("0123456789");
+    return digit != std::string_view::npos && printed.find_first_not_of(" )", digit + 1) == std::string_view::npos;
+}
+
+// Symbols that words say something about: "TA = Tlow to Thigh" settles the temperature.
+void addMentioned(std::string_view words, std::vector<std::string>& symbols) {
+    constexpr std::string_view kSigns = "=<>≤≥";  // first bytes of the last two stand in no symbol
+    for (std::size_t at = words.find_first_of(kSigns); at != std::string_view::npos; at = words.find_first_of(kSigns, at + 1)) {
+        std::string_view const before = text::trimmed(words.substr(0, at));
+        std::size_t const gap = before.find_last_of(" ,;(=<>≤≥");
+        std::string_view const symbol = gap == std::string_view::npos ? before : before.substr(gap + 1);
+        if (!symbol.empty() && text::isAsciiLetter(symbol.front())) symbols.push_back(conditionSymbolKey(symbol));
     }
 }
+
+class Stating {
+public:
+    explicit Stating(ConditionMemo& memo) : m_memo(memo) {}
+
+    void add(std::string_view text, Scope scope) {
+        if (text.empty()) return;
+        m_ownCount = m_parts.size();
+        for (auto const& read : m_memo.partsOf(text.substr(0, kLongestCondition))) {
+            if (read.understood) addQuantity(read, scope);
+            else addWords(read.text, scope);
+        }
+    }
+    std::vector<Part> take() { return std::move(m_parts); }
+
+private:
+    void addQuantity(quantity::ConditionPart const& read, Scope scope) {
+        Part part;
+        part.symbol = conditionSymbolKey(read.symbol);
+        part.interval = read.interval;
+        part.bare = isBare(read.text);
+        // Only a value is printed ("25 °C"): the unit tells which quantity.
+        if (part.symbol.empty()) part.symbol = part.interval.unit == "degC" ? "ta" : "value:" + part.interval.unit;
+        if (isGroundAtZero(part)) return;
+        if (scope == Scope::Table) {
+            auto const own = m_parts.begin() + static_cast<std::ptrdiff_t>(m_ownCount);
+            bool const settled = std::any_of(m_parts.begin(), own, [&](Part const& other) { return other.symbol == part.symbol; }) ||
+                                 std::find(m_mentioned.begin(), m_mentioned.end(), part.symbol) != m_mentioned.end();
+            if (settled) return;
+            auto const earlier = std::find_if(own, m_parts.end(), [&](Part const& other) { return other.symbol == part.symbol; });
+            if (earlier != m_parts.end()) {
+                *earlier = std::move(part);
+                return;
+            }
+        }
+        m_parts.push_back(std::move(part));
+    }
+
+    void addWords(std::string const& printed, Scope scope) {
+        if (scope == Scope::Table) {
+            // What is said for a whole table in words is compared where it stands; what it
+            // says of a quantity holds instead of what the table begins with.
+            std::vector<std::string> said;
+            addMentioned(printed, said);
+            auto const own = m_parts.begin() + static_cast<std::ptrdiff_t>(m_ownCount);
+            m_parts.erase(std::remove_if(own, m_parts.end(), [&](Part const& part) { return std::find(said.begin(), said.end(), part.symbol) != said.end(); }), m_parts.end());
+            return;
+        }
+        addMentioned(printed, m_mentioned);
+        Part part;
+        part.words = listedValues(printed);
+        if (part.words.empty()) part.words = text::foldKey(printed);
+        if (!part.words.empty()) m_parts.push_back(std::move(part));
+    }
+
+    ConditionMemo& m_memo;
+    std::vector<Part> m_parts;
+    std::size_t m_ownCount = 0;
+    std::vector<std::string> m_mentioned;
+};
 
 std::optional<Decimal> decimal(std::optional<std::string> const& text) { return text ? Decimal::parse(*text) : std::nullopt; }
 
@@ -102,8 +186,7 @@ Range rangeOf(model::Interval const& interval) {
 
 ConditionRelation relateIntervals(model::Interval const& reference, model::Interval const& candidate) {
     if (reference == candidate) return ConditionRelation::Same;
-    if (reference.unit != candidate.unit || nodeKey(reference.relativeTo) != nodeKey(candidate.relativeTo) ||
-        reference.factor.empty() != candidate.factor.empty()) {
+    if (reference.unit != candidate.unit || nodeKey(reference.relativeTo) != nodeKey(candidate.relativeTo) || reference.factor.empty() != candidate.factor.empty()) {
         return ConditionRelation::Unordered;
     }
     Range const r = rangeOf(reference);
@@ -123,6 +206,26 @@ ConditionRelation relateIntervals(model::Interval const& reference, model::Inter
     return ConditionRelation::Unordered;
 }
 
+model::Interval scaled(model::Interval interval, int power, std::string const& unit) {
+    for (auto* bound : {&interval.lo, &interval.typ, &interval.hi}) {
+        if (auto const number = decimal(*bound)) *bound = withoutEndingZeros(number->scaledByPowerOfTen(power).toString());
+    }
+    interval.unit = unit;
+    return interval;
+}
+
+// The unit of one of them stands in the head of its column ("IO = 5" for "IO = 5 mA"): its digits tell.
+ConditionRelation relateParts(Part const& reference, Part const& candidate) {
+    ConditionRelation const asRead = relateIntervals(reference.interval, candidate.interval);
+    if (asRead == ConditionRelation::Same || reference.bare == candidate.bare) return asRead;
+    model::Interval const& bare = reference.bare ? reference.interval : candidate.interval;
+    model::Interval const& full = reference.bare ? candidate.interval : reference.interval;
+    for (int const power : {0, -12, -9, -6, -3, 3, 6}) {
+        if (relateIntervals(scaled(full, 0, full.unit), scaled(bare, power, full.unit)) == ConditionRelation::Same) return ConditionRelation::Same;
+    }
+    return asRead;
+}
+
 bool isRoomTemperature(Part const& part) {
     if (part.symbol != "ta" || part.interval.unit != "degC") return false;
     Range const range = rangeOf(part.interval);
@@ -138,10 +241,17 @@ std::vector<quantity::ConditionPart> const& ConditionMemo::partsOf(std::string_v
 }
 
 StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo) {
-    StatedConditions stated{std::string(texts.own), std::string(texts.table), {}};
-    addParts(texts.own, Scope::Own, memo, stated.parts);
-    addParts(texts.table, Scope::Table, memo, stated.parts);
-    return stated;
+    Stating stating(memo);
+    stating.add(texts.own, Scope::Own);
+    stating.add(texts.table, Scope::Table);
+    return {std::string(texts.own), std::string(texts.table), stating.take()};
+}
+
+std::optional<model::Interval> temperatureRange(std::string_view printed, ConditionMemo& memo) {
+    for (auto const& part : memo.partsOf(printed.substr(0, kLongestCondition))) {
+        if (part.understood && part.interval.unit == "degC" && part.interval.lo && part.interval.hi) return part.interval;
+    }
+    return std::nullopt;
 }
 
 ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate) {
@@ -173,7 +283,7 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
             met[j] = 1;
             found = true;
             if (part.symbol.empty()) continue;
-            switch (relateIntervals(part.interval, c[j].interval)) {
+            switch (relateParts(part, c[j])) {
                 case ConditionRelation::Harsher: harsher = true; break;
                 case ConditionRelation::Milder: milder = true; break;
                 case ConditionRelation::Unordered: unordered = true; break;
@@ -214,10 +324,16 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
 bool contradict(StatedConditions const& reference, StatedConditions const& candidate) {
     return std::any_of(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
         return !part.symbol.empty() && std::any_of(candidate.parts.begin(), candidate.parts.end(), [&](Part const& other) {
-            return part.symbol == other.symbol && part.interval.unit == other.interval.unit &&
-                   relateIntervals(part.interval, other.interval) == ConditionRelation::Unordered;
+            return part.symbol == other.symbol && part.interval.unit == other.interval.unit && relateParts(part, other) == ConditionRelation::Unordered;
         });
     });
+}
+
+int agreeingQuantities(StatedConditions const& reference, StatedConditions const& candidate) {
+    return static_cast<int>(std::count_if(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
+        return !part.symbol.empty() && std::any_of(candidate.parts.begin(), candidate.parts.end(),
+                                                   [&](Part const& other) { return part.symbol == other.symbol && relateParts(part, other) == ConditionRelation::Same; });
+    }));
 }
 
 double conditionLikeness(ConditionRelation relation, StatedConditions const& reference, StatedConditions const& candidate) {
@@ -233,7 +349,7 @@ double conditionLikeness(ConditionRelation relation, StatedConditions const& ref
     auto const agreeing = std::count_if(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
         return std::any_of(candidate.parts.begin(), candidate.parts.end(), [&](Part const& other) {
             if (part.symbol != other.symbol || part.words != other.words) return false;
-            return part.symbol.empty() || relateIntervals(part.interval, other.interval) == ConditionRelation::Same;
+            return part.symbol.empty() || relateParts(part, other) == ConditionRelation::Same;
         });
     });
     auto const stated = std::max(reference.parts.size(), candidate.parts.size());

@@ -4,6 +4,7 @@
 //     relateConditions({"Ta=25°C", ""}, {"Ta=-20 to 60°C", ""})                    ->  Harsher
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -24,6 +25,7 @@ struct StatedPart {
     std::string symbol;  // in one spelling; empty: words
     model::Interval interval;
     std::string words;  // key of the text
+    bool bare = false;  // printed without a unit, which may stand in the head of its column
 };
 
 // Both texts taken apart, for relating one condition with many others.
@@ -42,7 +44,11 @@ private:
 
 [[nodiscard]] StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo);
 
-// Part by part, by quantity: the line's own part precedes the table's. A part
+// The first range of temperatures that a condition states.
+[[nodiscard]] std::optional<model::Interval> temperatureRange(std::string_view printed, ConditionMemo& memo);
+
+// Part by part, by quantity: the line's own part precedes the table's, and what a heading
+// within the table says precedes what the table begins with. A part
 // that holds over more (the candidate's range encloses the reference's) is
 // harsher, over less milder, any other difference unordered; parts stated in one
 // sheet only give OneUnstated, where a missing temperature stands for 25 °C.
@@ -55,6 +61,9 @@ private:
 // One quantity is stated in both and neither range holds the other ("VDD=3V" against
 // "VDD=5V"). Words never contradict: makers put one condition in many ways.
 [[nodiscard]] bool contradict(StatedConditions const& reference, StatedConditions const& candidate);
+
+// How many quantities are stated in both, with the same value.
+[[nodiscard]] int agreeingQuantities(StatedConditions const& reference, StatedConditions const& candidate);
 
 // 1: the same; 0.75: one unstated; 0.5: ordered; below: by the share of the parts
 // that agree, 0: none does. For weighing pairings.

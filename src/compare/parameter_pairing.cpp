@@ -10,19 +10,24 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <unordered_map>
+#include <utility>
 
 #include "compare/assignment.h"
 #include "compare/conditions.h"
 #include "compare/relation.h"
+#include "compare/telling_words.h"
 #include "compare/variant_choice.h"
 #include "compare/variant_words.h"
+#include "compare/version_naming.h"
 #include "quantity/condition.h"
 #include "quantity/decimal.h"
 #include "quantity/numbers.h"
 #include "text/fold.h"
+#include "text/utf8.h"
 
 namespace standin::compare {
 
@@ -36,13 +41,21 @@ constexpr double kLeastIdentity = 0.3;
 constexpr double kNearlyAsGood = 0.04;
 constexpr double kDoubtfulConfidence = 0.6;
 constexpr double kAmbiguousConfidence = 0.78;
-constexpr double kUnmetConfidence = 0.75;    // one of several rows, and its versions or conditions do not meet
-constexpr double kKnownConfidence = 0.92;    // one id of the vocabulary
-constexpr double kNamedConfidence = 0.9;     // one name, and no other symbol
-constexpr double kAgreeingConfidence = 0.86;  // one symbol or id, and every printed number agrees
-constexpr double kAgreementWeight = 0.12;           // of the printed numbers, two makers
-constexpr double kAgreementWeightOneText = 0.05;    // two states of one text: the numbers are what changes
-constexpr int kTellingNumbers = 2;                  // one number that agrees stands in many a row by chance
+constexpr double kUnmetConfidence = 0.75;         // one of several rows, and its versions or conditions do not meet
+constexpr double kKnownConfidence = 0.92;         // one id of the vocabulary
+constexpr double kNamedConfidence = 0.9;          // one name, and no other symbol
+constexpr double kAgreeingConfidence = 0.86;      // one symbol or id, and every printed number agrees
+constexpr double kAgreementWeight = 0.12;         // of the printed numbers, two makers
+constexpr double kAgreementWeightOneText = 0.05;  // two states of one text: the numbers are what changes
+constexpr double kTellingWeight = 0.12;           // of the words that tell a row from its like
+constexpr double kGradeWeight = 0.04;             // of the temperatures that both tables are for
+constexpr double kMixedKinds = 0.2;               // what a rating against a characteristic costs
+constexpr double kUnknownKind = 0.1;              // where one table has no heading that tells
+constexpr double kToldApart = 0.5;                // of those words, for sharing what is printed
+constexpr double kStrandWeight = 0.08;            // where other rows of the name found their partners
+constexpr double kClearVote = 0.02;               // what another partner would cost a row that speaks for its name
+constexpr int kFewestVotes = 2;
+constexpr int kTellingNumbers = 2;  // one number that agrees stands in many a row by chance
 constexpr std::size_t kLargestBucket = 40;
 
 struct Profile {
@@ -50,8 +63,11 @@ struct Profile {
     std::string name;
     std::vector<Key> nameTokens;
     VariantWords variant;
+    bool namesVariant = false;  // printed, not meant
     std::string dimension;
-    StatedConditions conditions;  // taken apart once, related with many
+    bool conditionInValues = false;                           // "(7 ≤ VIN ≤ 25)" in the value columns of a line
+    StatedConditions conditions;                              // taken apart once, related with many
+    std::optional<model::Interval> grade;                     // the range of temperatures that its table holds for
     std::array<std::optional<quantity::Decimal>, 3> numbers;  // min, typ, max as far as they are numbers
     int row = -1;
     int placeInRow = 0;
@@ -103,14 +119,50 @@ Agreement agreementOf(Profile const& reference, Profile const& candidate) {
     return found;
 }
 
-Profile profileOf(Parameter const& p, PrintedRows const& rows, int index, ConditionMemo& memo) {
+// "tPHL, tPLH" and "tPLH/tPHL" name the same two.
+std::string symbolsKey(std::string_view printed) {
+    constexpr std::size_t kLeastOfSeveral = 3;  // "V CC" is one symbol
+    std::vector<std::string> symbols;
+    bool several = true;
+    for (std::size_t at = 0; at <= printed.size();) {
+        std::size_t const end = std::min(printed.find_first_of(",/; ", at), printed.size());
+        std::string key = quantity::symbolKey(printed.substr(at, end - at));
+        if (!key.empty()) {
+            several = several && key.size() >= kLeastOfSeveral;
+            symbols.push_back(std::move(key));
+        }
+        at = end + 1;
+    }
+    if (!several || symbols.size() < 2) return quantity::symbolKey(printed);
+    std::sort(symbols.begin(), symbols.end());
+    std::string all;
+    for (std::string const& symbol : symbols) all += (all.empty() ? "" : "/") + symbol;
+    return all;
+}
+
+// A condition that is printed where other lines have values.
+bool hasConditionInValues(Parameter const& p) {
+    if (p.interval) return false;
+    for (auto const* value : {&p.min, &p.typ, &p.max}) {
+        if (!*value) continue;
+        std::string const text = text::foldForComparison((*value)->text);
+        bool const relates = text.find("≤") != std::string::npos || text.find("≥") != std::string::npos || text.find_first_of("<>") != std::string::npos;
+        if (relates && std::any_of(text.begin(), text.end(), text::isAsciiLetter)) return true;
+    }
+    return false;
+}
+
+Profile profileOf(Parameter const& p, VariantWords variant, PrintedRows const& rows, int index, ConditionMemo& memo) {
     Profile profile;
-    profile.symbol = quantity::symbolKey(p.symbol);
+    profile.symbol = symbolsKey(p.symbol);
     profile.name = text::foldKey(p.name);
     profile.nameTokens = tokensOf(p.name);
-    profile.variant = variantWords(p.variant);
+    profile.variant = std::move(variant);
+    profile.namesVariant = !p.variant.empty();
     if (p.interval) profile.dimension = p.interval->unit;
     profile.conditions = stateConditions({p.condition, p.tableCondition}, memo);
+    profile.conditionInValues = hasConditionInValues(p);
+    if (!p.tableCondition.empty()) profile.grade = temperatureRange(p.tableCondition, memo);
     profile.numbers = {numberOf(p.min, profile.dimension), numberOf(p.typ, profile.dimension), numberOf(p.max, profile.dimension)};
     profile.row = rows.ofParameter(index);
     if (profile.row >= 0) {
@@ -120,26 +172,43 @@ Profile profileOf(Parameter const& p, PrintedRows const& rows, int index, Condit
     return profile;
 }
 
+VariantRelation relateVersions(Profile const& reference, Profile const& candidate) {
+    if (!reference.namesVariant && !candidate.namesVariant) return VariantRelation::Same;
+    return relateVariants(reference.variant, candidate.variant);
+}
+
+// What the rows of one parameter have in common within a sheet.
+std::string kinOf(Parameter const& p, Profile const& profile) {
+    if (!p.canonical.empty()) return p.canonical;
+    return profile.symbol.empty() ? profile.name : profile.symbol;
+}
+
 double variantWeight(VariantRelation relation, bool twins) {
     switch (relation) {
         case VariantRelation::Same: return 0.08;
         case VariantRelation::Shares: return 0.06;
+        case VariantRelation::Meets: return 0.03;
         case VariantRelation::OneUnstated: return 0;
         case VariantRelation::Apart: return twins ? -0.05 : -0.15;
     }
     return 0;
 }
 
+bool mixesRatings(Parameter const& a, Parameter const& b) { return (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating); }
+// The heading of its table says what the row is.
+bool isKnown(Parameter const& p) { return p.kind != ParameterKind::Other; }
+
 int filledColumns(Parameter const& p) { return (p.min ? 1 : 0) | (p.typ ? 2 : 0) | (p.max ? 4 : 0); }
 
 class Pairing {
 public:
-    explicit Pairing(SheetPair const& sheets) : m_sheets(sheets) {}
+    explicit Pairing(SheetPair const& sheets) : m_sheets(sheets), m_naming(sheets.reference, sheets.candidate, sheets.vocabulary) {}
 
     ParameterPairing run() {
         select(m_sheets.reference, m_sheets.options.referenceVariant, m_reference, m_result.otherVariantReference);
         select(m_sheets.candidate, m_sheets.options.candidateVariant, m_candidate, m_result.otherVariantCandidate);
         pairTwins();
+        tellApart();
         pairRest();
         std::sort(m_result.pairs.begin(), m_result.pairs.end(), [](auto const& a, auto const& b) { return a.reference < b.reference; });
         return std::move(m_result);
@@ -155,12 +224,15 @@ private:
     [[nodiscard]] Parameter const& r(int index) const { return m_sheets.reference.parameters[static_cast<std::size_t>(index)]; }
     [[nodiscard]] Parameter const& c(int index) const { return m_sheets.candidate.parameters[static_cast<std::size_t>(index)]; }
 
-    Profile const& referenceProfile(int index) { return cached(m_referenceProfiles, index, m_sheets.reference, m_sheets.referenceRows); }
-    Profile const& candidateProfile(int index) { return cached(m_candidateProfiles, index, m_sheets.candidate, m_sheets.candidateRows); }
-    Profile const& cached(std::unordered_map<int, Profile>& cache, int index, model::Datasheet const& sheet, PrintedRows const& rows) {
-        auto const found = cache.find(index);
-        if (found != cache.end()) return found->second;
-        return cache.emplace(index, profileOf(sheet.parameters[static_cast<std::size_t>(index)], rows, index, m_conditions)).first->second;
+    Profile const& referenceProfile(int index) {
+        auto const found = m_referenceProfiles.find(index);
+        if (found != m_referenceProfiles.end()) return found->second;
+        return m_referenceProfiles.emplace(index, profileOf(r(index), m_naming.ofReference(r(index)), m_sheets.referenceRows, index, m_conditions)).first->second;
+    }
+    Profile const& candidateProfile(int index) {
+        auto const found = m_candidateProfiles.find(index);
+        if (found != m_candidateProfiles.end()) return found->second;
+        return m_candidateProfiles.emplace(index, profileOf(c(index), m_naming.ofCandidate(c(index)), m_sheets.candidateRows, index, m_conditions)).first->second;
     }
 
     [[nodiscard]] bool inTwinRows(Profile const& a, Profile const& b) const {
@@ -192,6 +264,18 @@ private:
         }
     }
 
+    void tellApart() {
+        for (int const i : m_freeReference) m_referenceWords.add(i, kinOf(r(i), referenceProfile(i)), wordsOf(r(i)));
+        for (int const j : m_freeCandidate) m_candidateWords.add(j, kinOf(c(j), candidateProfile(j)), wordsOf(c(j)));
+    }
+    static std::string wordsOf(Parameter const& p) { return p.name + "\n" + p.condition + "\n" + p.tableCondition; }
+
+    // Where versions of both sheets correspond and none was chosen, rows of two others are no pair.
+    [[nodiscard]] bool areOtherVersions(Profile const& a, Profile const& b) const {
+        bool const chosen = !m_sheets.options.referenceVariant.empty() || !m_sheets.options.candidateVariant.empty();
+        return !chosen && m_naming.areOthers(a.variant, b.variant);
+    }
+
     // How much speaks for the pair, 0 … about 1; 0: it cannot be.
     double score(int i, int j) {
         Parameter const& a = r(i);
@@ -201,6 +285,7 @@ private:
         // Rows of two makers' tables correspond by what they say, not by where they stand.
         bool const inTwins = inTwinRows(pa, pb);
         bool const twins = inTwins && m_sheets.oneText();
+        if (!twins && (areOtherVersions(pa, pb) || pa.conditionInValues != pb.conditionInValues)) return 0;
         bool const sameSymbol = !pa.symbol.empty() && pa.symbol == pb.symbol;
         bool const otherSymbol = !pa.symbol.empty() && !pb.symbol.empty() && pa.symbol != pb.symbol;
         bool const sameName = !pa.name.empty() && pa.name == pb.name;
@@ -219,15 +304,17 @@ private:
         if (inTwins) identity += twins ? 0.25 : 0.03;
         identity = std::min(identity, 0.75);
         if (identity < kLeastIdentity) return 0;
-        bool const ratingsMix = (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating);
-        if (ratingsMix && !twins && !m_sheets.oneText()) return 0;
-        if (ratingsMix && !twins) identity -= 0.2;
+        bool const ratingsMix = mixesRatings(a, b);
+        if (ratingsMix && !twins && !m_sheets.oneText() && isKnown(a) && isKnown(b)) return 0;
+        if (ratingsMix && !twins) identity -= isKnown(a) && isKnown(b) ? kMixedKinds : kUnknownKind;
         double total = identity;
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
         if (dimensionsDiffer && !twins && !(sameSymbol && sameName)) total -= 0.35;
         if (a.kind != b.kind && !twins) total -= 0.02;
         total += 0.2 * conditionLikeness(relateStated(pa.conditions, pb.conditions), pa.conditions, pb.conditions);
-        total += variantWeight(relateVariants(pa.variant, pb.variant), twins);
+        total += variantWeight(relateVersions(pa, pb), twins);
+        if (pa.grade && pb.grade) total += pa.grade == pb.grade ? kGradeWeight : -kGradeWeight;
+        total += kTellingWeight * tellingLikeness(m_referenceWords, i, m_candidateWords, j);
         if (twins && pa.placeInRow == pb.placeInRow) total += 0.03;
         if (filledColumns(a) == filledColumns(b)) total += 0.02;
         if (pa.dimension == pb.dimension) total += (m_sheets.oneText() ? kAgreementWeightOneText : kAgreementWeight) * agreementOf(pa, pb).share();
@@ -246,21 +333,26 @@ private:
         if (!a.canonical.empty() && a.canonical == b.canonical) identity = std::max(identity, kKnownConfidence);
         else if (!pa.name.empty() && pa.name == pb.name && !otherSymbol) identity = std::max(identity, kNamedConfidence);
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
-        bool const ratingsMix = (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating);
-        VariantRelation const variants = relateVariants(pa.variant, pb.variant);
+        bool const ratingsMix = mixesRatings(a, b);
+        VariantRelation const variants = relateVersions(pa, pb);
         auto const conditions = relateStated(pa.conditions, pb.conditions);
         Agreement const numbers = agreementOf(pa, pb);
         bool const sameSymbol = !pa.symbol.empty() && pa.symbol == pb.symbol;
         // The conditions of two makers seldom read alike: numbers that all agree speak louder, unless one symbol has two values.
         bool const oneThing = sameSymbol || (!a.canonical.empty() && a.canonical == b.canonical);
-        bool const agree = oneThing && !dimensionsDiffer && numbers.full() && !contradict(pa.conditions, pb.conditions);
+        bool const opposed = contradict(pa.conditions, pb.conditions);
+        // Both print one version for the row, or one supply, load or temperature: it is no other of the several.
+        bool const sameVersion = variants == VariantRelation::Shares || (variants == VariantRelation::Same && pa.namesVariant && pb.namesVariant);
+        bool const sameCase = sameVersion || (!opposed && agreeingQuantities(pa.conditions, pb.conditions) > 0);
+        bool const agree = oneThing && !dimensionsDiffer && !opposed && (numbers.full() || (sameVersion && numbers.agreeing > 0));
         if (agree) identity = std::max(identity, kAgreeingConfidence);
         // One of several rows of a table whose versions only one sheet names: a lone number may be another version's.
         bool const likeConditions = conditions == model::ConditionRelation::Same || conditions == model::ConditionRelation::OneUnstated;
         int const telling = likeConditions ? 1 : kTellingNumbers;
         bool const anyVersion = several && variants == VariantRelation::OneUnstated && numbers.agreeing < telling;
         // What the better pairs left over shares an id and nothing that is printed.
-        bool const leftOver = several && numbers.agreeing == 0 && !sameSymbol && pa.name != pb.name && !m_sheets.oneText();
+        bool const told = tellingLikeness(m_referenceWords, edge.reference, m_candidateWords, edge.candidate) >= kToldApart;
+        bool const leftOver = several && numbers.agreeing == 0 && !sameSymbol && pa.name != pb.name && !told && !sameCase && !m_sheets.oneText();
         bool const unmet = variants == VariantRelation::Apart || leftOver || anyVersion || (several && conditions == model::ConditionRelation::Unordered && !agree);
         if (unmet || (ratingsMix && !m_sheets.oneText())) identity = std::min(identity, kUnmetConfidence);
         if (dimensionsDiffer) identity = std::min(identity, kDoubtfulConfidence);
@@ -269,7 +361,7 @@ private:
 
     static long long edgeId(int i, int j) { return static_cast<long long>(i) << 32 | static_cast<unsigned>(j); }
 
-    void pairRest() {
+    std::vector<Edge> possibleEdges() {
         std::vector<Edge> edges;
         std::unordered_map<long long, char> seen;
         auto consider = [&](int i, int j) {
@@ -307,10 +399,14 @@ private:
                 if (found != byWord.end() && found->second.size() <= kLargestBucket / 2) look(byWord, word, i);
             }
         }
-        auto const chosen = assign(edges);
+        return edges;
+    }
+
+    // By reference: the least that another partner would cost; no entry: there is none.
+    static std::unordered_map<int, double> lossesOf(std::vector<Edge> const& edges, std::vector<Edge> const& chosen) {
         std::unordered_map<int, int> partner;
         std::unordered_map<int, int> partnerOfCandidate;
-        std::unordered_map<int, double> loss;  // by reference: the least that another partner would cost
+        std::unordered_map<int, double> loss;
         std::unordered_map<long long, double> weightOf;
         for (Edge const& edge : chosen) {
             partner[edge.reference] = edge.candidate;
@@ -329,31 +425,115 @@ private:
             auto const own = partner.find(edge.reference);
             auto const other = partnerOfCandidate.find(edge.candidate);
             if (own != partner.end() && own->second == edge.candidate) continue;
-            double const now = (own == partner.end() ? 0.0 : weightAt(edge.reference, own->second)) +
-                               (other == partnerOfCandidate.end() ? 0.0 : weightAt(other->second, edge.candidate));
+            double const now =
+                (own == partner.end() ? 0.0 : weightAt(edge.reference, own->second)) + (other == partnerOfCandidate.end() ? 0.0 : weightAt(other->second, edge.candidate));
             bool const exchange = own != partner.end() && other != partnerOfCandidate.end();
             double const then = edge.weight + (exchange ? weightAt(other->second, own->second) : 0.0);
             double const lost = (now - then) / (exchange ? 2 : 1);
             if (own != partner.end()) lower(edge.reference, lost);
             if (other != partnerOfCandidate.end()) lower(other->second, lost);
         }
+        return loss;
+    }
+
+    // The rows of one name (with what tells it from its like), whatever their conditions.
+    static Key strandOf(TellingWords const& words, int row, std::string const& kin, Profile const& profile) {
+        Key strand = hashOf(kin);
+        for (Key const word : words.telling(row)) strand = combined(strand, word);
+        return combined(strand, hashOf(profile.name));
+    }
+
+    // Rows of one name in several conditions go together: where the numbers of some of them
+    // found their partners under one other name and nowhere else, the rest is looked for
+    // there too.
+    bool followStrands(std::vector<Edge>& edges, std::vector<Edge> const& chosen, std::unordered_map<int, double> const& losses) {
+        auto strands = [&](Edge const& edge) {
+            return std::pair{strandOf(m_referenceWords, edge.reference, kinOf(r(edge.reference), referenceProfile(edge.reference)), referenceProfile(edge.reference)),
+                             strandOf(m_candidateWords, edge.candidate, kinOf(c(edge.candidate), candidateProfile(edge.candidate)), candidateProfile(edge.candidate))};
+        };
+        std::map<std::pair<Key, Key>, int> votes;
+        std::unordered_map<Key, int> all;  // of a strand of either sheet
         for (Edge const& edge : chosen) {
-            auto const found = loss.find(edge.reference);
-            bool const hasRival = found != loss.end();
+            auto const found = losses.find(edge.reference);
+            if (found != losses.end() && found->second < kClearVote) continue;
+            if (agreementOf(referenceProfile(edge.reference), candidateProfile(edge.candidate)).agreeing < kTellingNumbers) continue;
+            auto const pair = strands(edge);
+            ++votes[pair];
+            ++all[pair.first];
+            ++all[~pair.second];
+        }
+        bool changed = false;
+        for (Edge& edge : edges) {
+            auto const pair = strands(edge);
+            auto const found = votes.find(pair);
+            if (found == votes.end() || found->second < kFewestVotes) continue;
+            if (found->second != all[pair.first] || found->second != all[~pair.second]) continue;
+            edge.weight += kStrandWeight;
+            changed = true;
+        }
+        return changed;
+    }
+
+    void pairRest() {
+        std::vector<Edge> edges = possibleEdges();
+        auto chosen = assign(edges);
+        auto losses = lossesOf(edges, chosen);
+        bool const anyDoubt = std::any_of(losses.begin(), losses.end(), [](auto const& loss) { return loss.second < kNearlyAsGood; });
+        if (anyDoubt && !m_sheets.oneText() && followStrands(edges, chosen, losses)) {
+            chosen = assign(edges);
+            losses = lossesOf(edges, chosen);
+        }
+        conclude(edges, chosen, losses);
+    }
+
+    int agreeingConditions(Edge const& edge) { return agreeingQuantities(referenceProfile(edge.reference).conditions, candidateProfile(edge.candidate).conditions); }
+
+    // By reference: numbers decided, while another row prints more of the conditions.
+    std::unordered_map<int, char> conditionsSpeakForOthers(std::vector<Edge> const& edges, std::vector<Edge> const& chosen) {
+        std::unordered_map<int, int> ofReference;  // agreeing conditions of the chosen pair
+        std::unordered_map<int, int> ofCandidate;
+        std::unordered_map<int, int> partnerOfCandidate;
+        for (Edge const& edge : chosen) {
+            ofReference[edge.reference] = ofCandidate[edge.candidate] = agreeingConditions(edge);
+            partnerOfCandidate[edge.candidate] = edge.reference;
+        }
+        std::unordered_map<int, char> doubted;
+        for (Edge const& edge : edges) {
+            auto const r = ofReference.find(edge.reference);
+            auto const c = ofCandidate.find(edge.candidate);
+            if (r == ofReference.end() && c == ofCandidate.end()) continue;
+            int const agreeing = agreeingConditions(edge);
+            if (r != ofReference.end() && agreeing > r->second && (c == ofCandidate.end() || agreeing > c->second)) doubted[edge.reference] = 1;
+            if (c != ofCandidate.end() && agreeing > c->second && (r == ofReference.end() || agreeing > r->second)) doubted[partnerOfCandidate[edge.candidate]] = 1;
+        }
+        return doubted;
+    }
+
+    void conclude(std::vector<Edge> const& edges, std::vector<Edge> const& chosen, std::unordered_map<int, double> const& losses) {
+        std::unordered_map<int, char> const doubted = m_sheets.oneText() ? std::unordered_map<int, char>() : conditionsSpeakForOthers(edges, chosen);
+        std::unordered_map<int, char> pairedReference;
+        std::unordered_map<int, char> pairedCandidate;
+        for (Edge const& edge : chosen) {
+            auto const found = losses.find(edge.reference);
+            bool const hasRival = found != losses.end();
             bool const doubtful = hasRival && found->second < kNearlyAsGood;
             double confidence = certainty(edge, hasRival);
+            if (doubted.count(edge.reference) > 0) confidence = std::min(confidence, kAmbiguousConfidence);
             if (doubtful) confidence = std::min(confidence, found->second <= 0 ? kDoubtfulConfidence : kAmbiguousConfidence);
             m_result.pairs.push_back({edge.reference, edge.candidate, confidence, doubtful});
+            pairedReference[edge.reference] = pairedCandidate[edge.candidate] = 1;
         }
         for (int const i : m_freeReference) {
-            if (partner.find(i) == partner.end()) m_result.onlyReference.push_back(i);
+            if (pairedReference.find(i) == pairedReference.end()) m_result.onlyReference.push_back(i);
         }
         for (int const j : m_freeCandidate) {
-            if (partnerOfCandidate.find(j) == partnerOfCandidate.end()) m_result.onlyCandidate.push_back(j);
+            if (pairedCandidate.find(j) == pairedCandidate.end()) m_result.onlyCandidate.push_back(j);
         }
     }
 
     SheetPair const& m_sheets;
+    VersionNaming m_naming;
+    TellingWords m_referenceWords, m_candidateWords;  // of rows without a twin
     ConditionMemo m_conditions;
     ParameterPairing m_result;
     std::vector<int> m_reference, m_candidate;          // of the chosen variants

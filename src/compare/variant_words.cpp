@@ -5,7 +5,8 @@
 #include "compare/variant_words.h"
 
 #include <algorithm>
-#include <iterator>
+#include <charconv>
+#include <utility>
 
 #include "text/fold.h"
 #include "text/utf8.h"
@@ -20,10 +21,35 @@ bool isPointInNumber(std::string_view text, std::size_t at) {
     return text[at] == '.' && at > 0 && at + 1 < text.size() && text::isAsciiDigit(text[at - 1]) && text::isAsciiDigit(text[at + 1]);
 }
 
-bool meet(std::vector<std::string> const& a, std::vector<std::string> const& b) {
-    std::vector<std::string> common;
-    std::set_intersection(a.begin(), a.end(), b.begin(), b.end(), std::back_inserter(common));
-    return !common.empty();
+constexpr std::string_view kDegreeSign = "°";
+
+bool isDegreeSign(std::string_view text, std::size_t at) { return text.substr(at, kDegreeSign.size()) == kDegreeSign; }
+
+// One is the other, or the family that it belongs to: "74xc" and "74xc20", not "xc2" and "xc20".
+bool areOneCode(std::string_view a, std::string_view b) {
+    if (a.size() > b.size()) std::swap(a, b);
+    if (b.substr(0, a.size()) != a) return false;
+    if (a.size() == b.size()) return true;
+    return isLetter(a.back()) && std::all_of(b.begin() + static_cast<std::ptrdiff_t>(a.size()), b.end(), text::isAsciiDigit);
+}
+
+// Whole degrees in the order in which they are printed, of a text that is headed by them.
+std::optional<VariantWords::Temperatures> temperaturesOf(std::string_view folded, std::vector<std::string> const& numbers) {
+    if (folded.find(kDegreeSign) == std::string_view::npos || numbers.empty() || numbers.size() > 2) return std::nullopt;
+    VariantWords::Temperatures found;
+    for (auto const* end : {&found.lo, &found.hi}) {
+        std::string const& number = end == &found.lo ? numbers.front() : numbers.back();
+        auto const [stop, error] = std::from_chars(number.data(), number.data() + number.size(), end == &found.lo ? found.lo : found.hi);
+        if (error != std::errc() || stop != number.data() + number.size()) return std::nullopt;
+    }
+    return found.lo <= found.hi ? std::optional(found) : std::nullopt;
+}
+
+// What is left of the relation once no code decides.
+VariantRelation relateTemperatures(VariantWords::Temperatures const& a, VariantWords::Temperatures const& b) {
+    if (a == b) return VariantRelation::Shares;
+    bool const point = a.lo == a.hi || b.lo == b.hi;
+    return point && a.hi == b.hi ? VariantRelation::Meets : VariantRelation::Apart;
 }
 
 }  // namespace
@@ -39,10 +65,14 @@ VariantWords variantWords(std::string_view printed) {
             ++at;
             continue;
         }
+        if (isDegreeSign(all, at)) {
+            at += kDegreeSign.size();
+            continue;
+        }
         std::size_t end = at;
         bool letter = false;
         bool digit = false;
-        while (end < all.size() && (isLetter(all[end]) || text::isAsciiDigit(all[end]) || isPointInNumber(all, end))) {
+        while (end < all.size() && !isDegreeSign(all, end) && (isLetter(all[end]) || text::isAsciiDigit(all[end]) || isPointInNumber(all, end))) {
             letter = letter || isLetter(all[end]);
             digit = digit || text::isAsciiDigit(all[end]);
             ++end;
@@ -51,6 +81,7 @@ VariantWords variantWords(std::string_view printed) {
         if (digit && !letter) words.numbers.push_back((at > 0 && all[at - 1] == '-' ? "-" : "") + std::string(all.substr(at, end - at)));
         at = end;
     }
+    words.temperatures = temperaturesOf(all, words.numbers);
     for (auto* list : {&words.codes, &words.numbers}) {
         std::sort(list->begin(), list->end());
         list->erase(std::unique(list->begin(), list->end()), list->end());
@@ -58,13 +89,23 @@ VariantWords variantWords(std::string_view printed) {
     return words;
 }
 
+bool codesMeet(std::vector<std::string> const& reference, std::vector<std::string> const& candidate) {
+    return std::any_of(reference.begin(), reference.end(),
+                       [&](std::string const& a) { return std::any_of(candidate.begin(), candidate.end(), [&](std::string const& b) { return areOneCode(a, b); }); });
+}
+
 VariantRelation relateVariants(VariantWords const& reference, VariantWords const& candidate) {
     if (reference.key == candidate.key) return VariantRelation::Same;
+    bool const coded = !reference.codes.empty() && !candidate.codes.empty();
+    bool const met = coded && codesMeet(reference.codes, candidate.codes);
+    bool const made = !reference.nominals.empty() && !candidate.nominals.empty();
+    if (made && !met) return reference.nominals == candidate.nominals ? VariantRelation::Shares : VariantRelation::Apart;
     if (reference.key.empty() || candidate.key.empty()) return VariantRelation::OneUnstated;
+    if (coded && !met) return VariantRelation::Apart;
+    if (reference.temperatures && candidate.temperatures) return relateTemperatures(*reference.temperatures, *candidate.temperatures);
     bool const numbered = !reference.numbers.empty() && !candidate.numbers.empty();
     if (numbered && reference.numbers != candidate.numbers) return VariantRelation::Apart;
-    if (!reference.codes.empty() && !candidate.codes.empty()) return meet(reference.codes, candidate.codes) ? VariantRelation::Shares : VariantRelation::Apart;
-    return numbered ? VariantRelation::Shares : VariantRelation::Apart;
+    return numbered || coded ? VariantRelation::Shares : VariantRelation::Apart;
 }
 
 }  // namespace standin::compare

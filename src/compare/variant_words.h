@@ -6,6 +6,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,17 +14,28 @@
 namespace standin::compare {
 
 struct VariantWords {
-    std::string key;                  // the whole, folded; empty: none
-    std::vector<std::string> codes;   // folded words with a letter and a digit, sorted
-    std::vector<std::string> numbers; // digits that stand alone with their minus sign, sorted
+    std::string key;                   // the whole, folded; empty: none
+    std::vector<std::string> codes;    // folded words with a letter and a digit, sorted
+    std::vector<std::string> numbers;  // digits that stand alone with their minus sign, sorted
+    struct Temperatures {
+        int lo = 0;  // °C
+        int hi = 0;  // the same: one temperature
+        bool operator==(Temperatures const&) const = default;
+    };
+    std::vector<std::string> nominals;         // "output-voltage=5", set by VersionNaming: what the version is made for
+    std::optional<Temperatures> temperatures;  // that the column is headed by; their numbers are in `numbers` too
 };
 
-enum class VariantRelation : std::uint8_t { Same, Shares, OneUnstated, Apart };
+// Meets: the hot end of the other's range ("+85 °C", "-40 to +85 °C"), where nearly all
+// limits of a range come from: not one condition, but values that stand for one another.
+enum class VariantRelation : std::uint8_t { Same, Shares, Meets, OneUnstated, Apart };
 
 [[nodiscard]] VariantWords variantWords(std::string_view printed);
 
-// Codes decide where both have some that could be met; else the numbers that stand
-// alone (temperatures, voltages of a column). Symmetric.
+// Codes decide where both have some that could be met ("LQ20" stands for "LQ" there,
+// as families are named); then what the versions are made for; else the numbers that stand alone (temperatures, voltages of
+// a column). Symmetric.
+[[nodiscard]] bool codesMeet(std::vector<std::string> const& reference, std::vector<std::string> const& candidate);
 [[nodiscard]] VariantRelation relateVariants(VariantWords const& reference, VariantWords const& candidate);
 
 }  // namespace standin::compare

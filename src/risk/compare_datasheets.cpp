@@ -11,6 +11,7 @@
 
 #include "compare/align.h"
 #include "compare/coverage_account.h"
+#include "compare/version_titles.h"
 #include "risk/assess.h"
 #include "text/fold.h"
 
@@ -19,6 +20,25 @@ namespace standin::risk {
 namespace {
 
 constexpr std::size_t kMostListed = 12;
+
+// A sheet with the versions that only the titles of its tables name, as a column would;
+// the sheet itself where there are none. It must outlive this.
+class WithVersions {
+public:
+    explicit WithVersions(model::Datasheet const& sheet) : m_sheet(&sheet) {
+        auto const versions = compare::versionsInTitles(sheet);
+        if (std::all_of(versions.begin(), versions.end(), [](std::string const& version) { return version.empty(); })) return;
+        m_named = sheet;
+        if (compare::takeVersionsFromTitles(*m_named)) m_sheet = &*m_named;
+    }
+    WithVersions(WithVersions const&) = delete;
+    WithVersions& operator=(WithVersions const&) = delete;
+    [[nodiscard]] model::Datasheet const& operator*() const { return *m_sheet; }
+
+private:
+    std::optional<model::Datasheet> m_named;
+    model::Datasheet const* m_sheet;
+};
 
 }  // namespace
 
@@ -29,6 +49,7 @@ std::vector<std::string> knownVariants(model::Datasheet const& datasheet) {
         if (!variant.empty() && seen.insert(variant).second) known.push_back(variant);
     };
     for (auto const& line : datasheet.ordering) add(line.code);
+    for (auto const& version : compare::versionsInTitles(datasheet)) add(version);
     for (auto const& parameter : datasheet.parameters) add(parameter.variant);
     return known;
 }
@@ -93,9 +114,13 @@ model::Result<model::Comparison> compareDatasheets(model::Datasheet const& refer
     if (!referenceVariant) return tl::unexpected(referenceVariant.error());
     auto candidateVariant = chosenVariant(candidate, options.candidateVariant);
     if (!candidateVariant) return tl::unexpected(candidateVariant.error());
-    compare::AlignOptions const align{.referenceVariant = *referenceVariant, .candidateVariant = *candidateVariant,
-                                      .referencePictures = options.referencePictures, .candidatePictures = options.candidatePictures};
-    return assess(compare::align(reference, candidate, align, vocabulary), reference, candidate, vocabulary, assessOptions(options, *referenceVariant, *candidateVariant));
+    compare::AlignOptions const align{.referenceVariant = *referenceVariant,
+                                      .candidateVariant = *candidateVariant,
+                                      .referencePictures = options.referencePictures,
+                                      .candidatePictures = options.candidatePictures};
+    WithVersions const r(reference);
+    WithVersions const c(candidate);
+    return assess(compare::align(*r, *c, align, vocabulary), *r, *c, vocabulary, assessOptions(options, *referenceVariant, *candidateVariant));
 }
 
 model::Result<model::Comparison> checkCandidate(model::Datasheet const& candidate, CompareOptions const& options, vocabulary::Vocabulary const& vocabulary) {
@@ -106,12 +131,13 @@ model::Result<model::Comparison> checkCandidate(model::Datasheet const& candidat
     if (!variant) return tl::unexpected(variant.error());
     // Alignment against nothing lists every parameter, and what of the sheet was not read.
     model::Datasheet const nothing;
-    auto alone = compare::align(nothing, candidate, {.referenceVariant = {}, .candidateVariant = *variant}, vocabulary);
+    WithVersions const named(candidate);
+    auto alone = compare::align(nothing, *named, {.referenceVariant = {}, .candidateVariant = *variant}, vocabulary);
     alone.kind = model::ComparisonKind::CandidateAlone;
     std::erase_if(alone.findings, [](model::Finding const& finding) { return !isGapOfOneSheet(finding); });
     for (auto& finding : alone.findings) finding.reference.reset();
     alone.sections.clear();
-    auto checked = assess(std::move(alone), nothing, candidate, vocabulary, assessOptions(options, {}, *variant));
+    auto checked = assess(std::move(alone), nothing, *named, vocabulary, assessOptions(options, {}, *variant));
     checked.coverage.compared = parametersChecked(checked);
     checked.coverage.listed = static_cast<int>(candidate.parameters.size()) - checked.coverage.compared;
     checked.coverage.unaccounted = static_cast<int>(candidate.coverage.unaccounted.size());

@@ -34,6 +34,18 @@ Case const kCases[] = {
     {{"VCC=4.5", ""}, {"VCC=5.5 V", ""}, ConditionRelation::Unordered},
     {{"", "GND=0V, Ta=25°C"}, {"", ""}, ConditionRelation::Same},
     {{"", "GND=0V, Ta=25°C"}, {"", "GND=7V, Ta=25°C"}, ConditionRelation::OneUnstated},
+    {{"IO=20 µA", ""}, {"IO=20", ""}, ConditionRelation::Same},
+    {{"IO=20 µA", ""}, {"IO=25", ""}, ConditionRelation::Unordered},
+    {{"|IO| < 1.0 µA", ""}, {"|IO| = <1", ""}, ConditionRelation::Same},
+    // A heading within the table says it anew.
+    {{"", "VCC=5V, VCC=30V"}, {"VCC=30V", ""}, ConditionRelation::Same},
+    {{"", "IO=0.5A, VI=9V, 10mA ≤ IO ≤ IMAX"}, {"IO=10mA to IMAX", "IO=0.5A, VI=9V"}, ConditionRelation::OneUnstated},
+    // Words of the line settle what the table says of the same quantity.
+    {{"10mA ≤ IO ≤ IMAX", "IO=0.5A, VI=9V"}, {"10mA ≤ IO ≤ IMAX", "VI=9V"}, ConditionRelation::Same},
+    // One list of values, however it is put.
+    {{"VO=0.5V or 4.5V, VDD=5V", ""}, {"VO = 4.50/0.5 VDD = 5", ""}, ConditionRelation::Same},
+    {{"VO=0.5V or 4.5V", ""}, {"VO=0.5V or 4.6V", ""}, ConditionRelation::Unordered},
+    {{"VI=0/5", ""}, {"VI=0/10", ""}, ConditionRelation::Unordered},
     {{"VCC=2 to 6", ""}, {"VCC=4.5 V", ""}, ConditionRelation::Milder},
 };
 
@@ -75,7 +87,7 @@ TEST(Conditions, OnlyOneQuantityWithTwoValuesContradicts) {
 }
 
 TEST(Conditions, EveryChangedDigitIsSeen) {
-    for (std::string const form : {"VDD=#V", "ID=#mA, VGS=4V", "f=#kHz", "Ta=#5°C", "RL=#kΩ", "pulse of #0 µs", "# cells", "VIN=VOUT+#V", "t<#ms"}) {
+    for (std::string const form : {"VDD=#V", "ID=#mA, VGS=4V", "f=#kHz", "Ta=#5°C", "RL=#kΩ", "pulse of #0 µs", "# cells", "VIN=VOUT+#V", "t<#ms", "VO=#/9", "VI=0/# VDD=5"}) {
         auto filled = [&](char digit) {
             std::string text = form;
             text[text.find('#')] = digit;

@@ -169,6 +169,99 @@ TEST(ParameterPairing, IsNotSureOfALoneNumberWhereVersionsAreNamedInOneSheetOnly
     EXPECT_LT(confidenceOf(reference, candidate), 0.8);
 }
 
+// What tells the rows apart stands in the name here and in a heading there.
+TEST(ParameterPairing, FindsTheRowThatSharesTheTellingWords) {
+    std::vector<RowText> const reference{{.name = "pulse width", .symbol = "tW", .condition = "CK HIGH or LOW, VCC = 2 V", .min = "75", .unit = "ns", .canonical = "pulse-width"},
+                                         {.name = "pulse width", .symbol = "tW", .condition = "RST LOW, VCC = 2 V", .min = "75", .unit = "ns", .canonical = "pulse-width"}};
+    std::vector<RowText> const candidate{
+        {.name = "reset RST pulse width LOW", .symbol = "tW", .condition = "VCC = 2.0", .min = "75", .unit = "ns", .canonical = "pulse-width"},
+        {.name = "clock CK pulse width HIGH or LOW", .symbol = "tW", .condition = "VCC = 2.0", .min = "75", .unit = "ns", .canonical = "pulse-width"}};
+    EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p2"}, {"p2", "p1"}}));
+    EXPECT_GT(confidenceOf(reference, candidate, 0), 0.8);
+    EXPECT_GT(confidenceOf(reference, candidate, 1), 0.8);
+}
+
+// The typical values at 25 °C tell which name is which; the rows over temperature follow.
+TEST(ParameterPairing, RowsOfOneNameGoWhereOthersOfItWent) {
+    auto rows = [](std::vector<std::string> const& names, std::vector<std::string> const& typical) {
+        std::vector<RowText> list;
+        for (std::size_t n = 0; n < names.size(); ++n) {
+            for (std::string const supply : {"2", "4.5", "6"}) {
+                list.push_back({.name = names[n],
+                                .symbol = "tW",
+                                .condition = "VCC=" + supply + "V",
+                                .min = "7" + supply,
+                                .typ = typical[n] + supply,
+                                .unit = "ns",
+                                .canonical = "pulse-width",
+                                .variant = "25 °C"});
+                list.push_back({.name = names[n],
+                                .symbol = "tW",
+                                .condition = "VCC=" + supply + "V",
+                                .min = "9" + supply,
+                                .unit = "ns",
+                                .canonical = "pulse-width",
+                                .variant = "-40 to 85 °C"});
+            }
+        }
+        return list;
+    };
+    auto const reference = rows({"ACP pulse width", "BCP pulse width"}, {"1", "2"});
+    auto const candidate = rows({"storing clock pulse width", "moving clock pulse width"}, {"2", "1"});
+    Datasheet const r = sheetOf(reference, "QX17");
+    Datasheet const c = sheetOf(candidate, "ZL99");
+    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    ASSERT_EQ(pairing.pairs.size(), 12U);
+    for (auto const& pair : pairing.pairs) {
+        EXPECT_EQ(pair.candidate, (pair.reference + 6) % 12);
+        EXPECT_GT(pair.confidence, 0.8);
+    }
+}
+
+TEST(ParameterPairing, LeavesVersionsApartThatTheOtherSheetNamesToo) {
+    std::vector<RowText> const reference{{.name = "Offset", .symbol = "VIO", .max = "5", .unit = "mV", .variant = "LQ20A"},
+                                         {.name = "Offset", .symbol = "VIO", .max = "7", .unit = "mV", .variant = "LQ20V"}};
+    std::vector<RowText> const candidate{{.name = "Input offset", .symbol = "VIO", .max = "7", .unit = "mV", .variant = "LQ10A"},
+                                         {.name = "Input offset", .symbol = "VIO", .max = "5", .unit = "mV", .variant = "LQ20A, LQ30A"}};
+    EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p2"}}));
+    AlignOptions chosen;
+    chosen.referenceVariant = "LQ20V";
+    chosen.candidateVariant = "LQ10A";
+    EXPECT_EQ(partners(reference, candidate, chosen), (Partners{{"p2", "p1"}}));
+}
+
+// The sheet of one part against a sheet of several.
+TEST(ParameterPairing, ARowWithoutAVersionIsOfTheSheetsOwnPart) {
+    std::vector<RowText> const reference{{.name = "Adjust pin current", .symbol = "IADJ", .typ = "46", .max = "100", .unit = "µA", .canonical = "adjust-pin-current"}};
+    std::vector<RowText> const candidate{
+        {.name = "Adjustment pin current", .symbol = "IADJ", .typ = "50", .max = "100", .unit = "µA", .canonical = "adjust-pin-current", .variant = "QX11"},
+        {.name = "Adjustment pin current", .symbol = "IADJ", .typ = "50", .max = "100", .unit = "µA", .canonical = "adjust-pin-current", .variant = "QX17"}};
+    EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p2"}}));
+    EXPECT_GT(confidenceOf(reference, candidate), 0.8);
+}
+
+// Ambient 85 °C here, up to 85 °C there; what is for 125 °C is another thing.
+TEST(ParameterPairing, TheHotEndStandsForTheRange) {
+    auto row = [](std::string const& variant, std::string const& max, std::string const& name = "Quiescent current") {
+        return RowText{.name = name, .symbol = "IDD", .condition = "VDD=5V", .max = max, .unit = "µA", .canonical = "supply-current", .variant = variant};
+    };
+    std::vector<RowText> const reference{row("-40°C", "20"), row("+25°", "20"), row("+85°C", "150")};
+    std::vector<RowText> const candidate{row("TA = 25°C", "5", "Quiescent device current"), row("-40 to 85°C", "150", "Quiescent device current"),
+                                         row("-55 to 125°C", "150", "Quiescent device current")};
+    auto const found = partners(reference, candidate);
+    EXPECT_EQ(found.at("p2"), "p1");
+    EXPECT_EQ(found.at("p3"), "p2");
+    EXPECT_LT(confidenceOf(reference, candidate, 0), 0.8);
+    EXPECT_GT(confidenceOf(reference, candidate, 1), 0.8);
+    EXPECT_GT(confidenceOf(reference, candidate, 2), 0.8);
+}
+
+TEST(ParameterPairing, AConditionInTheValueColumnsIsNoPartnerForAValue) {
+    std::vector<RowText> const reference{{.name = "Line regulation", .symbol = "LR", .max = "50", .unit = "mV", .canonical = "line-regulation"}};
+    std::vector<RowText> const candidate{{.name = "Line regulation", .symbol = "LR", .max = "(7 ≤ VIN ≤ 25)", .unit = "V", .canonical = "line-regulation"}};
+    EXPECT_TRUE(partners(reference, candidate).empty());
+}
+
 TEST(ParameterPairing, StaysBoundedOnRepetitiveTables) {
     std::vector<RowText> reference;
     std::vector<RowText> candidate;

@@ -49,6 +49,27 @@ TEST(CompareDatasheets, AnUnknownVariantIsAUsageErrorThatListsThoseThatExist) {
     EXPECT_EQ(comparison.error().message, "variant \"FW-9\" was not found; the sheet has FW-1 AB, FW-1 CD");
 }
 
+// "Characteristics of FW-21", then a table of FW-22: no column names them.
+TEST(CompareDatasheets, AVersionMayBeNamedInTheTitleOfItsTableOnly) {
+    auto made = sheet("4.305");
+    made.ordering.clear();
+    made.parameters.push_back(made.parameters.front());
+    made.parameters.back().id = "p2";
+    for (std::string const number : {"1", "2"}) {
+        model::Table table;
+        table.id = "t" + number;
+        table.page = 3;
+        table.kind = model::TableKind::Specification;
+        table.caption = "Characteristics of FW-2" + number;
+        made.tables.push_back(table);
+        made.parameters[number == "1" ? 0 : 1].table = table.id;
+    }
+    EXPECT_EQ(knownVariants(made), (std::vector<std::string>{"FW-21", "FW-22"}));
+    auto const comparison = compareDatasheets(made, sheet("4.305"), {.referenceVariant = "FW-22", .candidateVariant = {}}, builtIn());
+    ASSERT_TRUE(comparison);
+    for (auto const& pair : comparison->pairs) EXPECT_NE(pair.reference, "p1");
+}
+
 TEST(CompareDatasheets, VariantsAreFoundAsPrintedOrFolded) {
     std::vector<std::string> const known = {"FW-1 AB", "FW-1 CD"};
     EXPECT_EQ(findVariant(known, "FW-1 CD"), "FW-1 CD");

@@ -1,0 +1,74 @@
+// Tested by tests/src/compare/telling_words_test.cpp.
+#include "compare/telling_words.h"
+
+#include <algorithm>
+
+#include "text/fold.h"
+#include "text/utf8.h"
+
+namespace standin::compare {
+
+namespace {
+
+bool isWordSign(char c) { return text::isAsciiLetter(c) || text::isAsciiDigit(c) || static_cast<unsigned char>(c) >= 0x80U; }
+
+std::vector<Key> wordsOf(std::string_view printed) {
+    std::string const folded = text::asciiLower(text::foldForComparison(printed));
+    std::vector<Key> words;
+    for (std::size_t at = 0; at < folded.size();) {
+        std::size_t const begin = at;
+        while (at < folded.size() && isWordSign(folded[at])) ++at;
+        if (at == begin) {
+            ++at;
+        } else if (!text::isAsciiDigit(folded[begin])) {
+            words.push_back(hashOf(std::string_view(folded).substr(begin, at - begin)));
+        }
+    }
+    std::sort(words.begin(), words.end());
+    words.erase(std::unique(words.begin(), words.end()), words.end());
+    return words;
+}
+
+std::size_t countIn(std::vector<Key> const& words, std::vector<Key> const& others) {
+    return static_cast<std::size_t>(std::count_if(words.begin(), words.end(), [&](Key word) { return std::binary_search(others.begin(), others.end(), word); }));
+}
+
+std::vector<Key> const kNone;
+
+}  // namespace
+
+void TellingWords::add(int row, std::string const& kin, std::string_view text) {
+    auto const [entry, isNew] = m_rows.try_emplace(row);
+    if (!isNew) return;
+    entry->second = {kin, wordsOf(text), {}, false};
+    Kin& group = m_kin[kin];
+    ++group.rows;
+    for (Key const word : entry->second.words) ++group.count[word];
+}
+
+std::vector<Key> const& TellingWords::of(int row) const {
+    auto const found = m_rows.find(row);
+    return found == m_rows.end() ? kNone : found->second.words;
+}
+
+std::vector<Key> const& TellingWords::telling(int row) const {
+    auto const found = m_rows.find(row);
+    if (found == m_rows.end()) return kNone;
+    Row const& entry = found->second;
+    if (!entry.told) {
+        Kin const& kin = m_kin.at(entry.kin);
+        std::copy_if(entry.words.begin(), entry.words.end(), std::back_inserter(entry.telling), [&](Key word) { return kin.count.at(word) < kin.rows; });
+        entry.told = true;
+    }
+    return entry.telling;
+}
+
+double tellingLikeness(TellingWords const& reference, int i, TellingWords const& candidate, int j) {
+    auto const& r = reference.telling(i);
+    auto const& c = candidate.telling(j);
+    if (r.empty() && c.empty()) return 0;
+    std::size_t const met = countIn(r, candidate.of(j)) + countIn(c, reference.of(i));
+    return static_cast<double>(met) / static_cast<double>(r.size() + c.size());
+}
+
+}  // namespace standin::compare

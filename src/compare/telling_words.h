@@ -1,0 +1,50 @@
+// Which words of a row tell it from the other rows of its parameter in the same sheet.
+// One sheet has them in the name ("pulse width, reset LOW"), another in a heading
+// or in the condition ("RST LOW"): a word counts wherever it stands.
+//
+//     TellingWords words;
+//     words.add(3, "pulse-width", "pulse width VCC = 2 V; RST LOW");
+//     words.add(4, "pulse-width", "pulse width VCC = 2 V; CK HIGH");
+//     tellingLikeness(words, 3, other, 7)       // 1 where row 7 is told by "RST" and "LOW" too
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include "compare/text_keys.h"
+
+namespace standin::compare {
+
+class TellingWords {
+public:
+    // `kin`: what the rows of one parameter have in common (its id, its symbol).
+    // Words begin with a letter; numbers are compared as values elsewhere.
+    void add(int row, std::string const& kin, std::string_view text);
+
+    // All words of the row, sorted, each once; none for a row that was not added.
+    [[nodiscard]] std::vector<Key> const& of(int row) const;
+    // Those that not every row of its kin has; to be asked once all rows are added.
+    [[nodiscard]] std::vector<Key> const& telling(int row) const;
+
+private:
+    struct Kin {
+        int rows = 0;
+        std::unordered_map<Key, int> count;  // rows that have the word
+    };
+    struct Row {
+        std::string kin;
+        std::vector<Key> words;
+        mutable std::vector<Key> telling;
+        mutable bool told = false;
+    };
+    std::unordered_map<std::string, Kin> m_kin;
+    std::unordered_map<int, Row> m_rows;
+};
+
+// 0 … 1: the share of both rows' telling words that the other row has; 0 where neither
+// has any.
+[[nodiscard]] double tellingLikeness(TellingWords const& reference, int i, TellingWords const& candidate, int j);
+
+}  // namespace standin::compare
