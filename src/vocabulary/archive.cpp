@@ -241,6 +241,13 @@ void visit(Archive& archive, CautionEntry& entry) {
 }
 
 template <class Archive>
+void visit(Archive& archive, HistoryWords& words) {
+    for (auto* list : {&words.revision, &words.first, &words.editorial, &words.from, &words.to, &words.was, &words.added, &words.removed, &words.place, &words.fillers}) {
+        visitList(archive, *list);
+    }
+}
+
+template <class Archive>
 void visit(Archive& archive, Family& family) {
     visit(archive, family.id);
     visit(archive, family.title);
@@ -309,6 +316,7 @@ void visitStore(Archive& archive, Vocabulary::Store& store) {
     visitList(archive, store.derived);
     visitList(archive, store.benchTests);
     visitList(archive, store.sampleRules);
+    visit(archive, store.history);
     visitList(archive, store.cautions);
     visitList(archive, store.statements);
     visitList(archive, store.families);

@@ -399,6 +399,32 @@ void readBenchTest(json const& object, std::vector<BenchTestEntry>& list) {
     }
 }
 
+void readHistory(json const& file, HistoryWords& words) {
+    json const* object = member(file, "history");
+    if (object == nullptr) {
+        return;
+    }
+    if (!object->is_object()) {
+        throw Wrong{"\"history\" must be an object"};
+    }
+    for (auto const& [key, list] : {std::pair{"revision", &words.revision},
+                                    {"first", &words.first},
+                                    {"editorial", &words.editorial},
+                                    {"from", &words.from},
+                                    {"to", &words.to},
+                                    {"was", &words.was},
+                                    {"added", &words.added},
+                                    {"removed", &words.removed},
+                                    {"place", &words.place},
+                                    {"fillers", &words.fillers}}) {
+        eachText(listMember(*object, key), key, [&known = *list](std::string const& word) {
+            if (std::find(known.begin(), known.end(), word) == known.end()) {
+                known.push_back(word);
+            }
+        });
+    }
+}
+
 void readFile(json const& file, Vocabulary::Store& store) {
     if (!file.is_object() || textMember(file, "schema") != "standin.vocabulary/1") {
         throw Wrong{"\"schema\" must be \"standin.vocabulary/1\""};
@@ -455,6 +481,7 @@ void readFile(json const& file, Vocabulary::Store& store) {
     }
     eachText(listMember(file, "sample_rules"), "sample_rules", [&](std::string const& text) { store.sampleRules.push_back(text); });
     eachText(listMember(file, "statements"), "statements", [&](std::string const& text) { store.statements.push_back(text); });
+    readHistory(file, store.history);
 }
 
 }  // namespace

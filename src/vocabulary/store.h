@@ -59,6 +59,7 @@ struct Vocabulary::Store {
     std::vector<DerivedEntry> derived;
     std::vector<BenchTestEntry> benchTests;
     std::vector<std::string> sampleRules;
+    HistoryWords history;
     std::deque<CautionEntry> cautions;
     std::vector<std::string> statements;
     std::vector<Family> families;

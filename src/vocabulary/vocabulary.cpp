@@ -83,6 +83,8 @@ std::span<BenchTestEntry const> Vocabulary::benchTests() const { return m_store-
 
 std::vector<std::string> const& Vocabulary::sampleRules() const { return m_store->sampleRules; }
 
+HistoryWords const& Vocabulary::historyWords() const { return m_store->history; }
+
 std::vector<ParameterEntry const*> Vocabulary::parameters() const {
     std::vector<ParameterEntry const*> all;
     all.reserve(m_store->parameters.size());

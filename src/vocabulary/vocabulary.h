@@ -4,7 +4,7 @@
 // This folder includes model/ and quantity/ only (and nlohmann-json in its .cpp files).
 //
 // Defines: Role, Bound, ParameterEntry, FeatureState, FeatureConcern, FeatureEntry,
-// DerivedEntry, CautionEntry, Query, Match, FeatureStatement, Topic, Vocabulary.
+// DerivedEntry, CautionEntry, HistoryWords, Query, Match, FeatureStatement, Topic, Vocabulary.
 //
 //     auto vocabulary = Vocabulary::builtIn();
 //     std::string family = vocabulary->detectFamily(names, symbols, firstPageText);
@@ -28,7 +28,9 @@
 //      "bench_tests": [{"id", "title", "parameters": [..], "features": [..], "kinds": [..], "cautions": [..], "procedure", "setup", "limits",
 //                       "candidate_limits", "fallback"}],
 //      "sample_rules": [..],
-//      "cautions":   [{"id", "when", "text", "check"}],  "statements": [..]}
+//      "cautions":   [{"id", "when", "text", "check"}],  "statements": [..],
+//      "history": {"revision", "first", "editorial", "from", "to", "was", "added", "removed", "place",
+//                  "fillers": [..]}}   what revision histories are written in
 #pragma once
 
 #include <cstdint>
@@ -135,6 +137,18 @@ struct CautionEntry {
     std::string check;  // one action, for explanations: "Check … ."
 };
 
+// Words and phrases that revision histories are written in, of all languages together.
+struct HistoryWords {
+    std::vector<std::string> revision;        // in front of a revision's letter or number: "Rev", "版本"
+    std::vector<std::string> first;           // "first issue": nothing was changed
+    std::vector<std::string> editorial;       // "spelling": changes that the sheet itself calls no change of content
+    std::vector<std::string> from, to;        // "from 40 A to 32 A"
+    std::vector<std::string> was;             // "32 A (was 40 A)"
+    std::vector<std::string> added, removed;  // "added the layout section": what only one of the two revisions has
+    std::vector<std::string> place;           // stand beside a heading that says where: "in", "section"
+    std::vector<std::string> fillers;         // say nothing about what was changed: "changed", "the", "table"
+};
+
 // One printed row to be recognised. Views must live during the call only.
 struct Query {
     std::string_view name;    // empty: none printed
@@ -191,6 +205,8 @@ public:
     // In the order in which they are listed, and the rules for samples.
     [[nodiscard]] std::span<BenchTestEntry const> benchTests() const;
     [[nodiscard]] std::vector<std::string> const& sampleRules() const;
+    // Words of every file that was added, each once in the order of the data.
+    [[nodiscard]] HistoryWords const& historyWords() const;
     [[nodiscard]] std::vector<std::string> families() const;  // ids, without "generic"
     [[nodiscard]] std::string familyTitle(std::string_view family) const;
 

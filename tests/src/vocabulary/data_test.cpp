@@ -113,5 +113,13 @@ TEST(VocabularyData, ReferencesResolve) {
     EXPECT_GE(builtIn().families().size(), 11U);
 }
 
+TEST(VocabularyData, RevisionHistoriesHaveTheirWords) {
+    auto const& words = builtIn().historyWords();
+    for (auto const* list : {&words.revision, &words.first, &words.editorial, &words.from, &words.to, &words.was, &words.added, &words.removed, &words.place, &words.fillers}) {
+        EXPECT_FALSE(list->empty());
+        EXPECT_EQ(std::set<std::string>(list->begin(), list->end()).size(), list->size());
+    }
+}
+
 }  // namespace
 }  // namespace standin::vocabulary

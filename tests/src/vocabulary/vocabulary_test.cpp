@@ -109,6 +109,14 @@ TEST(Vocabulary, UserFilesAddAndReplace) {
     EXPECT_NE(builtIn().find("overcharge-detect-voltage"), nullptr);
 }
 
+TEST(Vocabulary, UserFilesAddWordsOfRevisionHistories) {
+    auto vocabulary = std::move(*Vocabulary::builtIn());
+    auto const before = vocabulary.historyWords().editorial.size();
+    ASSERT_TRUE(vocabulary.add(R"({"schema": "standin.vocabulary/1", "history": {"editorial": ["commas set right", "spelling"]}})"));
+    EXPECT_EQ(vocabulary.historyWords().editorial.size(), before + 1);
+    EXPECT_EQ(vocabulary.historyWords().editorial.back(), "commas set right");
+}
+
 TEST(Vocabulary, WrongUserFilesAreRefusedWithThePlace) {
     struct Case {
         char const* json;
@@ -123,6 +131,8 @@ TEST(Vocabulary, WrongUserFilesAreRefusedWithThePlace) {
         {R"({"schema": "standin.vocabulary/1", "parameters": [{}]})", "no \"id\""},
         {R"({"schema": "standin.vocabulary/1", "features": [{"id": "f", "changes": [{"level": 9}]}]})", "\"level\""},
         {R"({"schema": "standin.vocabulary/1", "parameters": 3})", "\"parameters\" must be a list"},
+        {R"({"schema": "standin.vocabulary/1", "history": ["spelling"]})", "\"history\" must be an object"},
+        {R"({"schema": "standin.vocabulary/1", "history": {"was": "was"}})", "\"was\" must be a list"},
     };
     for (auto const& wrong : cases) {
         auto vocabulary = std::move(*Vocabulary::builtIn());
