@@ -1,0 +1,120 @@
+#include "compare/revision_history.h"
+
+#include <gtest/gtest.h>
+
+#include "support/datasheet_builder.h"
+
+namespace standin::compare {
+namespace {
+
+using model::SectionKind;
+using model::TableKind;
+using support::SheetBuilder;
+
+vocabulary::HistoryWords const& words() {
+    static vocabulary::Vocabulary const vocabulary = *vocabulary::Vocabulary::builtIn();
+    return vocabulary.historyWords();
+}
+
+std::vector<std::string> textsOf(HistoryEntry const& entry) {
+    std::vector<std::string> texts;
+    for (auto const& statement : entry.statements) texts.push_back(statement.text);
+    return texts;
+}
+
+SheetBuilder sheetOf(std::string const& part) {
+    SheetBuilder sheet(part);
+    sheet.sentence("The lamp is lit while the beam is broken.").sentence("A green case protects it from rain and snow.");
+    return sheet;
+}
+
+SheetBuilder sheetWith(std::vector<std::vector<std::string>> const& rows) {
+    SheetBuilder sheet = sheetOf("QX17");
+    sheet.section(SectionKind::Revision, "Revision history");
+    sheet.table(TableKind::Revision, rows);
+    return sheet;
+}
+
+using Texts = std::vector<std::string>;
+
+TEST(RevisionHistory, RowsOfATableInWhateverOrderOfColumns) {
+    for (auto const& rows :
+         {std::vector<Texts>{{"Revision", "Date", "Change"}, {"A", "2018-02-19", "First issue"}, {"C", "2022-03-30", "Lamp current 5 mA (was 7 mA). Spelling."}},
+          std::vector<Texts>{{"Date", "Change", "Revision"}, {"2018-02-19", "First issue", "A"}, {"2022-03-30", "Lamp current 5 mA (was 7 mA). Spelling.", "C"}}}) {
+        auto const entries = readHistory(sheetWith(rows).build(), words());
+        ASSERT_EQ(entries.size(), 2U);
+        EXPECT_EQ(entries[0].revision, "A");
+        EXPECT_TRUE(entries[0].statements.empty());
+        EXPECT_EQ(entries[1].revision, "C");
+        EXPECT_EQ(entries[1].date, 20220330);
+        EXPECT_EQ(textsOf(entries[1]), (Texts{"Lamp current 5 mA (was 7 mA).", "Spelling."}));
+    }
+}
+
+TEST(RevisionHistory, AColumnOfPagesTellsWhereToLook) {
+    auto const entries = readHistory(sheetWith({{"Version", "Date", "Page", "Description"},
+                                                {"1.0", "2011/08/29", "ALL", "New release"},
+                                                {"1.1", "2011/10/25", "7,10", "Add lamp delay"},
+                                                {"", "", "9", "Revise beam text"}})
+                                         .build(),
+                                     words());
+    ASSERT_EQ(entries.size(), 2U);
+    EXPECT_EQ(entries[1].revision, "1.1");
+    ASSERT_EQ(entries[1].statements.size(), 2U);
+    EXPECT_EQ(entries[1].statements[0].page, 7);
+    EXPECT_EQ(entries[1].statements[1].text, "Revise beam text");
+    EXPECT_EQ(entries[1].statements[1].page, 9);
+}
+
+TEST(RevisionHistory, ARowWithoutARevisionGoesOnWithTheOneBefore) {
+    auto const entries = readHistory(sheetWith({{"Document", "Release date", "Status"},
+                                                {"QX17 v.4", "20150126", "Product"},
+                                                {"Changes:", "• Table 7: lamp delay corrected. • Types QX17N removed."},
+                                                {"QX17 v.3", "20111212", "Product"}})
+                                         .build(),
+                                     words());
+    ASSERT_EQ(entries.size(), 2U);
+    EXPECT_EQ(entries[0].revision, "4");
+    EXPECT_EQ(textsOf(entries[0]), (Texts{"Table 7: lamp delay corrected.", "Types QX17N removed."}));
+    EXPECT_EQ(entries[1].revision, "3");
+}
+
+TEST(RevisionHistory, LinesWithLeadersAndPages) {
+    SheetBuilder sheet("QX17");
+    sheet.section(SectionKind::Revision, "4 Revision History");
+    sheet.sentence("NOTE: page numbers of earlier revisions may differ.");
+    sheet.sentence("Changes from Revision B (May 2018) to Revision C (June 2020) Page");
+    sheet.sentence("• Added lamp delay ..................................................... 7");
+    sheet.sentence("• Changed text from: \"The lamp is red.\"");
+    sheet.sentence("To: \"The lamp is green.\" in the Lamps section ............................");
+    sheet.sentence("12");
+    sheet.sentence("Changes from Original (March 2017) to Revision A Page");
+    sheet.sentence("• Changed Features ......................1");
+    auto const entries = readHistory(sheet.build(), words());
+    ASSERT_EQ(entries.size(), 2U);
+    EXPECT_EQ(entries[0].revision, "C");
+    EXPECT_EQ(entries[0].earlier, "B");
+    EXPECT_EQ(entries[0].date, 20200600);
+    ASSERT_EQ(entries[0].statements.size(), 2U);
+    EXPECT_EQ(entries[0].statements[0].text, "Added lamp delay");
+    EXPECT_EQ(entries[0].statements[0].page, 7);
+    EXPECT_EQ(entries[0].statements[1].text, "Changed text from: \"The lamp is red.\" To: \"The lamp is green.\" in the Lamps section");
+    EXPECT_EQ(entries[0].statements[1].page, 12);
+    EXPECT_EQ(entries[1].revision, "A");
+    EXPECT_EQ(textsOf(entries[1]), Texts{"Changed Features"});
+}
+
+TEST(RevisionHistory, LinesThatBeginWithTheRevision) {
+    SheetBuilder sheet("QX17");
+    sheet.section(SectionKind::Revision, "修订历史");
+    sheet.sentence("V1.0 2019-01 初版");
+    sheet.sentence("V1.1 2020-05 灯电流改为5 mA");
+    auto const entries = readHistory(sheet.build(), words());
+    ASSERT_EQ(entries.size(), 2U);
+    EXPECT_EQ(entries[1].revision, "1.1");
+    EXPECT_EQ(entries[1].date, 20200500);
+    EXPECT_EQ(entries[1].statements.size(), 1U);
+}
+
+}  // namespace
+}  // namespace standin::compare
