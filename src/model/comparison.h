@@ -71,6 +71,7 @@ struct Finding {
     std::string caution;  // caution id, or empty
     std::string consequenceOf;  // finding id, or empty
     std::vector<std::string> affects;  // parameter ids, "r:p3" / "c:p7"
+    std::vector<std::string> regarding;  // ids of other findings that this one speaks of
     std::optional<Side> reference;
     std::optional<Side> candidate;
     ConditionRelation conditions = ConditionRelation::Same;  // of a parameter finding

@@ -52,6 +52,7 @@ Finding findingOf(Json const& json) {
     f.caution = textOf(json, "caution");
     f.consequenceOf = textOf(json, "consequence_of");
     f.affects = textsOf(json, "affects");
+    f.regarding = textsOf(json, "regarding");
     f.reference = sideOf(memberOf(json, "reference"));
     f.candidate = sideOf(memberOf(json, "candidate"));
     return f;

@@ -33,8 +33,8 @@ Json classJson(std::vector<WordingClass> const& classes) { return classes.empty(
 Json findingJson(Finding const& f) {
     Json classes = Json::array();
     for (auto const c : f.classes) classes.push_back(nameOf(c));
-    return Members()
-        .add("id", f.id)
+    Members members;
+    members.add("id", f.id)
         .add("kind", nameOf(f.kind))
         .add("relation", nameOf(f.relation))
         .add("judgement", nameOf(f.judgement))
@@ -53,8 +53,10 @@ Json findingJson(Finding const& f) {
         .add("consequence_of", textOrNull(f.consequenceOf))
         .add("affects", f.affects)
         .add("reference", sideJson(f.reference))
-        .add("candidate", sideJson(f.candidate))
-        .take();
+        .add("candidate", sideJson(f.candidate));
+    // Left out where there are none: records of earlier versions keep their bytes.
+    if (!f.regarding.empty()) members.add("regarding", f.regarding);
+    return std::move(members).take();
 }
 
 Json verdictJson(Verdict const& v) {

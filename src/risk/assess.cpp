@@ -13,9 +13,10 @@
 #include <vector>
 
 #include "compare/coverage_account.h"
-#include "risk/cell_findings.h"
-#include "risk/derived.h"
 #include "model/in_halves.h"
+#include "risk/cell_findings.h"
+#include "risk/claimed_changes.h"
+#include "risk/derived.h"
 #include "risk/judge_parameter.h"
 #include "risk/judge_text.h"
 #include "risk/one_sided_groups.h"
@@ -62,6 +63,7 @@ public:
         limitConsequences();
         groupOneSided(m_comparison.findings, m_called, m_sheets);
         addWorkedOut();
+        setAgainstHistory(m_comparison, m_sheets, m_called);
         sortFindings();
         m_comparison.cautions = collectCautions(m_comparison.findings, m_called, m_sheets.vocabulary());
         m_comparison.statements = m_sheets.vocabulary().generalStatements();

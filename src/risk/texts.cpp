@@ -2,6 +2,7 @@
 // Tested by tests/src/risk/texts_test.cpp, which also looks for words that must not occur.
 #include "risk/texts.h"
 
+#include <algorithm>
 #include <array>
 
 #include <fmt/format.h>
@@ -19,6 +20,7 @@ using quantity::Decimal;
 using vocabulary::Role;
 
 constexpr std::size_t kLongestQuote = 90;
+constexpr std::size_t kMostNamed = 12;  // findings in one sentence
 
 bool takesPrefix(std::string_view unit) {
     for (std::string_view known : {"V", "A", "Ω", "s", "F", "H", "Hz", "W", "C", "T", "J", "m"}) {
@@ -364,6 +366,43 @@ std::string chapterExplanation(Relation relation) {
 std::string furtherRows(std::size_t count) { return fmt::format(" (and {} more {})", count, count == 1 ? "row" : "rows"); }
 
 std::string furtherLines(std::size_t count) { return fmt::format(" (and {} more {})", count, count == 1 ? "line" : "lines"); }
+
+std::string unmentionedTitle(std::size_t count) {
+    return count == 1 ? "The revision history does not mention one difference that was found"
+                      : fmt::format("The revision history does not mention {} differences that were found", count);
+}
+
+std::string unmentionedExplanation(std::string_view side, std::string_view from, std::string_view to, std::vector<std::string> const& gravest, std::size_t further, bool complete) {
+    std::string text = fmt::format("The {} lists its changes", side);
+    if (!from.empty()) text += fmt::format(" since revision {}", from);
+    if (!to.empty()) text += fmt::format(" up to {}", to);
+    text += ". Nothing in that list names: ";
+    std::vector<std::string_view> named;
+    std::size_t others = 0;
+    for (auto const& title : gravest) {
+        if (std::find(named.begin(), named.end(), title) != named.end()) continue;  // said once for all of one title
+        if (named.size() == kMostNamed) ++others;
+        else named.emplace_back(title);
+    }
+    for (std::size_t i = 0; i < named.size(); ++i) text += fmt::format("{}{}", i == 0 ? "" : "; ", named[i]);
+    if (others > 0) text += fmt::format("; and {} more above a note", others);
+    if (further > 0) text += fmt::format("{}{} {}", gravest.empty() ? "" : "; and ", further, further == 1 ? "note" : "notes");
+    text += ".";
+    if (!complete) text += fmt::format(" The list begins after revision {}: what changed before its first entry is not told.", from);
+    return text + " Judge each by itself, and ask the maker.";
+}
+
+std::string notMentioned(std::string_view side) { return fmt::format("The revision history of the {} does not mention it.", side); }
+
+std::string claimTitle(std::string_view statement) { return fmt::format("Change stated in the revision history was not found: {}", shortened(statement, kLongestQuote)); }
+
+std::string claimExplanation(std::string_view side, std::string_view revision, int page) {
+    std::string text = fmt::format("The revision history of the {} states this", side);
+    if (!revision.empty()) text += fmt::format(" for revision {}", revision);
+    text += ", and no difference that corresponds was found.";
+    text += page > 0 ? fmt::format(" It names page {}: look there, and at the same place of the other sheet.", page) : std::string(" Look at the place in both sheets.");
+    return text;
+}
 
 std::string pinTitle(model::Finding const& finding, bool misfit) {
     auto const name = [](std::optional<model::Side> const& side) { return side ? shortened(side->text.substr(0, side->text.find(" | ", side->text.find(" | ") == std::string::npos ? 0 : side->text.find(" | ") + 3)), 40) : std::string(); };

@@ -54,6 +54,18 @@ struct ChapterCounts {
 [[nodiscard]] std::string furtherRows(std::size_t count);
 [[nodiscard]] std::string furtherLines(std::size_t count);
 
+// What the revision history of the newer sheet (`side`: "reference", "candidate") does
+// not mention, and what it claims and nothing shows. `from`, `to`: revisions as printed.
+[[nodiscard]] std::string unmentionedTitle(std::size_t count);
+// `gravest`: titles of those above a note, of which the first are named; `further`: how many are notes. `complete`: the history reaches back to `from`.
+[[nodiscard]] std::string unmentionedExplanation(std::string_view side, std::string_view from, std::string_view to, std::vector<std::string> const& gravest, std::size_t further,
+                                                 bool complete);
+// To be put behind the explanation of each of them.
+[[nodiscard]] std::string notMentioned(std::string_view side);
+[[nodiscard]] std::string claimTitle(std::string_view statement);
+// `page`: where the history says it stands; 0: it does not say.
+[[nodiscard]] std::string claimExplanation(std::string_view side, std::string_view revision, int page);
+
 [[nodiscard]] std::string pinTitle(model::Finding const& finding, bool misfit);
 [[nodiscard]] std::string pinExplanation(model::Finding const& finding, bool misfit);
 [[nodiscard]] std::string packageTitle(model::Finding const& finding);

@@ -141,6 +141,27 @@ INSTANTIATE_TEST_SUITE_P(Testdata, DemoPair, testing::Values("protection", "regu
     return name;
 });
 
+// What the revision history claims is answered, and what it does not claim is named.
+TEST(DemoRevisions, TheHistoryIsSetAgainstWhatWasFound) {
+    auto const folder = fmt::format("{}/mosfet/", STANDIN_TESTDATA);
+    std::ifstream file(folder + "planted.json");
+    auto const expected = Json::parse(file);
+    auto const comparison = compareFiles(folder + expected.at("reference").get<std::string>(), folder + expected.at("candidate").get<std::string>());
+    std::set<std::string> unmentioned;
+    for (auto const& f : comparison.findings) {
+        unmentioned.insert(f.regarding.begin(), f.regarding.end());
+        EXPECT_EQ(f.title.find("was not found"), std::string::npos) << describe(f);
+    }
+    std::set<std::string> unclaimed;
+    for (auto const& planted : expected.at("planted")) {
+        for (auto const& f : comparison.findings) {
+            if (!planted.at("claimed").get<bool>() && isPlanted(f, planted)) unclaimed.insert(f.id);
+        }
+    }
+    EXPECT_EQ(unclaimed.size(), 1U);
+    EXPECT_EQ(unmentioned, unclaimed);
+}
+
 // A sheet against itself is silent, coverage apart.
 class DemoSheet : public testing::TestWithParam<char const*> {};
 

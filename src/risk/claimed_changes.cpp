@@ -1,0 +1,403 @@
+// Claims are matched to things: rows of both sheets, whether they differ or not, and
+// findings of other kinds. The thing that holds most of a claim's words is what it is
+// about, so that "pulsed drain current" is not answered by a changed "drain current". A
+// claim with values fits only where the older sheet prints the one or the newer the other.
+//
+// Tested by tests/src/risk/claimed_changes_test.cpp.
+#include "risk/claimed_changes.h"
+
+#include <algorithm>
+#include <optional>
+#include <set>
+#include <unordered_map>
+#include <utility>
+
+#include "compare/change_claims.h"
+#include "compare/finding_id.h"
+#include "compare/revision_order.h"
+#include "compare/succession.h"
+#include "risk/texts.h"
+
+namespace standin::risk {
+
+namespace {
+
+using compare::ChangeClaim;
+using compare::ClaimToken;
+using compare::HistoryEntry;
+using compare::HistoryStatement;
+using compare::NewerSheet;
+using compare::Succession;
+using model::Finding;
+using model::FindingKind;
+using model::Severity;
+using model::WordingClass;
+
+constexpr double kAbout = 0.6;           // share of a claim's words that a thing has to hold
+constexpr double kTextTolerance = 0.25;  // texts that hold nearly as many as the best are meant too
+constexpr double kSymbolNamed = 0.8;
+constexpr std::size_t kLongestSide = 600;
+
+using Words = std::set<std::string>;
+
+// One sheet's sections in printed order, with the headings that each stands under.
+class Chapters {
+public:
+    explicit Chapters(model::Datasheet const& sheet) : m_sheet(sheet) {
+        for (auto const& section : sheet.sections) {
+            while (!m_open.empty() && m_open.back()->level >= section.level) m_open.pop_back();
+            m_open.push_back(&section);
+            for (auto const* above : m_open) m_titles[section.id].insert(compare::titleKey(above->title));
+            if (section.kind == model::SectionKind::Revision) m_history.insert(section.id);
+        }
+    }
+
+    void addTitles(std::string const& section, Words& titles) const {
+        if (auto const found = m_titles.find(section); found != m_titles.end()) titles.insert(found->second.begin(), found->second.end());
+    }
+    [[nodiscard]] bool isHistory(std::string const& section) const { return m_history.count(section) > 0; }
+
+    // The section that a place stands in: the last heading before it.
+    [[nodiscard]] std::string sectionAt(int page, model::Rect const& box) const {
+        std::string id;
+        for (auto const& section : m_sheet.sections) {
+            if (std::pair(section.page, section.box.y0) <= std::pair(page, box.y0)) id = section.id;
+        }
+        return id;
+    }
+
+    [[nodiscard]] bool inHistory(model::Side const& side) const {
+        for (auto const& table : m_sheet.tables) {
+            bool const history = table.kind == model::TableKind::Revision || isHistory(table.section);
+            if (history && table.page == side.page && table.box.contains(side.box.centre())) return true;
+        }
+        return false;
+    }
+
+private:
+    model::Datasheet const& m_sheet;
+    std::vector<model::Section const*> m_open;
+    std::unordered_map<std::string, Words> m_titles;
+    std::set<std::string> m_history;
+};
+
+// Something that a claim may be about.
+struct Thing {
+    int finding = -1;  // index; -1: a row that does not differ
+    bool row = false;
+    bool inOlder = false;  // which of the two revisions print it
+    bool inNewer = false;
+    Words words;
+    Words symbols;
+    Words older, newer;  // values in each sheet
+    Words titles;        // headings it stands under, in either sheet
+};
+
+void addWords(Words& words, std::string_view text) {
+    for (auto const& token : compare::claimTokens(text)) {
+        if (token.kind != ClaimToken::Kind::Sign) words.insert(token.key);
+    }
+}
+
+// With and without unit: histories often leave it out.
+void addValues(Words& values, std::string_view text) {
+    for (auto const& token : compare::claimTokens(text)) {
+        if (token.kind == ClaimToken::Kind::Quantity) values.insert(token.key);
+    }
+}
+
+bool isQuiet(Finding const& finding) {
+    return finding.relation == model::Relation::Reworded && !finding.classes.empty() &&
+           std::all_of(finding.classes.begin(), finding.classes.end(), [](auto c) { return c == WordingClass::Edit || c == WordingClass::Style; });
+}
+
+bool intersect(Words const& words, compare::TokenKeys const& keys) {
+    return std::any_of(keys.begin(), keys.end(), [&](auto const& key) { return words.count(key) > 0; });
+}
+
+class History {
+public:
+    History(model::Comparison& comparison, SheetView const& sheets, Succession succession)
+        : m_comparison(comparison),
+          m_sheets(sheets),
+          m_succession(std::move(succession)),
+          m_reference(sheets.reference()),
+          m_candidate(sheets.candidate()),
+          m_mentioned(comparison.findings.size(), false) {}
+
+    void run(std::vector<std::vector<std::string>>& called) {
+        collectThings();
+        std::vector<Finding> added = unansweredClaims();
+        if (auto unmentioned = unmentionedChanges()) added.insert(added.begin(), std::move(*unmentioned));
+        nameAdded(added);
+        for (auto& finding : added) {
+            m_comparison.findings.push_back(std::move(finding));
+            called.emplace_back();
+        }
+    }
+
+private:
+    [[nodiscard]] bool candidateIsNewer() const { return m_succession.newer == NewerSheet::Candidate; }
+    [[nodiscard]] std::string_view side() const { return candidateIsNewer() ? "candidate" : "reference"; }
+
+    void addRow(Thing& thing, model::Parameter const* parameter, Words& values, Chapters const& chapters) const {
+        if (parameter == nullptr) return;
+        for (auto const* text : {&parameter->name, &parameter->symbol, &parameter->condition, &parameter->variant}) addWords(thing.words, *text);
+        for (auto const& token : compare::claimTokens(parameter->symbol)) thing.symbols.insert(token.key);
+        for (auto const* value : {&parameter->min, &parameter->typ, &parameter->max}) {
+            if (!*value) continue;
+            addValues(values, (*value)->text);
+            addValues(values, (*value)->text + " " + parameter->unit);
+        }
+        chapters.addTitles(parameter->section, thing.titles);
+    }
+
+    void addSide(Thing& thing, std::optional<model::Side> const& side, Words& values, Chapters const& chapters) const {
+        if (!side) return;
+        addWords(thing.words, side->text);
+        addValues(values, side->text);
+        chapters.addTitles(chapters.sectionAt(side->page, side->box), thing.titles);
+    }
+
+    void setSides(Thing& thing, bool inReference, bool inCandidate) const {
+        thing.inOlder = candidateIsNewer() ? inReference : inCandidate;
+        thing.inNewer = candidateIsNewer() ? inCandidate : inReference;
+    }
+
+    [[nodiscard]] Thing rowThing(std::string const& reference, std::string const& candidate) const {
+        Thing thing;
+        thing.row = true;
+        addRow(thing, m_sheets.referenceParameter(reference), candidateIsNewer() ? thing.older : thing.newer, m_reference);
+        addRow(thing, m_sheets.candidateParameter(candidate), candidateIsNewer() ? thing.newer : thing.older, m_candidate);
+        setSides(thing, !reference.empty(), !candidate.empty());
+        return thing;
+    }
+
+    [[nodiscard]] Thing textThing(int index) const {
+        Finding const& finding = m_comparison.findings[static_cast<std::size_t>(index)];
+        Thing thing;
+        thing.finding = index;
+        addSide(thing, finding.reference, candidateIsNewer() ? thing.older : thing.newer, m_reference);
+        addSide(thing, finding.candidate, candidateIsNewer() ? thing.newer : thing.older, m_candidate);
+        (finding.reference ? m_reference : m_candidate).addTitles(finding.section, thing.titles);
+        setSides(thing, finding.reference.has_value(), finding.candidate.has_value());
+        return thing;
+    }
+
+    [[nodiscard]] bool isOfHistory(Finding const& finding) const {
+        if (finding.reference && (m_reference.isHistory(finding.section) || m_reference.inHistory(*finding.reference))) return true;
+        if (!finding.reference && m_candidate.isHistory(finding.section)) return true;
+        return finding.candidate && m_candidate.inHistory(*finding.candidate);
+    }
+
+    // What a history speaks of: not what was worked out or not compared, nor itself.
+    [[nodiscard]] bool isPrintedChange(Finding const& finding) const {
+        bool const workedOut = finding.kind == FindingKind::Coverage || finding.kind == FindingKind::Derived || finding.kind == FindingKind::Cell;
+        return !workedOut && finding.relation != model::Relation::ConflictInDocument && !isOfHistory(finding);
+    }
+
+    void collectThings() {
+        std::vector<int> findingOfPair(m_comparison.pairs.size(), -1);
+        for (std::size_t i = 0; i < m_comparison.findings.size(); ++i) {
+            Finding const& finding = m_comparison.findings[i];
+            if (!isPrintedChange(finding)) continue;
+            bool const row = finding.kind == FindingKind::Parameter && finding.pair >= 0 && static_cast<std::size_t>(finding.pair) < findingOfPair.size();
+            if (row) findingOfPair[static_cast<std::size_t>(finding.pair)] = static_cast<int>(i);
+            else m_things.push_back(textThing(static_cast<int>(i)));
+        }
+        for (std::size_t p = 0; p < m_comparison.pairs.size(); ++p) {
+            m_things.push_back(rowThing(m_comparison.pairs[p].reference, m_comparison.pairs[p].candidate));
+            m_things.back().finding = findingOfPair[p];
+        }
+    }
+
+    // How much of the claim the thing holds; 0: it can't be meant.
+    static double likeness(ChangeClaim const& claim, Thing const& thing) {
+        if (!claim.places.empty() && !intersect(thing.titles, claim.places)) return 0;
+        bool const values = !claim.from.empty() || !claim.to.empty();
+        if (values && !intersect(thing.older, claim.from) && !intersect(thing.newer, claim.to)) return 0;
+        // An added section explains no change of what was there before.
+        if (claim.subject.empty() && claim.change == compare::ClaimedChange::Added && thing.inOlder) return 0;
+        if (claim.subject.empty() && claim.change == compare::ClaimedChange::Removed && thing.inNewer) return 0;
+        if (claim.subject.empty()) return 1;
+        auto const held = std::count_if(claim.subject.begin(), claim.subject.end(), [&](auto const& key) { return thing.words.count(key) > 0; });
+        double share = static_cast<double>(held) / static_cast<double>(claim.subject.size());
+        for (auto const& symbol : thing.symbols) {
+            bool const named = symbol.size() > 1 && std::find(claim.subject.begin(), claim.subject.end(), symbol) != claim.subject.end();
+            if (named) share = std::max(share, kSymbolNamed);
+        }
+        return share;
+    }
+
+    // Marks the findings that the claim covers; false: there is none.
+    bool cover(ChangeClaim const& claim) {
+        std::vector<double> alike;
+        double best = 0;
+        double bestRow = 0;
+        for (auto const& thing : m_things) {
+            alike.push_back(likeness(claim, thing));
+            best = std::max(best, alike.back());
+            if (thing.row) bestRow = std::max(bestRow, alike.back());
+        }
+        if (best < kAbout) return false;
+        bool found = false;
+        for (std::size_t i = 0; i < m_things.size(); ++i) {
+            Thing const& thing = m_things[i];
+            double const least = std::max(best - kTextTolerance, thing.row ? bestRow : kAbout);
+            if (thing.finding < 0 || alike[i] < kAbout || alike[i] < least) continue;
+            m_mentioned[static_cast<std::size_t>(thing.finding)] = true;
+            found = true;
+        }
+        return found;
+    }
+
+    std::vector<Finding> unansweredClaims() {
+        std::vector<std::string> titles;
+        for (auto const* sheet : {&m_sheets.reference(), &m_sheets.candidate()}) {
+            for (auto const& section : sheet->sections) {
+                if (section.kind != model::SectionKind::Revision) titles.push_back(section.title);
+            }
+        }
+        compare::ClaimReader const reader(m_sheets.vocabulary().historyWords(), titles);
+        struct Read {
+            HistoryEntry const* entry;
+            HistoryStatement const* statement;
+            ChangeClaim claim;
+            bool answered;
+        };
+        std::vector<Read> claims;
+        for (auto const& entry : m_succession.entries) {
+            for (auto const& statement : entry.statements) {
+                Read read{&entry, &statement, reader.read(statement.text), false};
+                if (read.claim.unspecific) mentionQuietOnes();
+                read.answered = read.claim.unspecific || cover(read.claim);
+                claims.push_back(std::move(read));
+            }
+        }
+        std::vector<Finding> findings;
+        for (auto const& read : claims) {
+            // What was changed once more later is answered by the last of its changes.
+            bool const answered = read.answered || std::any_of(claims.begin(), claims.end(), [&](Read const& other) {
+                                      return other.answered && !other.claim.unspecific && other.claim.subject == read.claim.subject && other.claim.places == read.claim.places &&
+                                             !read.claim.from.empty();
+                                  });
+            if (!answered) findings.push_back(unanswered(*read.entry, *read.statement));
+        }
+        return findings;
+    }
+
+    void mentionQuietOnes() {
+        for (std::size_t i = 0; i < m_mentioned.size(); ++i) m_mentioned[i] = m_mentioned[i] || isQuiet(m_comparison.findings[i]);
+    }
+
+    // Revision and date of the sheet itself, in its running heads and properties.
+    [[nodiscard]] bool isOwnIdentity(Finding const& finding) const {
+        if (finding.kind != FindingKind::Document) return false;
+        auto const names = [](std::optional<model::Side> const& side, model::DocumentInfo const& document) {
+            if (!side) return false;
+            Words words;
+            addWords(words, side->text);
+            Words own;
+            addWords(own, document.revision);
+            bool const revision = std::any_of(own.begin(), own.end(), [&](auto const& word) { return words.count(word) > 0; });
+            return revision || compare::dateNumber(side->text) != 0;
+        };
+        return names(finding.reference, m_sheets.reference().document) || names(finding.candidate, m_sheets.candidate().document);
+    }
+
+    std::optional<Finding> unmentionedChanges() {
+        std::vector<std::size_t> list;
+        for (std::size_t i = 0; i < m_comparison.findings.size(); ++i) {
+            Finding const& finding = m_comparison.findings[i];
+            bool const counts = finding.consequenceOf.empty() && finding.severity > Severity::Editorial && isPrintedChange(finding) && !isOwnIdentity(finding);
+            if (counts && !m_mentioned[i] && !membersMentioned(finding)) list.push_back(i);
+        }
+        if (list.empty()) return std::nullopt;
+        std::stable_sort(list.begin(), list.end(), [&](std::size_t a, std::size_t b) { return m_comparison.findings[a].severity > m_comparison.findings[b].severity; });
+        Finding made = note(m_succession.entries.front().place, textOfHistory());
+        std::vector<std::string> gravest;
+        for (std::size_t const index : list) {
+            Finding& finding = m_comparison.findings[index];
+            made.regarding.push_back(finding.id);
+            if (finding.severity > Severity::Note) gravest.push_back(finding.title);
+            finding.explanation += " " + texts::notMentioned(side());
+        }
+        made.title = texts::unmentionedTitle(list.size());
+        made.explanation = texts::unmentionedExplanation(side(), m_succession.from, m_succession.to, gravest, list.size() - gravest.size(), m_succession.complete);
+        return made;
+    }
+
+    // A group is mentioned where everything under it is.
+    [[nodiscard]] bool membersMentioned(Finding const& head) const {
+        bool any = false;
+        for (std::size_t i = 0; i < m_comparison.findings.size(); ++i) {
+            if (m_comparison.findings[i].consequenceOf != head.id) continue;
+            if (!m_mentioned[i]) return false;
+            any = true;
+        }
+        return any && head.kind == FindingKind::Section;
+    }
+
+    [[nodiscard]] std::string textOfHistory() const {
+        std::string text;
+        for (auto const& entry : m_succession.entries) {
+            text += (text.empty() ? "" : " ") + entry.revision + ":";
+            for (auto const& statement : entry.statements) text += " " + statement.text;
+        }
+        return texts::shortened(text, kLongestSide);
+    }
+
+    [[nodiscard]] Finding note(model::Place const& place, std::string text) const {
+        Finding finding;
+        finding.kind = FindingKind::Document;
+        finding.relation = candidateIsNewer() ? model::Relation::OnlyCandidate : model::Relation::OnlyReference;
+        finding.severity = Severity::Note;
+        finding.level = 1;
+        finding.judgement = model::Judgement::Open;
+        model::Side shown;
+        shown.page = place.page;
+        shown.box = place.box;
+        shown.text = std::move(text);
+        (candidateIsNewer() ? finding.candidate : finding.reference) = std::move(shown);
+        return finding;
+    }
+
+    [[nodiscard]] Finding unanswered(HistoryEntry const& entry, HistoryStatement const& statement) const {
+        Finding made = note(statement.place, statement.text);
+        made.title = texts::claimTitle(statement.text);
+        made.explanation = texts::claimExplanation(side(), entry.revision, statement.page);
+        // A change that was not seen may be one that was not read.
+        made.open = true;
+        return made;
+    }
+
+    // Ids unlike those of the document findings that are there already.
+    void nameAdded(std::vector<Finding>& added) const {
+        std::vector<Finding> documents;
+        for (auto const& finding : m_comparison.findings) {
+            if (finding.kind == FindingKind::Document) documents.push_back(finding);
+        }
+        std::size_t const known = documents.size();
+        documents.insert(documents.end(), added.begin(), added.end());
+        compare::nameFindings(documents);
+        for (std::size_t i = 0; i < added.size(); ++i) added[i].id = documents[known + i].id;
+    }
+
+    model::Comparison& m_comparison;
+    SheetView const& m_sheets;
+    Succession m_succession;
+    Chapters m_reference, m_candidate;
+    std::vector<Thing> m_things;
+    std::vector<bool> m_mentioned;  // by finding
+};
+
+}  // namespace
+
+void setAgainstHistory(model::Comparison& comparison, SheetView const& sheets, std::vector<std::vector<std::string>>& called) {
+    if (!comparison.hasReference()) return;
+    auto succession = compare::successionOf(sheets.reference(), sheets.candidate(), sheets.vocabulary().historyWords());
+    if (!succession) return;
+    History(comparison, sheets, std::move(*succession)).run(called);
+}
+
+}  // namespace standin::risk
