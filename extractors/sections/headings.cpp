@@ -103,6 +103,7 @@ constexpr std::array kKnown{
     KnownHeadings{Kind::Revision,
                   "Revision History|Change Log|Document History|Document Revision History|Revision|Version History|Change History|"
                   "修订历史|版本历史|修订记录|更新记录|版本记录|历史版本|改訂履歴|改版履歴|変更履歴|Änderungshistorie|Änderungsverzeichnis|Revisionshistorie|История изменений"},
+    KnownHeadings{Kind::Other, "Table of Contents|Contents|目录|目次|Inhaltsverzeichnis|Inhalt|Содержание|Оглавление"},
     KnownHeadings{Kind::Legal,
                   "Disclaimer|Disclaimers|Important Notice|Legal Notice|Terms of Use|Legal Information|Life Support Policy|Life Support Applications|Definitions|Data Sheet Status|Trademarks|Contact Information|Product Status Definitions|"
                   "Important Notice and Disclaimer|Restrictions on Product Use|"

@@ -37,6 +37,8 @@ constexpr int kContentsEntries = 4;        // so many entries make a table of co
 constexpr std::size_t kUncountedPages = 2;  // covers that a table of contents counts
 constexpr Points kSameRow = 0.4F;          // font heights
 constexpr std::uint32_t kTitleLines = 2;
+constexpr float kSameStyle = 0.03F;     // part of the size
+constexpr int kFewestColumnTitles = 2;  // beside the one at hand
 
 struct Heading {
     std::size_t page = 0;  // index
@@ -100,8 +102,17 @@ private:
                 }
             }
         }
-        if (contents >= kContentsEntries) return;  // a table of contents: its own heading is no section either
+        // Among the entries of a table of contents only what is set apart from them.
+        if (contents >= kContentsEntries) std::erase_if(found, [&](Heading const& heading) { return !standsAboveContents(page, heading); });
         for (Heading& heading : found) m_found.push_back(std::move(heading));
+    }
+
+    // Larger than the entries, whole on its line: no chapter's entry, nor its first line.
+    bool standsAboveContents(PageLayout const& page, Heading const& heading) const {
+        TextLine const& line = page.lines[heading.line];
+        if (!heading.look || line.size < kClearSize * page.bodySize) return false;
+        std::uint32_t const next = heading.line + heading.lineCount;
+        return next >= page.lines.size() || page.lines[next].size < line.size || !endsInPageReference(page, next);
     }
 
     // Lines of one row, in the order of the page; where columns differ lines don't share a row.
@@ -162,6 +173,7 @@ private:
         if (!alone) {
             bool const clear = line.size >= kClearSize * page.bodySize;
             if (!clear && !(line.bold && big)) return std::nullopt;
+            if (!clear && isColumnTitle(page, l)) return std::nullopt;
             heading.kind = headingKind(heading.title, Look::Plain);
             if (!heading.kind) return std::nullopt;
             return heading;
@@ -187,6 +199,23 @@ private:
             heading.kind = headingKind(heading.title, Look::Heading);
         }
         return heading;  // perhaps a heading of another subject
+    }
+
+    // In the head of a table: "Description" beside "Version", "Date" and "Page", all set alike.
+    bool isColumnTitle(PageLayout const& page, std::uint32_t l) const {
+        TextLine const& line = page.lines[l];
+        auto const inRow = [&](std::uint32_t k) {
+            return m_sharesRow[k] && std::abs(page.lines[k].baseline - line.baseline) <= kSameRow * std::max(page.lines[k].size, line.size);
+        };
+        int others = 0;
+        auto const look = [&](std::uint32_t k) {
+            TextLine const& mate = page.lines[k];
+            bool const alike = mate.bold == line.bold && std::abs(mate.size - line.size) < kSameStyle * line.size;
+            if (alike && !headingKind(textOf(page, mate), Look::Plain)) ++others;
+        };
+        for (std::uint32_t k = l; k > 0 && inRow(k - 1); --k) look(k - 1);
+        for (std::uint32_t k = l + 1; k < page.lines.size() && inRow(k); ++k) look(k);
+        return others >= kFewestColumnTitles;
     }
 
     // At the left margin of its column, or in the middle of the column or page.

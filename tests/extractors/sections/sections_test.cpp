@@ -92,6 +92,43 @@ TEST(Sections, ATableOfContentsOpensNone) {
     EXPECT_EQ(sections[0].page, 2);
 }
 
+TEST(Sections, ATitleAmongColumnTitlesIsNoHeading) {
+    PageMaker page(1);
+    page.text(50, 60, "15. Revision History", kTitle);
+    TextStyle const column{.size = 11, .bold = true};
+    page.text(50, 90, "Version", column).text(150, 90, "Date", column).text(250, 90, "Page", column).text(350, 90, "Description", column);
+    for (int i = 0; i < 4; ++i) {
+        auto const y = static_cast<float>(110 + 14 * i);
+        page.text(50, y, "1." + std::to_string(i)).text(150, y, "2011/08/29").text(250, y, "7").text(350, y, "Lamp delay is longer");
+    }
+    EXPECT_THAT(titles(findSections(laidOut({page}))), ElementsAre("15. Revision History"));
+}
+
+TEST(Sections, ABigTitleBesideOthersIsAHeading) {
+    PageMaker page(1);
+    page.text(50, 90, "PINNING", kTitle).text(220, 90, "Lamp case", kTitle).text(400, 90, "Beam case", kTitle);
+    addProse(page, 50, 120, 6);
+    EXPECT_THAT(titles(findSections(laidOut({page}))), ElementsAre("PINNING"));
+}
+
+TEST(Sections, HeadingsAroundATableOfContentsStay) {
+    PageMaker first(1);
+    first.text(50, 60, "Table of Contents", kTitle);
+    char const* const entries[] = {"Features", "Description", "Absolute Maximum Ratings", "Electrical Characteristics", "Package Information"};
+    for (int i = 0; i < 5; ++i) {
+        auto const y = static_cast<float>(100 + 14 * i);
+        first.text(50, y, std::string(entries[i]) + " ........................ " + std::to_string(i / 3 + 1));
+    }
+    first.text(50, 220, "4 Revision History", kTitle);
+    addProse(first, 50, 250, 4);
+    PageMaker second(2);
+    second.text(50, 100, "Features", kTitle);
+    addProse(second, 50, 130, 4);
+    auto const sections = findSections(laidOut({first, second}));
+    EXPECT_THAT(titles(sections), ElementsAre("Table of Contents", "4 Revision History", "Features"));
+    EXPECT_EQ(sections[1].kind, SectionKind::Revision);
+}
+
 TEST(Sections, ACellOfATableIsNoHeading) {
     PageMaker page(1);
     page.text(50, 100, "Electrical Characteristics", kTitle);
