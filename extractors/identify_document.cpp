@@ -1,7 +1,8 @@
 // Part numbers are words of letters and digits that stand large on the first
-// page or in the running heads; the maker is the name before a company form
-// ("Semiconductor", "Co., Ltd") that is printed most; revision and date follow
-// their key words. Tested by tests/extractors/identify_document_test.cpp.
+// page or in the running heads; a word beside a date there is rather the document's
+// own number. The maker is the name before a company form ("Semiconductor", "Co.,
+// Ltd") that is printed most; revision and date follow their key words, in the
+// running heads before elsewhere. Tested by tests/extractors/identify_document_test.cpp.
 #include "extractors/identify_document.h"
 
 #include <algorithm>
@@ -10,6 +11,7 @@
 #include <map>
 #include <string_view>
 
+#include "quantity/numbers.h"
 #include "text/script.h"
 
 namespace standin::reading {
@@ -17,6 +19,7 @@ namespace standin::reading {
 namespace {
 
 constexpr std::size_t kMostPartNumbers = 4;
+constexpr double kEnoughForPart = 3;  // score
 constexpr std::size_t kLongestPartNumber = 24;
 // How much larger than running text a title is, in body sizes.
 constexpr model::Points kTitleSize = 1.25F;
@@ -31,10 +34,38 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(first, text.find_last_not_of(kAround) - first + 1);
 }
 
+// "1.5A", "100V", "20V/6A": what a title says of a part. Four digits and more without
+// a point are a name that ends in a letter ("4407A").
+bool isValue(std::string_view word) {
+    std::size_t start = 0;
+    while (start <= word.size()) {
+        auto const end = std::min(word.find('/', start), word.size());
+        auto const piece = word.substr(start, end - start);
+        auto const quantities = quantity::findQuantities(piece);
+        bool const whole = quantities.size() == 1 && quantities.front().begin == 0 && quantities.front().end == piece.size() && quantities.front().unit;
+        bool const longNumber = piece.find('.') == std::string_view::npos && std::count_if(piece.begin(), piece.end(), isDigit) >= 4;
+        if (!whole || longNumber) return false;
+        start = end + 1;
+    }
+    return true;
+}
+
+// How many letters a series may have in front of its digits where it is set in small ones.
+constexpr std::size_t kSmallLetters = 3;
+
+// "xk10472": small letters, then digits enough that it is no word.
+bool isInSmallLetters(std::string_view word) {
+    auto const first = static_cast<std::size_t>(std::find_if(word.begin(), word.end(), isDigit) - word.begin());
+    bool const small = std::all_of(word.begin(), word.begin() + static_cast<std::ptrdiff_t>(first), [](char c) { return c >= 'a' && c <= 'z'; });
+    auto const rest = word.substr(first);
+    return first > 0 && first <= kSmallLetters && small && rest.size() >= 4 && std::all_of(rest.begin(), rest.begin() + 4, isDigit);
+}
+
 // Letters and digits mixed, in capitals, of a part number's length: "XK104A",
 // "74HX595", "LN4-33".
 bool looksLikePartNumber(std::string_view word) {
-    if (word.size() < 4 || word.size() > kLongestPartNumber) return false;
+    if (word.size() < 4 || word.size() > kLongestPartNumber || isValue(word)) return false;
+    if (isInSmallLetters(word)) return true;
     int letters = 0;
     int digits = 0;
     for (char const c : word) {
@@ -67,13 +98,29 @@ void add(std::vector<Scored>& list, std::string_view text, double score) {
     list.push_back({std::string(text), score});
 }
 
-std::vector<std::string> partNumbers(std::span<model::PageLayout const> pages) {
+std::string dateIn(model::PageLayout const& page, model::TextLine const& line);
+
+// Words on lines that begin with a code and give a date: which edition of a document it is.
+std::vector<bool> wordsBesideDates(model::PageLayout const& page) {
+    std::vector<bool> beside(page.words.size(), false);
+    for (auto const& line : page.lines) {
+        if (line.wordCount < 2 || !looksLikePartNumber(trimmed(page.words[line.firstWord].text)) || dateIn(page, line).empty()) continue;
+        std::fill_n(beside.begin() + static_cast<std::ptrdiff_t>(line.firstWord), line.wordCount, true);
+    }
+    return beside;
+}
+
+enum class DatedLines { Count, PassOver };
+
+std::vector<Scored> partNumberWords(std::span<model::PageLayout const> pages, DatedLines dated) {
     std::vector<Scored> found;
     for (std::size_t i = 0; i < std::min<std::size_t>(2, pages.size()); ++i) {
         auto const& page = pages[i];
-        for (auto const& word : page.words) {
+        auto const besideDate = wordsBesideDates(page);
+        for (std::size_t w = 0; w < page.words.size(); ++w) {
+            auto const& word = page.words[w];
             auto const text = trimmed(word.text);
-            if (!looksLikePartNumber(text)) continue;
+            if (!looksLikePartNumber(text) || (dated == DatedLines::PassOver && besideDate[w])) continue;
             double score = 1;
             if (i == 0 && word.size > kTitleSize * page.bodySize) score += 10 * word.size / std::max(1.0F, page.bodySize);
             if (word.owner == model::Owner::Furniture) score += 5;
@@ -81,32 +128,64 @@ std::vector<std::string> partNumbers(std::span<model::PageLayout const> pages) {
             add(found, text, score);
         }
     }
+    return found;
+}
+
+std::vector<std::string> partNumbers(std::span<model::PageLayout const> pages) {
+    auto found = partNumberWords(pages, DatedLines::PassOver);
+    bool const any = std::any_of(found.begin(), found.end(), [](Scored const& entry) { return entry.score >= kEnoughForPart; });
+    if (!any) found = partNumberWords(pages, DatedLines::Count);
     std::stable_sort(found.begin(), found.end(), [](auto const& a, auto const& b) { return a.score > b.score; });
     std::vector<std::string> numbers;
     for (auto const& entry : found) {
-        if (numbers.size() == kMostPartNumbers || entry.score < 3) break;
+        if (numbers.size() == kMostPartNumbers || entry.score < kEnoughForPart) break;
         numbers.push_back(entry.text);
     }
     return numbers;
 }
 
-constexpr std::array<std::string_view, 9> kCompanyForms{"Semiconductor", "Semiconductors", "Microelectronics", "Electronics", "Devices",
-                                                         "Ltd", "Inc", "Corporation", "GmbH"};
+constexpr std::array<std::string_view, 10> kCompanyForms{"Semiconductor", "Semiconductors", "Microelectronics", "Electronics", "Devices", "Ltd",
+                                                         "Inc",           "Incorporated",   "Corporation",      "GmbH"};
 
+// A name is written with a capital: "these devices" is none.
 bool isCompanyForm(std::string_view word) {
+    if (word.empty() || !isUpper(word.front())) return false;
     return std::any_of(kCompanyForms.begin(), kCompanyForms.end(), [word](auto form) { return equalsIgnoringCase(word, form); });
 }
+
+// Words that begin sentences ("These Devices are …") and lists, not names.
+bool beginsNoName(std::string_view word) {
+    constexpr std::array<std::string_view, 10> kWords{"the", "these", "this", "those", "all", "such", "our", "for", "in", "of"};
+    return std::any_of(kWords.begin(), kWords.end(), [word](auto known) { return equalsIgnoringCase(word, known); });
+}
+
+bool isBullet(std::string_view word) {
+    constexpr std::array<std::string_view, 8> kBullets{"•", "●", "▪", "■", "◆", "·", "–", "-"};
+    return std::any_of(kBullets.begin(), kBullets.end(), [word](auto bullet) { return word.starts_with(bullet); });
+}
+
+bool isYear(std::string_view word) { return word.size() == 4 && (word.starts_with("19") || word.starts_with("20")) && isDigit(word[2]) && isDigit(word[3]); }
+
+// "2004,", "1997–2016".
+bool isYears(std::string_view word) {
+    bool const letters = std::any_of(word.begin(), word.end(), [](char c) { return isUpper(c) || (c >= 'a' && c <= 'z'); });
+    return word.size() >= 4 && isYear(word.substr(0, 4)) && !letters;
+}
+
+// "Copyright © 2021" in front of a name is none of it.
+bool isOfCopyright(std::string_view word) { return isYears(word) || word.find("©") != std::string_view::npos || equalsIgnoringCase(word, "copyright"); }
 
 bool startsCapital(std::string_view word) { return !word.empty() && (isUpper(word.front()) || isDigit(word.front()) || word == "&"); }
 
 // The capitalised words before and with a company form, on one line.
 void addMakers(std::vector<Scored>& found, model::PageLayout const& page, model::TextLine const& line) {
     std::size_t const end = line.firstWord + line.wordCount;
+    if (line.wordCount == 0 || isBullet(page.words[line.firstWord].text)) return;
     for (std::size_t i = line.firstWord; i < end; ++i) {
         if (!isCompanyForm(trimmed(page.words[i].text))) continue;
         std::size_t first = i;
-        while (first > line.firstWord && i - first < 4 && startsCapital(trimmed(page.words[first - 1].text))) --first;
-        if (first == i) continue;
+        while (first > line.firstWord && i - first < 4 && startsCapital(trimmed(page.words[first - 1].text)) && !isOfCopyright(page.words[first - 1].text)) --first;
+        if (first == i || beginsNoName(trimmed(page.words[first].text))) continue;
         std::string name;
         for (std::size_t k = first; k <= i; ++k) {
             if (!name.empty()) name += ' ';
@@ -123,6 +202,11 @@ std::string best(std::vector<Scored> const& found) {
 
 // "Rev. 1.4", "Revision B", "V1.2", "REV2.0".
 std::string revisionIn(model::PageLayout const& page, model::TextLine const& line) {
+    // "Changes from Revision A to Revision B" tells of the past.
+    auto const isRevision = [&](std::size_t i) { return equalsIgnoringCase(trimmed(page.words[line.firstWord + i].text), "revision"); };
+    int named = 0;
+    for (std::size_t i = 0; i < line.wordCount; ++i) named += isRevision(i) ? 1 : 0;
+    if (named > 1 || (named == 1 && line.wordCount > 0 && equalsIgnoringCase(trimmed(page.words[line.firstWord].text), "changes"))) return {};
     for (std::size_t i = 0; i < line.wordCount; ++i) {
         auto const word = trimmed(page.words[line.firstWord + i].text);
         bool const keyed = equalsIgnoringCase(word, "rev") || equalsIgnoringCase(word, "revision") || equalsIgnoringCase(word, "version");
@@ -148,32 +232,33 @@ bool isMonth(std::string_view word) {
     return std::any_of(kMonths.begin(), kMonths.end(), [word](auto month) { return equalsIgnoringCase(word.substr(0, 3), month); });
 }
 
-bool isYear(std::string_view word) {
-    return word.size() == 4 && (word.starts_with("19") || word.starts_with("20")) && isDigit(word[2]) && isDigit(word[3]);
+// "March 2021", "12 May 2021", "2021-03-05", "2021/03", "05/2021" at the word; empty: none.
+std::string dateAt(model::PageLayout const& page, model::TextLine const& line, std::size_t i) {
+    auto const word = trimmed(page.words[line.firstWord + i].text);
+    bool const dashed = word.size() >= 7 && word.size() <= 10 && std::all_of(word.begin(), word.end(), [](char c) { return isDigit(c) || c == '-' || c == '/' || c == '.'; });
+    if (dashed && (isYear(word.substr(0, 4)) || isYear(word.substr(word.size() - 4))) && std::count_if(word.begin(), word.end(), [](char c) { return !isDigit(c); }) >= 1) {
+        return std::string(word);
+    }
+    if (!isMonth(word) || i + 1 >= line.wordCount) return {};
+    std::string date(word);
+    for (std::size_t k = i + 1; k < std::min<std::size_t>(i + 3, line.wordCount); ++k) {
+        auto const next = trimmed(page.words[line.firstWord + k].text);
+        date += ' ';
+        date += next;
+        if (!isYear(next)) continue;
+        if (i > 0) {
+            auto const before = trimmed(page.words[line.firstWord + i - 1].text);
+            if (!before.empty() && before.size() <= 2 && isDigit(before.front())) date = std::string(before) + " " + date;
+        }
+        return date;
+    }
+    return {};
 }
 
-// "March 2021", "12 May 2021", "2021-03-05", "2021/03", "05/2021".
+// The last date of a line: "MAY 2008 - REVISED JULY 2010".
 std::string dateIn(model::PageLayout const& page, model::TextLine const& line) {
-    for (std::size_t i = 0; i < line.wordCount; ++i) {
-        auto const word = trimmed(page.words[line.firstWord + i].text);
-        bool const dashed = word.size() >= 7 && word.size() <= 10 && std::all_of(word.begin(), word.end(), [](char c) { return isDigit(c) || c == '-' || c == '/' || c == '.'; });
-        if (dashed && (isYear(word.substr(0, 4)) || isYear(word.substr(word.size() - 4))) && std::count_if(word.begin(), word.end(), [](char c) { return !isDigit(c); }) >= 1) {
-            return std::string(word);
-        }
-        if (!isMonth(word) || i + 1 >= line.wordCount) continue;
-        std::string date(word);
-        for (std::size_t k = i + 1; k < std::min<std::size_t>(i + 3, line.wordCount); ++k) {
-            auto const next = trimmed(page.words[line.firstWord + k].text);
-            date += ' ';
-            date += next;
-            if (isYear(next)) {
-                if (i > 0) {
-                    auto const before = trimmed(page.words[line.firstWord + i - 1].text);
-                    if (!before.empty() && before.size() <= 2 && isDigit(before.front())) date = std::string(before) + " " + date;
-                }
-                return date;
-            }
-        }
+    for (std::size_t i = line.wordCount; i > 0; --i) {
+        if (auto date = dateAt(page, line, i - 1); !date.empty()) return date;
     }
     return {};
 }
@@ -205,6 +290,22 @@ std::vector<std::string> languages(std::span<model::PageLayout const> pages) {
     return result;
 }
 
+// The first line that says it: a running head before other lines.
+template <class Find>
+std::string firstStated(std::span<model::PageLayout const> pages, Find&& find) {
+    for (bool const furniture : {true, false}) {
+        for (std::size_t i = 0; i < pages.size(); ++i) {
+            if (i > 1 && i + 1 != pages.size()) continue;
+            for (auto const& line : pages[i].lines) {
+                bool const isFurniture = line.wordCount > 0 && pages[i].words[line.firstWord].owner == model::Owner::Furniture;
+                if (isFurniture != furniture) continue;
+                if (std::string stated = find(pages[i], line); !stated.empty()) return stated;
+            }
+        }
+    }
+    return {};
+}
+
 }  // namespace
 
 void identify(model::DocumentInfo& info, std::span<model::PageLayout const> pages) {
@@ -213,13 +314,11 @@ void identify(model::DocumentInfo& info, std::span<model::PageLayout const> page
     std::vector<Scored> makers;
     for (std::size_t i = 0; i < pages.size(); ++i) {
         if (i > 1 && i + 1 != pages.size()) continue;
-        for (auto const& line : pages[i].lines) {
-            addMakers(makers, pages[i], line);
-            if (info.revision.empty()) info.revision = revisionIn(pages[i], line);
-            if (info.date.empty()) info.date = dateIn(pages[i], line);
-        }
+        for (auto const& line : pages[i].lines) addMakers(makers, pages[i], line);
     }
     info.maker = best(makers);
+    info.revision = firstStated(pages, revisionIn);
+    info.date = firstStated(pages, dateIn);
 }
 
 }  // namespace standin::reading

@@ -9,7 +9,6 @@
 #include <array>
 
 #include "compare/edit_script.h"
-#include "quantity/numbers.h"
 #include "text/boundaries.h"
 #include "text/fold.h"
 #include "text/utf8.h"
@@ -22,17 +21,9 @@ using model::Relation;
 using model::WordingClass;
 using Kind = Token::Kind;
 
-// "1.5A" in a title may have been taken for a part: as a name it would stand for any
-// other name, and a changed value would not be seen.
-bool isValue(std::string_view part) {
-    auto const quantities = quantity::findQuantities(part);
-    return quantities.size() == 1 && quantities.front().begin == 0 && quantities.front().end == part.size() && quantities.front().unit;
-}
-
 SheetNames namesOf(model::Datasheet const& sheet) {
     SheetNames names;
     for (std::string const& part : sheet.document.partNumbers) {
-        if (isValue(part)) continue;
         std::string key;
         for (char const c : text::asciiLower(part)) {
             if (c != '-' && c != ' ') key.push_back(c);

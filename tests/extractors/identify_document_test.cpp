@@ -78,5 +78,64 @@ TEST(Identify, RevisionAndDateForms) {
     }
 }
 
+std::vector<std::string> partsOf(std::initializer_list<std::string_view> lines) {
+    std::vector const pages{page(lines)};
+    model::DocumentInfo info;
+    identify(info, pages);
+    return info.partNumbers;
+}
+
+TEST(Identify, AValueInTheTitleIsNoPart) {
+    EXPECT_EQ(partsOf({"#XK1607 1.5A charger for 4.2V cells, 28V input, 20V/6A"}), std::vector<std::string>{"XK1607"});
+    EXPECT_EQ(partsOf({"#1.5A charger for 4.25V cells"}), std::vector<std::string>{});
+}
+
+TEST(Identify, ANumberOfFourDigitsAndALetterIsAPart) { EXPECT_EQ(partsOf({"#4407A lamp driver"}), std::vector<std::string>{"4407A"}); }
+
+TEST(Identify, APartMayBeSetInSmallLetters) { EXPECT_EQ(partsOf({"#xk10472 lamp driver for mp3 players"}), std::vector<std::string>{"xk10472"}); }
+
+TEST(Identify, ACodeBesideADateIsTheDocumentsOwn) {
+    EXPECT_EQ(partsOf({"#XK1607 lamp driver", "#QLS810E - MAY 2008 - REVISED JULY 2010"}), std::vector<std::string>{"XK1607"});
+    // Where nothing else is one it may be the part.
+    EXPECT_EQ(partsOf({"#QLS810E - MAY 2008"}), std::vector<std::string>{"QLS810E"});
+}
+
+TEST(Identify, TheLastDateOfALineCounts) {
+    std::vector const pages{page({"QLS810E - MAY 2008 - REVISED JULY 2010"})};
+    model::DocumentInfo info;
+    identify(info, pages);
+    EXPECT_EQ(info.date, "JULY 2010");
+}
+
+TEST(Identify, RevisionsOfAHistoryAreNotTheSheetsOwn) {
+    std::vector const pages{page({"Changes from Revision M (August 2019) to Revision N (October 2021)"})};
+    model::DocumentInfo info;
+    identify(info, pages);
+    EXPECT_EQ(info.revision, "");
+}
+
+TEST(Identify, ARunningHeadSpeaksBeforeOtherLines) {
+    std::vector pages{page({"Compared with revision 1.1 the lamp is brighter.", "XK1607 revision 1.4"})};
+    for (std::uint32_t w = 0; w < pages[0].lines[1].wordCount; ++w) pages[0].words[pages[0].lines[1].firstWord + w].owner = model::Owner::Furniture;
+    model::DocumentInfo info;
+    identify(info, pages);
+    EXPECT_EQ(info.revision, "1.4");
+}
+
+TEST(Identify, SentencesAndListsNameNoMaker) {
+    struct Case {
+        std::initializer_list<std::string_view> lines;
+        char const* maker;
+    };
+    for (Case const& c :
+         {Case{{"The devices are tested.", "These Devices are free of lead."}, ""}, Case{{"• Portable Lamp Devices"}, ""},
+          Case{{"Copyright © 1997–2016, Tarnvale Instruments Incorporated"}, "Tarnvale Instruments Incorporated"}, Case{{"2004 Tarnvale Semiconductor"}, "Tarnvale Semiconductor"}}) {
+        std::vector const pages{page(c.lines)};
+        model::DocumentInfo info;
+        identify(info, pages);
+        EXPECT_EQ(info.maker, c.maker) << *c.lines.begin();
+    }
+}
+
 }  // namespace
 }  // namespace standin::reading

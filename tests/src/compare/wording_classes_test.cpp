@@ -166,15 +166,6 @@ TEST(WordingClasses, ownNamesAreTheSameWord) {
     EXPECT_EQ(classify("The QX7101 monitors one cell.", "The QX7105 monitors one cell.", context).relation, Relation::MeaningChanged);
 }
 
-TEST(WordingClasses, aValueTakenForAPartIsNoName) {
-    model::Datasheet reference;
-    reference.document.partNumbers = {"1.5A"};
-    model::Datasheet candidate;
-    candidate.document.partNumbers = {"1.2A"};
-    WordingContext const context(reference, candidate);
-    EXPECT_EQ(shown(classify("It charges with 1.5A.", "It charges with 1.2A.", context).classes), "NUM ");
-}
-
 TEST(WordingClasses, pinsOfTheSheetsAreKnown) {
     model::Datasheet sheet;
     sheet.pins = {{"1", "GATEX", "", "", 0, {}}, {"2", "GATEY", "", "", 0, {}}};
