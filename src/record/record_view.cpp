@@ -119,11 +119,12 @@ std::string signatureText(Record const& record, Signature const& signature) {
     return text;
 }
 
-std::string supersededText(Entry const& entry) {
+std::string supersededText(Entry const& entry, Hashes hashes) {
     auto const& superseded = std::get<Superseded>(entry.body);
     auto const name = superseded.number + (superseded.number.empty() || superseded.title.empty() ? "" : ", ") + superseded.title;
-    return fmt::format("by the record {}(first entry {}, head {}): {} {}, {}", name.empty() ? "" : name + " ", superseded.root, superseded.head, sentence(superseded.reason),
-                       personText(entry.by), entry.at);
+    auto text = "by the record" + (name.empty() ? "" : " " + name);
+    if (hashes == Hashes::Whole || name.empty()) text += fmt::format(" (first entry {}, head {})", superseded.root, superseded.head);
+    return text + fmt::format(": {} {}, {}", sentence(superseded.reason), personText(entry.by), entry.at);
 }
 
 Given givenIn(Entry const& entry) {

@@ -2,6 +2,7 @@
 // decisions, results, signatures and the history.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -35,8 +36,10 @@ using NamedTexts = std::vector<std::pair<std::string, std::string>>;
 // "approver: L. Corvin (…), 2031-…; lapsed, something was entered afterwards"
 [[nodiscard]] std::string signatureText(Record const& record, Signature const& signature);
 
-// "by the record S-18, Second source (first entry 0123…, head 4567…): the reason; R. Ashdown (…), 2031-…"
-[[nodiscard]] std::string supersededText(Entry const& entry);
+// "by the record S-18, Second source (first entry 0123…, head 4567…): the reason; R. Ashdown (…), 2031-…";
+// Hashes::Left: without what stands in the brackets, where the other record has a name.
+enum class Hashes : std::uint8_t { Whole, Left };
+[[nodiscard]] std::string supersededText(Entry const& entry, Hashes hashes = Hashes::Whole);
 
 // What was given to somebody, in cells of a table.
 struct Given {

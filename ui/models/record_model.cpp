@@ -144,7 +144,7 @@ QString RecordModel::distributionLines() const {
     auto const& entries = m_book.record()->record.entries;
     auto const& overview = m_book.record()->overview;
     QStringList lines;
-    for (auto const entry : overview.supersessions) lines += tr("Superseded %1").arg(shownText(record::supersededText(entries[entry])));
+    for (auto const entry : overview.supersessions) lines += tr("Superseded %1").arg(shownText(record::supersededText(entries[entry], record::Hashes::Left)));
     QStringList recipients;
     for (auto const entry : overview.distributions) recipients += shownText(std::get<record::Distributed>(entries[entry].body).to);
     recipients.removeDuplicates();

@@ -106,7 +106,7 @@ TEST_F(RecordOfDemoPair, SaysWhoWasGivenItAndWhoIsToLearnOfItsEnd) {
     book.supersede(path("next.record"), "A new revision.");
     ASSERT_TRUE(idle());
     EXPECT_TRUE(model.stateLine().startsWith("demo.record: superseded")) << model.stateLine().toStdString();
-    EXPECT_TRUE(model.distributionLines().contains("by the record S-18"));
+    EXPECT_TRUE(model.distributionLines().contains("by the record S-18: A new revision. R. Ashdown")) << model.distributionLines().toStdString();
     EXPECT_TRUE(model.distributionLines().contains("Not yet told that it is superseded: Purchasing, Stores"));
 }
 
