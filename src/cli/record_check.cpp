@@ -8,7 +8,6 @@
 
 #include <fmt/format.h>
 
-#include "cli/compare_pair.h"
 #include "cli/record_inputs.h"
 #include "record/carry.h"
 #include "record/moment.h"
@@ -63,13 +62,13 @@ CompareCommand sameAgain(RecordCommand const& command, record::Method const& met
 
 // Decisions are bound to both files. Where both are at hand they are compared
 // again, to say which findings stayed as they were.
-Result<void> sayLapsed(RecordCommand const& command, Record const& record, Tell const& say) {
+Result<void> sayLapsed(RecordCommand const& command, Record const& record, CompareSheets const& compare, Tell const& say) {
     auto const overview = record::stateOf(record);
     std::vector<record::NotCarried> changed;
     bool const both = !command.reference.empty() && !command.candidate.empty();
     if (both) {
         auto const again = sameAgain(command, record.opened().method, say);
-        auto const compared = comparePair(again, PageBytes::Drop);
+        auto const compared = compare(again);
         if (!compared) return tl::unexpected(compared.error());
         changed = record::lapsedIn(record, compared->result.comparison);
     }
@@ -85,7 +84,7 @@ Result<void> sayLapsed(RecordCommand const& command, Record const& record, Tell 
 
 }  // namespace
 
-Result<bool> checkRecord(RecordCommand const& command, Tell const& say) {
+Result<bool> checkRecord(RecordCommand const& command, CompareSheets const& compare, Tell const& say) {
     auto const record = record::loadRecord(command.file);
     if (!record) return tl::unexpected(record.error());
     if (!command.head.empty() && record::indexOf(*record, command.head) == record->entries.size()) {
@@ -95,7 +94,7 @@ Result<bool> checkRecord(RecordCommand const& command, Tell const& say) {
     if (!unchanged) return tl::unexpected(unchanged.error());
     bool holds = *unchanged;
     if (!*unchanged) {
-        if (auto const told = sayLapsed(command, *record, say); !told) return tl::unexpected(told.error());
+        if (auto const told = sayLapsed(command, *record, compare, say); !told) return tl::unexpected(told.error());
     }
     auto const overview = record::stateOf(*record);
     auto const& until = record->opened().identification.validUntil;

@@ -201,7 +201,8 @@ int runReport(RecordCommand const& command, Program const& program) {
 }
 
 int runCheck(RecordCommand const& command) {
-    auto const holds = checkRecord(command, say);
+    auto const compare = [](CompareCommand const& again) { return comparePair(again, PageBytes::Drop); };
+    auto const holds = checkRecord(command, compare, say);
     if (!holds) return trouble(holds.error());
     return *holds ? kNothingFound : kFindings;
 }

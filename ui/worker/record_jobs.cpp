@@ -141,8 +141,9 @@ Result<RecordOutcome> checkRecordFile(std::string const& file, PairRequest const
         command.reference = sheets->reference;
         command.candidate = sheets->candidate;
     }
+    auto const compare = [&](cli::CompareCommand const& again) { return cli::comparePair(again, sheets != nullptr ? sheets->password : std::nullopt, {}, cli::PageBytes::Drop); };
     std::vector<std::string> told;
-    auto const holds = cli::checkRecord(command, [&](std::string const& line) { told.push_back(line); });
+    auto const holds = cli::checkRecord(command, compare, [&](std::string const& line) { told.push_back(line); });
     if (!holds) return tl::unexpected(holds.error());
     auto outcome = readRecord(file);
     if (outcome) outcome->told = std::move(told);

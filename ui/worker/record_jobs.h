@@ -70,8 +70,8 @@ enum class RecordReport { Html, Pdf };
 // Into a new file.
 [[nodiscard]] model::Result<RecordOutcome> mergeRecordFiles(std::string const& file, std::string const& other, std::string const& output, Signer const& signer);
 
-// Everything that `standin record check` says, the sheets of the pair being what
-// is there now. `sheets` null: they are not looked at.
+// Everything that `standin record check` says, the sheets of the pair, opened with its
+// password, being what is there now. `sheets` null: they are not looked at.
 [[nodiscard]] model::Result<RecordOutcome> checkRecordFile(std::string const& file, PairRequest const* sheets);
 
 [[nodiscard]] model::Result<RecordOutcome> reportRecord(std::string const& file, std::string const& output, RecordReport form);

@@ -150,6 +150,22 @@ TEST_F(RecordRun, AChangedSheetLapsesDecisions) {
     EXPECT_THAT(one.output, HasSubstr("lapsed: " + finding));
 }
 
+TEST_F(RecordRun, AChangedSheetMayBeProtectedByAPassword) {
+    ASSERT_EQ(open("r").status, 0);
+    auto const finding = state("r").lines.front().finding;
+    decideHazard("r", finding);
+    auto const locked = std::string(STANDIN_TESTDATA) + "/features/encrypted-user-password";
+    std::vector<std::string> words{"check", path("r"), "--reference", data("reference.pdf"), "--candidate", locked + ".pdf"};
+    auto const without = runWith(words);
+    EXPECT_EQ(without.status, 2);
+    EXPECT_THAT(without.errors, HasSubstr("password"));
+    words.insert(words.end(), {"--password-file", locked + ".txt"});
+    auto const with = runWith(words);
+    EXPECT_EQ(with.status, 1) << with.errors;
+    EXPECT_THAT(with.output, HasSubstr("the candidate changed"));
+    EXPECT_THAT(with.output, HasSubstr("lapsed: " + finding));
+}
+
 TEST_F(RecordRun, ANewRevisionCarriesWhatIsUnchanged) {
     ASSERT_EQ(open("r").status, 0);
     auto const finding = state("r").lines.front().finding;

@@ -114,6 +114,23 @@ TEST_F(RecordJobs, AnotherRecordTakesThePlaceAndWhoHoldsACopyIsKnown) {
     EXPECT_FALSE(signRecord(path("a.record"), record::Role::Author, "", author()));
 }
 
+TEST_F(RecordJobs, AChangedSheetIsOpenedWithThePasswordOfThePair) {
+    ASSERT_TRUE(openRecordOf(*pair, wanted(), author()));
+    auto const locked = std::string(STANDIN_TESTDATA) + "/features/encrypted-user-password";
+    auto sheets = demoRequest();
+    sheets.candidate = locked + ".pdf";
+    auto const without = checkRecordFile(path("a.record"), &sheets);
+    ASSERT_FALSE(without);
+    EXPECT_NE(without.error().message.find("password"), std::string::npos);
+    std::string password;
+    std::ifstream words(locked + ".txt");
+    std::getline(words, password);
+    sheets.password = password;
+    auto const checked = checkRecordFile(path("a.record"), &sheets);
+    ASSERT_TRUE(checked) << checked.error().message;
+    EXPECT_NE(checked->told.front().find("the candidate changed"), std::string::npos);
+}
+
 TEST_F(RecordJobs, ReportsAreThoseOfTheCommandLine) {
     ASSERT_TRUE(openRecordOf(*pair, wanted(), author()));
     ASSERT_TRUE(reportRecord(path("a.record"), path("a.html"), RecordReport::Html));
