@@ -4,10 +4,22 @@
 #include <algorithm>
 
 #include <QFile>
+#include <QFileInfo>
 
 #include "ui/models/qt_text.h"
 
 namespace standin::ui {
+
+namespace {
+
+// As far as its size tells; the watch tells what comes after.
+bool isAsRead(ReadPair const& pair, DocumentSide side) {
+    QFileInfo const file(toQt(pathOf(pair.request, side)));
+    auto const& bytes = side == DocumentSide::Reference ? pair.referenceBytes : pair.candidateBytes;
+    return file.exists() && (bytes.empty() || file.size() == static_cast<qint64>(bytes.size()));
+}
+
+}  // namespace
 
 Session::Session(QString decisionsFolder, QObject* parent) : QObject(parent), m_decisions(std::move(decisionsFolder)), m_corrections(*this) {
     connect(&m_worker, &PairWorker::progressed, this, &Session::progressed);
@@ -78,6 +90,9 @@ void Session::takePair(PairPointer pair) {
     setState(State::Ready);
     Q_EMIT pairChanged();
     Q_EMIT currentFindingChanged();
+    for (auto const side : kSides) {
+        if (!isAsRead(*m_pair, side)) Q_EMIT fileChangedOnDisk(side);
+    }
 }
 
 void Session::takeError(model::Error error) {

@@ -87,6 +87,25 @@ TEST(Session, NoticesAFileThatChangesOrGoes) {
     EXPECT_EQ(session.state(), Session::State::Failed);
 }
 
+// The watch begins when the pair is there; what happened before is noticed too.
+TEST(Session, NoticesAFileThatWentWhileItWasRead) {
+    QTemporaryDir const folder;
+    auto const copy = folder.filePath("copy.pdf");
+    ASSERT_TRUE(QFile::copy(QString::fromStdString(demoFile("candidate.pdf")), copy));
+    QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+    Session session(folder.filePath("decisions"));
+    auto request = demoRequest();
+    request.candidate = copy.toStdString();
+    std::vector<DocumentSide> sides;
+    QObject::connect(&session, &Session::progressed, &session, [&] { QFile::remove(copy); });  // both files are read before the first page
+    QObject::connect(&session, &Session::fileChangedOnDisk, &session, [&](DocumentSide side) { sides.push_back(side); });
+    session.open(request);
+    ASSERT_TRUE(waitUntilRead(session));
+    ASSERT_TRUE(session.pair());
+    EXPECT_FALSE(QFile::exists(copy));
+    EXPECT_EQ(sides, std::vector{DocumentSide::Candidate});
+}
+
 TEST(Session, KeepsDecisionsWithThePair) {
     OpenSession session;
     auto const id = session->currentFinding()->id;

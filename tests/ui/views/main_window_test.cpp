@@ -4,8 +4,10 @@
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QFile>
+#include <QFileInfo>
 #include <QMimeData>
 #include <QProgressBar>
+#include <QPushButton>
 #include <QSettings>
 #include <QTest>
 
@@ -117,6 +119,73 @@ TEST(MainWindow, AnExportThatFailsIsTold) {
     window.exportTo(session.folder() + "/no/such/folder/report.csv", ReportForm::Csv);
     ASSERT_TRUE(QTest::qWaitFor([&] { return window.notices()->textOf("export").startsWith("Not written"); }, 20000));
     EXPECT_TRUE(window.notices()->textOf("export").contains("report.csv"));
+}
+
+// A device that is always full: what is written to it fails, and nothing may take its place.
+TEST(MainWindow, AFullDiskAtAnExportIsToldWithWhatToDo) {
+    QString const full = QStringLiteral("/dev/full");
+    if (!QFile::exists(full)) GTEST_SKIP() << "there is no " << full.toStdString();
+    OpenSession session;
+    MainWindow window(*session);
+    window.show();
+    for (auto const form : {ReportForm::Text, ReportForm::Pdf}) {
+        window.notices()->hide("export");
+        window.exportTo(full, form);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return window.notices()->textOf("export").startsWith("Not written"); }, 60000));
+        auto const told = window.notices()->textOf("export");
+        EXPECT_TRUE(told.contains(full)) << told.toStdString();
+        EXPECT_TRUE(told.contains("choose another place, or make room")) << told.toStdString();
+    }
+    EXPECT_FALSE(QFileInfo(full).isFile());
+}
+
+class MainWindowOverACopy : public ::testing::Test {
+protected:
+    void SetUp() override {
+        auto request = demoRequest();
+        ASSERT_TRUE(QFile::copy(QString::fromStdString(request.candidate), copy));
+        QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
+        request.candidate = copy.toStdString();
+        session.open(request);
+        ASSERT_TRUE(waitUntilRead(session));
+        window.show();
+    }
+    // What the window tells of the file on disk, once it does.
+    [[nodiscard]] QString told() {
+        EXPECT_TRUE(QTest::qWaitFor([&] { return !window.notices()->textOf("disk").isEmpty(); }, 20000));
+        return window.notices()->textOf("disk");
+    }
+
+    QTemporaryDir folder;
+    QString copy = folder.filePath("sheet.pdf");
+    Session session{folder.filePath("decisions")};
+    MainWindow window{session};
+};
+
+TEST_F(MainWindowOverACopy, AFileThatIsGoneIsToldAndStaysOnView) {
+    ASSERT_TRUE(QFile::remove(copy));
+    auto const text = told();
+    EXPECT_TRUE(text.contains("candidate is gone from disk; what is shown is as it was read")) << text.toStdString();
+    EXPECT_TRUE(text.contains(copy));
+    EXPECT_TRUE(session.pair());
+}
+
+TEST_F(MainWindowOverACopy, AFileThatChangedIsToldAndReadAgainWhenAsked) {
+    QFile file(copy);
+    ASSERT_TRUE(file.open(QFile::Append));
+    file.write("\n% one more line\n");
+    file.close();
+    auto const text = told();
+    EXPECT_TRUE(text.contains("candidate changed on disk; what is shown is as it was read")) << text.toStdString();
+    auto const before = session.pair();
+    QPushButton* again = nullptr;
+    for (auto* button : window.notices()->findChildren<QPushButton*>()) {
+        if (button->text() == "Read again") again = button;
+    }
+    ASSERT_NE(again, nullptr);
+    again->click();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session.pair() != before; }, 60000));
+    EXPECT_NE(session.pair()->candidate.document.sha256, before->candidate.document.sha256);
 }
 
 TEST(MainWindow, KeysGoToEveryPage) {
