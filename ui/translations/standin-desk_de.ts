@@ -201,8 +201,8 @@
         <translation>Die Seiten, und was falsch gelesen wurde</translation>
     </message>
     <message>
-        <source>The places of findings are framed on the pages. Click on a place to see what was read there; its partner in the other document comes into view. Drag to choose text. A row that was misread is corrected from there or from the list of parameters: the correction is written to a file that reports name, the comparison follows, and undo takes both back.</source>
-        <translation>Die Stellen der Befunde sind auf den Seiten umrahmt. Ein Klick auf eine Stelle zeigt, was dort gelesen wurde; ihr Gegenstück im anderen Dokument kommt in den Blick. Ziehen wählt Text. Eine falsch gelesene Zeile wird von dort oder aus der Liste der Parameter berichtigt: Die Berichtigung wird in eine Datei geschrieben, die Berichte nennen, der Vergleich folgt, und Zurücknehmen macht beides ungeschehen.</translation>
+        <source>The places of findings are framed on the pages; those that change no meaning have a bar beside them. Click on a place to see what was read there; its partner in the other document comes into view. Drag to choose text. A row that was misread is corrected from there or from the list of parameters: the correction is written to a file that reports name, the comparison follows, and undo takes both back.</source>
+        <translation>Die Stellen der Befunde sind auf den Seiten umrahmt; neben denen, die keinen Sinn ändern, steht ein Balken. Ein Klick auf eine Stelle zeigt, was dort gelesen wurde; ihr Gegenstück im anderen Dokument kommt in den Blick. Ziehen wählt Text. Eine falsch gelesene Zeile wird von dort oder aus der Liste der Parameter berichtigt: Die Berichtigung wird in eine Datei geschrieben, die Berichte nennen, der Vergleich folgt, und Zurücknehmen macht beides ungeschehen.</translation>
     </message>
     <message>
         <source>A decision and its remark are kept with this pair of documents on this computer. They are bound to the bytes of both files: a changed file starts without decisions. What quality assurance signs is kept on the page Record.</source>

@@ -200,8 +200,8 @@
         <translation>页面与误读之处</translation>
     </message>
     <message>
-        <source>The places of findings are framed on the pages. Click on a place to see what was read there; its partner in the other document comes into view. Drag to choose text. A row that was misread is corrected from there or from the list of parameters: the correction is written to a file that reports name, the comparison follows, and undo takes both back.</source>
-        <translation>差异的位置在页面上用框标出。单击某处可查看那里读到的内容，另一文档中的对应处随即显示。拖动可选择文字。误读的行可在此处或在参数列表中更正：更正写入报告会列明的文件，比较随之更新，撤销可将两者一并恢复。</translation>
+        <source>The places of findings are framed on the pages; those that change no meaning have a bar beside them. Click on a place to see what was read there; its partner in the other document comes into view. Drag to choose text. A row that was misread is corrected from there or from the list of parameters: the correction is written to a file that reports name, the comparison follows, and undo takes both back.</source>
+        <translation>差异的位置在页面上用框标出；不改变含义的差异旁有一条竖线。单击某处可查看那里读到的内容，另一文档中的对应处随即显示。拖动可选择文字。误读的行可在此处或在参数列表中更正：更正写入报告会列明的文件，比较随之更新，撤销可将两者一并恢复。</translation>
     </message>
     <message>
         <source>A decision and its remark are kept with this pair of documents on this computer. They are bound to the bytes of both files: a changed file starts without decisions. What quality assurance signs is kept on the page Record.</source>

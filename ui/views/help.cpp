@@ -67,8 +67,11 @@ QString helpText() {
                                                 "decide, give the reason, enter it. A hazard needs two persons: the second confirms with another key. When nothing is open, author and approver sign. Check tells whether the "
                                                 "record holds and what is open or lapsed. Nothing that was entered can be taken back; enter another decision instead."));
     html += paragraph(QT_TRANSLATE_NOOP("help", "The pages, and what was misread"),
-                      QT_TRANSLATE_NOOP("help", "The places of findings are framed on the pages. Click on a place to see what was read there; its partner in the other document comes into view. Drag to choose text. A row that was "
-                                                "misread is corrected from there or from the list of parameters: the correction is written to a file that reports name, the comparison follows, and undo takes both back."));
+                      QT_TRANSLATE_NOOP("help",
+                                        "The places of findings are framed on the pages; those that change no meaning have a bar beside them. Click on a place to see what was "
+                                        "read there; its partner in the other document comes into view. Drag to choose text. A row that was "
+                                        "misread is corrected from there or from the list of parameters: the correction is written to a file that reports name, the comparison "
+                                        "follows, and undo takes both back."));
     html += paragraph(QT_TRANSLATE_NOOP("help", "Before you rely on it"),
                       QT_TRANSLATE_NOOP("help", "The comparison covers printed documents only. It is not a test and not an approval. The cell maker's limits, local codes and licensed practice come first. Look at the page "
                                                 "before you rely on a value."));

@@ -28,7 +28,10 @@ constexpr int kBurstMs = 25;
 constexpr double kZoomStep = 1.2;
 constexpr int kDragPixels = 4;
 constexpr double kThick = 2.5;
-constexpr double kAround = 2;  // pixels between a place and its frame
+constexpr double kAround = 2;          // most pixels between a place and its frame
+constexpr double kAroundPoints = 1.5;  // and of the page, so that frames of lines keep apart in a small picture
+constexpr double kBarWidth = 2;
+constexpr int kBarAlpha = 120;
 
 }  // namespace
 
@@ -272,15 +275,18 @@ void PageCanvas::paintMarks(QPainter& painter, int page) {
     auto const& colours = coloursFor(QPalette(Qt::white, Qt::white));
     QColor tint = colours.of(m_side);
     tint.setAlpha(34);
+    QColor bar = colours.of(m_side);
+    bar.setAlpha(kBarAlpha);
+    double const around = std::min(kAround, kAroundPoints * m_stack.zoom());
     for (auto const index : m_chosen) {
         if (m_places[index].page == page) painter.fillRect(m_stack.toStack(page, m_places[index].box), QColor(20, 90, 160, 60));
     }
     for (auto const& mark : m_marks) {
         if (mark.page != page) continue;
-        auto const frame = m_stack.toStack(page, mark.box).adjusted(-kAround, -kAround, kAround, kAround);
+        auto const frame = m_stack.toStack(page, mark.box).adjusted(-around, -around, around, around);
         switch (mark.style) {
             case MarkStyle::Finding: painter.setPen(QPen(colours.of(m_side), 1)); break;
-            case MarkStyle::Editorial: painter.setPen(QPen(colours.of(m_side), 1, Qt::DotLine)); break;
+            case MarkStyle::Editorial: painter.fillRect(QRectF(frame.left() - kBarWidth, frame.top(), kBarWidth, frame.height()), bar); continue;
             case MarkStyle::Current:
                 painter.fillRect(frame, tint);
                 painter.setPen(QPen(colours.of(m_side), kThick));

@@ -18,8 +18,9 @@
 
 namespace standin::ui {
 
-// Findings have thin frames (dotted where they change no meaning), the one that
-// is looked at a thick one; what was found or clicked has a dashed frame in ink.
+// Findings have thin frames, the one that is looked at a thick one; what was found or
+// clicked has a dashed frame in ink. Those that change no meaning are many and stand
+// line under line: they have a pale bar beside them, which leaves the print alone.
 enum class MarkStyle { Finding, Editorial, Current, Pointed };
 
 struct PageMark {

@@ -58,6 +58,38 @@ TEST(PagesView, DrawsWhatIsInView) {
     }
 }
 
+// Editorial findings stand line under line: frames around all of them would lie on
+// the print of a page that is shown small.
+TEST(PagesView, WhatChangesNoMeaningHasABarBesideItAndNoFrame) {
+    Shown shown;
+    ASSERT_TRUE(shown.waitForPages());
+    auto& canvas = shown.canvas(DocumentSide::Reference);
+    canvas.goToPage(1);
+    canvas.setZoom(0.6);
+    ASSERT_TRUE(shown.waitUntilSharp(DocumentSide::Reference, 1));
+    model::Rect const box{100, 300, 400, 314};
+    auto const place = canvas.placeOnViewport(1, box);
+    auto const pictureWith = [&](std::vector<PageMark> marks) {
+        canvas.setMarks(std::move(marks));
+        return canvas.viewport()->grab().toImage();
+    };
+    auto const plain = pictureWith({});
+    auto const changedIn = [&](QImage const& picture, QRect const& rect) {
+        int changed = 0;
+        for (int y = rect.top(); y <= rect.bottom(); ++y) {
+            for (int x = rect.left(); x <= rect.right(); ++x) changed += picture.pixel(x, y) != plain.pixel(x, y) ? 1 : 0;
+        }
+        return changed;
+    };
+    auto const whole = place.adjusted(-8, -8, 8, 8);
+    auto const beside = QRect(QPoint(whole.left(), whole.top()), QPoint(place.left(), whole.bottom()));
+    auto const editorial = pictureWith({{1, box, MarkStyle::Editorial}});
+    EXPECT_GT(changedIn(editorial, beside), 0);
+    EXPECT_EQ(changedIn(editorial, whole), changedIn(editorial, beside)) << "nothing lies on or under the print";
+    auto const finding = pictureWith({{1, box, MarkStyle::Finding}});
+    EXPECT_GT(changedIn(finding, whole), changedIn(finding, beside)) << "a finding of weight has its frame";
+}
+
 TEST(PagesView, BringsBothPlacesOfTheFindingIntoView) {
     Shown shown;
     ASSERT_TRUE(shown.waitForPages());
