@@ -78,6 +78,7 @@ CLI::App* addResult(CLI::App& app, RecordCommand& command) {
     result->add_option("--value", command.result.values, "a measured value; several: the extremes, or one a sample")->required()->expected(1)->take_all();
     result->add_option("--unit", command.result.unit, "of the values");
     result->add_option("--finding", command.result.finding, "whose limit it is, where the test has several");
+    result->add_option("--check", command.result.check, "the cell check whose limit it is, where the finding has several");
     result->add_option("--condition", command.result.condition, "what it was measured under");
     result->add_option("--samples", command.result.samples, "number of samples");
     result->add_option("--lots", command.result.lots, "number of lots they came from");

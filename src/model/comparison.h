@@ -138,11 +138,22 @@ struct CheckResult {
     bool operator==(CheckResult const&) const = default;
 };
 
+// Between what a measured value has to lie for a check to hold, where the check is
+// about one quantity that a bench can measure.
+struct CheckBounds {
+    std::string quantity;  // what is measured, in words
+    std::string min, max;  // decimals; empty: no such bound
+    std::string unit;
+    bool aboveMin = false, belowMax = false;  // the bound itself does not hold
+    bool operator==(CheckBounds const&) const = default;
+};
+
 // One check of a part against the cell that it protects.
 struct CellCheck {
     std::string check;  // "overcharge-upper"
     std::string title;
     std::string limit;  // what the cell or the circuit asks for, in words
+    std::optional<CheckBounds> bounds;  // the same in numbers, for the candidate
     std::optional<CheckResult> reference, candidate;
     int level = 0;  // of the candidate's outcome, DOMAIN 5.9
     std::string finding;  // id, or empty

@@ -84,6 +84,29 @@ std::optional<CheckResult> resultOf(Json const& object, char const* key) {
     return CheckResult{.value = textOf(result, "value"), .outcome = enumOf(result, "outcome", CheckOutcome::Open), .why = textOf(result, "why"), .inputs = inputsOf(result)};
 }
 
+Json boundsJson(std::optional<CheckBounds> const& bounds) {
+    if (!bounds) return nullptr;
+    return Members()
+        .add("quantity", bounds->quantity)
+        .add("min", textOrNull(bounds->min))
+        .add("max", textOrNull(bounds->max))
+        .add("unit", bounds->unit)
+        .add("above_min", bounds->aboveMin)
+        .add("below_max", bounds->belowMax)
+        .take();
+}
+
+std::optional<CheckBounds> boundsOf(Json const& check) {
+    if (!hasObject(check, "bounds")) return std::nullopt;
+    Json const& bounds = check.at("bounds");
+    return CheckBounds{.quantity = textOf(bounds, "quantity"),
+                       .min = textOf(bounds, "min"),
+                       .max = textOf(bounds, "max"),
+                       .unit = textOf(bounds, "unit"),
+                       .aboveMin = boolOf(bounds, "above_min"),
+                       .belowMax = boolOf(bounds, "below_max")};
+}
+
 }  // namespace
 
 Json derivedJson(std::vector<Derived> const& derived) {
@@ -111,6 +134,7 @@ Json cellJson(std::vector<CellCheck> const& checks) {
                             .add("check", one.check)
                             .add("title", one.title)
                             .add("limit", textOrNull(one.limit))
+                            .add("bounds", boundsJson(one.bounds))
                             .add("reference", resultJson(one.reference))
                             .add("candidate", resultJson(one.candidate))
                             .add("level", one.level)
@@ -143,6 +167,7 @@ std::vector<CellCheck> cellOf(Json const& array) {
         checks.push_back({.check = textOf(one, "check"),
                           .title = textOf(one, "title"),
                           .limit = textOf(one, "limit"),
+                          .bounds = boundsOf(one),
                           .reference = resultOf(one, "reference"),
                           .candidate = resultOf(one, "candidate"),
                           .level = intOf(one, "level"),

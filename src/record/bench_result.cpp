@@ -26,18 +26,32 @@ std::string list(std::vector<std::string> const& words) {
     return text;
 }
 
+std::string nameOf(risk::BenchLimit const& limit) { return limit.check.empty() ? limit.finding : fmt::format("{} with --check {}", limit.finding, limit.check); }
+
 // The limit that a result is held against; null: its test has none.
-Result<risk::BenchLimit const*> limitFor(risk::BenchTest const& test, std::string const& finding) {
-    if (test.limits.empty()) return nullptr;
-    if (finding.empty() && test.limits.size() == 1) return &test.limits.front();
-    std::vector<std::string> known;
+Result<risk::BenchLimit const*> limitFor(risk::BenchTest const& test, std::string const& finding, std::string const& check) {
+    if (test.limits.empty() && check.empty()) return nullptr;
+    std::vector<risk::BenchLimit const*> fitting;
+    std::vector<std::string> names;
     for (auto const& limit : test.limits) {
-        if (!finding.empty() && limit.finding == finding) return &limit;
-        known.push_back(limit.finding);
+        names.push_back(nameOf(limit));
+        if ((finding.empty() || limit.finding == finding) && (check.empty() || limit.check == check)) fitting.push_back(&limit);
     }
-    if (finding.empty()) return refuse(fmt::format("the test {} has several limits; name one with --finding: {}", test.id, list(known)));
-    if (std::find(test.findings.begin(), test.findings.end(), finding) != test.findings.end()) return nullptr;
-    return refuse(fmt::format("finding {} does not belong to the test {}", finding, test.id));
+    if (fitting.empty() && !check.empty())
+        return refuse(fmt::format("the test {} has no limit of the check {}{}{}", test.id, check, names.empty() ? "" : "; it has ", list(names)));
+    bool const known = std::find(test.findings.begin(), test.findings.end(), finding) != test.findings.end();
+    if (fitting.empty()) return known ? Result<risk::BenchLimit const*>(nullptr) : refuse(fmt::format("finding {} does not belong to the test {}", finding, test.id));
+    if (fitting.size() == 1) return fitting.front();
+    auto const printed = std::find_if(fitting.begin(), fitting.end(), [](risk::BenchLimit const* limit) { return limit->check.empty(); });
+    if (!finding.empty() && printed != fitting.end()) return *printed;
+    return refuse(fmt::format("the test {} has several limits; name one with --finding: {}", test.id, list(names)));
+}
+
+// Whether a value in the unit of the bounds keeps to them.
+bool keepsTo(risk::BenchLimit const& limit, std::optional<Decimal> const& lowest, std::optional<Decimal> const& highest, Decimal value) {
+    bool const lowEnough = !highest || value < *highest || (value == *highest && !limit.belowMax);
+    bool const highEnough = !lowest || value > *lowest || (value == *lowest && !limit.aboveMin);
+    return lowEnough && highEnough;
 }
 
 // Nullopt: not given. A bound that is no plain number sets `plain` to false.
@@ -64,12 +78,13 @@ Result<BenchResult> judgeResult(std::vector<risk::BenchTest> const& tests, Bench
         if (!value) return refuse(fmt::format("'{}' is no plain number; give it like 4.275, its unit with --unit", text));
         values.push_back(*value);
     }
-    auto const limit = limitFor(*test, result.finding);
+    auto const limit = limitFor(*test, result.finding, result.check);
     if (!limit) return tl::unexpected(limit.error());
     result.outcome = Outcome::NotJudged;
     if (*limit == nullptr) return result;
 
     result.finding = (*limit)->finding;
+    result.check = (*limit)->check;
     auto const limitUnit = quantity::parseUnit((*limit)->unit);
     auto const resultUnit = quantity::parseUnit(result.unit);
     bool const sameText = (*limit)->unit == result.unit;
@@ -81,8 +96,7 @@ Result<BenchResult> judgeResult(std::vector<risk::BenchTest> const& tests, Bench
     auto const highest = boundOf((*limit)->max, limitUnit, plain);
     if (!plain || (!lowest && !highest)) return result;
     bool const within = std::all_of(values.begin(), values.end(), [&](Decimal const& printed) {
-        auto const value = resultUnit && limitUnit ? quantity::toCoherent(printed, *resultUnit) : printed;
-        return (!lowest || value >= *lowest) && (!highest || value <= *highest);
+        return keepsTo(**limit, lowest, highest, resultUnit && limitUnit ? quantity::toCoherent(printed, *resultUnit) : printed);
     });
     result.outcome = within ? Outcome::Within : Outcome::Outside;
     return result;

@@ -12,8 +12,9 @@
 
 namespace standin::record {
 
-// The result with its finding and outcome filled in. The limit is that of the
-// named finding; where none is named and the test has one limit, that. Values are
+// The result with its finding, check and outcome filled in. The limit is that of the
+// named finding and cell check; what is left open must leave one to choose, and the
+// printed limit of a finding goes before those of checks. Values are
 // compared exactly, after their units were brought together; a limit that is not
 // a plain number (relative to a supply, say) judges nothing. Errors (Usage): an
 // unknown test, a finding without a limit in this test, several limits to choose

@@ -115,6 +115,7 @@ enum class Outcome : std::uint8_t { NotJudged, Within, Outside };
 struct BenchResult {
     std::string test;     // id of a bench test of the record
     std::string finding;  // the finding whose limit it is held against; empty: none
+    std::string check = {};           // the cell check whose limit it is; empty: that which is printed
     std::vector<std::string> values;  // decimals
     std::string unit;
     std::string condition;

@@ -37,6 +37,13 @@ std::string textOf(json const& object, char const* name) {
 // Empty where the member is left out.
 std::string textIn(json const& object, char const* name) { return object.is_object() && object.contains(name) ? textOf(object, name) : std::string{}; }
 
+// False where the member is left out.
+bool flagIn(json const& object, char const* name) {
+    if (!object.is_object() || !object.contains(name)) return false;
+    if (!object[name].is_boolean()) throw Missing{name};
+    return object[name].get<bool>();
+}
+
 std::int64_t countOf(json const& object, char const* name) {
     if (!object.is_object() || !object.contains(name)) return 0;
     auto const& member = object[name];
@@ -132,10 +139,14 @@ json limitJson(risk::BenchLimit const& limit) {
     put(object, "min", limit.min);
     put(object, "max", limit.max);
     put(object, "unit", limit.unit);
+    put(object, "check", limit.check);
+    if (limit.aboveMin) object["above_min"] = true;
+    if (limit.belowMax) object["below_max"] = true;
     return object;
 }
 risk::BenchLimit limitOf(json const& object) {
-    return {textOf(object, "finding"), textOf(object, "title"), textOf(object, "from"), textIn(object, "condition"), textIn(object, "min"), textIn(object, "max"), textIn(object, "unit")};
+    return {textOf(object, "finding"), textOf(object, "title"), textOf(object, "from"),  textIn(object, "condition"), textIn(object, "min"),
+            textIn(object, "max"),     textIn(object, "unit"),  textIn(object, "check"), flagIn(object, "above_min"), flagIn(object, "below_max")};
 }
 
 json testJson(risk::BenchTest const& test) {
@@ -197,6 +208,7 @@ Carried readCarried(json const& object) {
 json writeBody(BenchResult const& result) {
     json object{{"test", result.test}, {"values", result.values}, {"outcome", nameOf(result.outcome)}};
     put(object, "finding", result.finding);
+    put(object, "check", result.check);
     put(object, "unit", result.unit);
     put(object, "condition", result.condition);
     put(object, "samples", std::int64_t{result.samples});
@@ -210,6 +222,7 @@ BenchResult readResult(json const& object) {
     BenchResult result;
     result.test = textOf(object, "test");
     result.finding = textIn(object, "finding");
+    result.check = textIn(object, "check");
     result.values = textsOf(object, "values");
     result.unit = textIn(object, "unit");
     result.condition = textIn(object, "condition");

@@ -113,11 +113,11 @@ std::string deviations(Record const& record, Overview const& overview) {
 }
 
 // A limit's row with the results on it, or empty fields for the first one.
-std::string limitRows(Record const& record, risk::BenchTest const& test, std::string const& finding, std::string const& limit) {
+std::string limitRows(Record const& record, risk::BenchTest const& test, risk::BenchLimit const& against, std::string const& limit) {
     std::string html;
     for (auto const& entry : record.entries) {
         auto const* result = std::get_if<BenchResult>(&entry.body);
-        if (result == nullptr || result->test != test.id || result->finding != finding) continue;
+        if (result == nullptr || result->test != test.id || !isAgainst(*result, against)) continue;
         std::string values;
         for (auto const& value : result->values) values += (values.empty() ? "" : ", ") + value;
         html += fmt::format("<tr><td>{}</td><td>{} {}</td><td>{} / {}</td><td>{}</td><td>{}, {}</td><td><b>{}</b></td></tr>", escaped(limit), escaped(values), escaped(result->unit),
@@ -140,7 +140,7 @@ std::string benchTests(Record const& record) {
         html += fmt::format("<p class=\"why\">Set-up: {} Limits from: {}.</p>", escaped(test.setup), escaped(test.limitsFrom));
         html += "<table class=\"fields\"><tr><th scope=\"col\">limit</th><th scope=\"col\">measured</th><th scope=\"col\">samples / lots</th><th scope=\"col\">instrument</th><th scope=\"col\">by, date</th>"
                 "<th scope=\"col\">judged</th></tr>";
-        for (auto const& limit : test.limits) html += limitRows(record, test, limit.finding, report::limitText(limit));
+        for (auto const& limit : test.limits) html += limitRows(record, test, limit, report::limitText(limit));
         if (test.limits.empty()) html += limitRows(record, test, {}, test.limitsFrom);
         html += "</table><p class=\"meta\">for";
         for (auto const& id : test.findings) html += fmt::format(" <a href=\"#f-{0}\">{0}</a>", escaped(id));

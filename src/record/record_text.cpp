@@ -38,7 +38,7 @@ void writeTests(std::string& out, Record const& record) {
     out += "\nBENCH TESTS\n";
     for (auto const& test : opened.tests) {
         appendWrapped(out, fmt::format("  {}  ", test.id), test.procedure + " " + test.setup);
-        for (auto const& limit : test.limits) appendWrapped(out, "      limit  ", fmt::format("{} [finding {}]", report::limitText(limit), limit.finding));
+        for (auto const& limit : test.limits) appendWrapped(out, "      limit  ", fmt::format("{} [{}]", report::limitText(limit), limitName(limit)));
         for (auto const& entry : record.entries) {
             auto const* result = std::get_if<BenchResult>(&entry.body);
             if (result != nullptr && result->test == test.id) appendWrapped(out, "      result ", resultText(entry, opened));

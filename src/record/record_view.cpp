@@ -88,6 +88,10 @@ std::string decisionText(Entry const& entry) {
     return text;
 }
 
+bool isAgainst(BenchResult const& result, risk::BenchLimit const& limit) { return limit.finding == result.finding && limit.check == result.check; }
+
+std::string limitName(risk::BenchLimit const& limit) { return fmt::format("finding {}{}{}", limit.finding, limit.check.empty() ? "" : ", check ", limit.check); }
+
 std::string resultText(Entry const& entry, Opened const& opened) {
     auto const& result = std::get<BenchResult>(entry.body);
     auto text = joined(result.values, ", ") + (result.unit.empty() ? "" : " " + result.unit);
@@ -99,7 +103,7 @@ std::string resultText(Entry const& entry, Opened const& opened) {
     for (auto const& test : opened.tests) {
         if (test.id != result.test) continue;
         for (auto const& limit : test.limits) {
-            if (limit.finding == result.finding) text += ", " + report::limitText(limit);
+            if (isAgainst(result, limit)) text += ", " + report::limitText(limit);
         }
     }
     if (!result.condition.empty()) text += "; measured at " + result.condition;

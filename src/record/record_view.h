@@ -30,6 +30,12 @@ using NamedTexts = std::vector<std::pair<std::string, std::string>>;
 // "accepted-with-condition by R. Ashdown (…), 2031-05-04T09:01:00Z: the reason. Condition: …. Evidence: … (SHA-256 …). Carried from an earlier record."
 [[nodiscard]] std::string decisionText(Entry const& entry);
 
+// Whether the result was held against this limit.
+[[nodiscard]] bool isAgainst(BenchResult const& result, risk::BenchLimit const& limit);
+
+// "finding 05cb4cb54284", "finding 05cb4cb54284, check overcharge-upper": how a limit is named on the command line.
+[[nodiscard]] std::string limitName(risk::BenchLimit const& limit);
+
 // "4.26, 4.29 V: within 4.25 to 4.30 V …"
 [[nodiscard]] std::string resultText(Entry const& entry, Opened const& opened);
 

@@ -86,7 +86,7 @@ bool outsideLimits(Line const& line, std::vector<Entry> const& entries) {
     std::unordered_map<std::string, Outcome> last;
     for (auto const index : line.results) {
         auto const& result = std::get<BenchResult>(entries[index].body);
-        last[result.test + " " + result.finding] = result.outcome;
+        last[result.test + " " + result.finding + " " + result.check] = result.outcome;
     }
     return std::any_of(last.begin(), last.end(), [](auto const& one) { return one.second == Outcome::Outside; });
 }

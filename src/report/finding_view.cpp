@@ -119,8 +119,11 @@ std::string sectionTitle(Datasheet const& sheet, std::string const& id) {
 }
 
 std::string limitText(risk::BenchLimit const& limit) {
-    auto const bound = [](std::string const& value) { return value.empty() ? std::string("–") : value; };
-    auto text = fmt::format("{}: min {}, max {}{}{} ({})", limit.title, bound(limit.min), bound(limit.max), limit.unit.empty() ? "" : " ", limit.unit, limit.from);
+    auto const bound = [](std::string const& value, bool excluded, std::string_view excludedWord) {
+        return value.empty() ? std::string("–") : excluded ? fmt::format("{} {}", excludedWord, value) : value;
+    };
+    auto text = fmt::format("{}: min {}, max {}{}{} ({})", limit.title, bound(limit.min, limit.aboveMin, "above"), bound(limit.max, limit.belowMax, "below"),
+                            limit.unit.empty() ? "" : " ", limit.unit, limit.from);
     if (!limit.condition.empty()) text += "; " + limit.condition;
     return text;
 }

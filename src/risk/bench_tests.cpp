@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "model/names.h"
+#include "risk/cell_checks.h"
 
 namespace standin::risk {
 
@@ -33,6 +34,37 @@ void addLimit(Finding const& finding, BenchTestEntry const& entry, std::vector<B
     auto const& side = entry.candidateLimits ? finding.candidate : finding.reference;
     if (!isNumeric(finding.kind) || !side || (side->min.empty() && side->max.empty())) return;
     limits.push_back({finding.id, finding.title, entry.candidateLimits ? "candidate" : "reference", side->condition, side->min, side->max, side->unit});
+}
+
+// What a cell check is about: a parameter or feature of the vocabulary.
+std::string_view checkedBy(CellCheck const& check) {
+    auto const entries = checkEntries();
+    auto const entry = std::find_if(entries.begin(), entries.end(), [&](CheckEntry const& one) { return one.id == check.check; });
+    return entry == entries.end() ? std::string_view() : entry->canonical;
+}
+
+// The finding of `test` that a check without one of its own belongs to: that on
+// what it checks, else the first.
+std::string const& findingFor(BenchTest const& test, std::string_view canonical, Comparison const& comparison) {
+    for (auto const& finding : comparison.findings) {
+        if (finding.canonical == canonical && names(test.findings, finding.id)) return *std::find(test.findings.begin(), test.findings.end(), finding.id);
+    }
+    return test.findings.front();
+}
+
+void addCheckLimit(CellCheck const& check, Comparison const& comparison, std::span<BenchTestEntry const> entries, std::vector<BenchTest>& tests) {
+    if (!check.bounds) return;
+    auto const& bounds = *check.bounds;
+    auto const add = [&](BenchTest& test, std::string const& finding) {
+        test.limits.push_back({finding, check.title, "cell and circuit", bounds.quantity, bounds.min, bounds.max, bounds.unit, check.check, bounds.aboveMin, bounds.belowMax});
+    };
+    auto const own = std::find_if(tests.begin(), tests.end(), [&](BenchTest const& test) { return names(test.findings, check.finding); });
+    if (own != tests.end()) return add(*own, check.finding);
+    auto const canonical = checkedBy(check);
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        if (tests[i].findings.empty() || (!names(entries[i].parameters, canonical) && !names(entries[i].features, canonical))) continue;
+        return add(tests[i], findingFor(tests[i], canonical, comparison));
+    }
 }
 
 }  // namespace
@@ -66,6 +98,7 @@ std::vector<BenchTest> benchTests(Comparison const& comparison, vocabulary::Voca
         tests[index].findings.push_back(finding.id);
         addLimit(finding, entries[index], tests[index].limits);
     }
+    for (auto const& check : comparison.cell) addCheckLimit(check, comparison, entries, tests);
     for (std::size_t i = 0; i < entries.size(); ++i) {
         auto const& entry = entries[i];
         tests[i].id = entry.id;

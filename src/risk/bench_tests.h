@@ -1,6 +1,6 @@
 // The bench tests that follow from the open findings of a comparison (DOMAIN
 // 10.4): which findings call for which test, how it is set up, and the limits
-// that results are judged against. What is tested how is data
+// that results are judged against: those printed, and those of the cell. What is tested how is data
 // (vocabulary/data/bench_tests.json).
 //
 // Defines: BenchLimit, BenchTest.
@@ -22,11 +22,13 @@ namespace standin::risk {
 
 // What a measured value is held against, as printed; empty bounds are not stated.
 struct BenchLimit {
-    std::string finding;    // id of the finding that it comes from
+    std::string finding;    // id of the finding that it comes from, or that a check belongs to
     std::string title;      // of the quantity
-    std::string from;       // "reference" or "candidate": whose limits they are
+    std::string from;       // "reference" or "candidate": whose limits they are; "cell and circuit"
     std::string condition;
     std::string min, max, unit;
+    std::string check = {};                   // the cell check that it comes from ("overcharge-upper"); empty: what is printed
+    bool aboveMin = false, belowMax = false;  // the bound itself does not keep to it
     bool operator==(BenchLimit const&) const = default;
 };
 
@@ -37,7 +39,7 @@ struct BenchTest {
     std::string setup;
     std::string limitsFrom;  // in words: "cell profile and reference limits"
     std::vector<std::string> findings;
-    std::vector<BenchLimit> limits;  // of the numeric findings that state any
+    std::vector<BenchLimit> limits;  // of the numeric findings that state any, then of the cell checks
     bool operator==(BenchTest const&) const = default;
 };
 
@@ -46,7 +48,8 @@ struct BenchTest {
 [[nodiscard]] bool needsBenchTest(model::Finding const& finding);
 
 // In the vocabulary's order; tests that no finding calls for are left out. Each
-// finding stands under one test. Pure; linear in findings times tests.
+// finding stands under one test. A cell check gives its limit to the test of its
+// finding; where it holds on paper, to the test of what it checks, if there is one. Pure; linear in findings times tests.
 [[nodiscard]] std::vector<BenchTest> benchTests(model::Comparison const& comparison, vocabulary::Vocabulary const& vocabulary);
 
 }  // namespace standin::risk

@@ -57,9 +57,11 @@ public:
         std::vector<PartCheck> results;
         for (auto const check : kChecks) {
             m_limit.clear();
+            m_bounds.reset();
             m_inputs.clear();
             results.push_back((this->*check)());
             results.back().limit = m_limit;
+            results.back().bounds = m_bounds;
             results.back().result.inputs = m_inputs;
         }
         return results;
@@ -72,6 +74,7 @@ private:
         auto const limit = given("cell.protection_max", &Limits::hi);
         if (!limit) return open(MissingIn::Files, m_open);
         m_limit = "cut off at no more than " + texts::lower(*limit, "V");
+        keepTo("voltage of the cell at the overcharge cut-off", {}, {limit}, "V");
         auto const detection = stated("overcharge-detect-voltage");
         if (detection.limits.empty()) return notInSheet("overcharge detection voltage", detection.why);
         if (!detection.limits.hi) {
@@ -101,6 +104,7 @@ private:
         auto const top = given(charger ? "circuit.charger_float_voltage" : "cell.charge_voltage", &Limits::hi);
         if (!top) return open(MissingIn::Files, m_open);
         m_limit = fmt::format("cut off above {} ({})", texts::upper(*top, "V"), charger ? "the charger's highest voltage" : "the charge voltage with its tolerance");
+        keepTo("voltage of the cell at the overcharge cut-off", {top, Edge::Fails}, {}, "V");
         auto const detection = stated("overcharge-detect-voltage");
         if (!detection.limits.lo) return notInSheet("the lowest overcharge detection voltage", detection.why.empty() ? "not stated" : detection.why);
         std::string const value = "at least " + texts::lower(*detection.limits.lo, "V");
@@ -139,6 +143,7 @@ private:
         m_limit = fmt::format("release below the cut-off, and at {} or above", texts::lower(least, "V"));
         auto const detection = m_values.find("overcharge-detect-voltage", Scope::Room);
         auto const release = m_values.find("overcharge-release-voltage", Scope::Room);
+        keepTo("voltage of the cell at which charging is permitted again", {least}, release.limits.empty() ? BenchBound{} : BenchBound{detection.limits.lo, Edge::Fails}, "V");
         for (auto const* one : {&detection, &release}) {
             for (auto const& input : one->inputs) addInput(input);
         }
@@ -157,6 +162,7 @@ private:
         auto const limit = given(accepted ? "cell.protection_min" : "cell.discharge_end", &Limits::lo);
         if (!limit) return open(MissingIn::Files, m_open);
         m_limit = fmt::format("cut off at {} or above ({})", texts::upper(*limit, "V"), accepted ? "the lowest that the cell maker accepts" : "the discharge end voltage");
+        keepTo("voltage of the cell at the overdischarge cut-off", {limit}, {}, "V");
         auto const detection = stated("overdischarge-detect-voltage");
         if (detection.limits.empty()) return notInSheet("overdischarge detection voltage", detection.why);
         std::string const value = texts::range(detection.limits, "V");
@@ -182,6 +188,7 @@ private:
             }
         }
         m_limit = fmt::format("cut off below {} ({})", texts::lower(*limit, "V"), whose);
+        keepTo("voltage of the cell at the overdischarge cut-off", {}, {limit, Edge::Fails}, "V");
         auto const detection = stated("overdischarge-detect-voltage");
         if (!detection.limits.hi) return notInSheet("the highest overdischarge detection voltage", detection.why.empty() ? "not stated" : detection.why);
         std::string const value = "at most " + texts::upper(*detection.limits.hi, "V");
@@ -193,6 +200,7 @@ private:
         auto const limit = given("cell.recharge_min", &Limits::hi);
         if (!limit) return open(MissingIn::Files, m_open);
         m_limit = "no charging below " + texts::upper(*limit, "V");
+        keepTo("lowest voltage of the cell at which charging current flows", {limit}, {}, "V");
         auto const* mode = m_values.feature("zero-volt-charging");
         if (mode != nullptr) m_inputs.push_back({.name = "zero-volt-charging", .parameter = {}, .page = mode->page, .box = mode->box, .text = mode->text});
         if (mode != nullptr && mode->state == "allowed") return violated("charging of a 0 V cell is allowed", "charging below the recharge limit is allowed", 4);
@@ -227,6 +235,7 @@ private:
         if (!one) return open(MissingIn::Files, m_open);
         Decimal const limit = *one * parallel();
         m_limit = fmt::format("trip at no more than {} ({})", texts::lower(limit, "A"), words);
+        keepTo("current at which discharging is cut off", {}, {limit}, "A");
         auto const current = derived("discharge-trip-current");
         std::string const value = texts::range(current.limits, "A");
         if (current.limits.lo && *current.limits.lo > limit) return violated(value, "every device lies above the limit", 4);
@@ -239,6 +248,7 @@ private:
         auto const peak = given("circuit.load_peak_current", &Limits::hi);
         if (!peak) return open(MissingIn::Files, m_open);
         m_limit = fmt::format("trip above the load's peak of {}", texts::upper(*peak, "A"));
+        keepTo("current at which discharging is cut off", {peak, Edge::Fails}, {}, "A");
         auto const current = derived("discharge-trip-current");
         std::string const value = texts::range(current.limits, "A");
         if (!current.limits.lo) return openFor(current, "the lowest trip current", value);
@@ -254,6 +264,7 @@ private:
         std::string const chargerOpen = charger ? std::string() : m_open;
         m_limit = fmt::format("trip at no more than {}", texts::lower(limit, "A"));
         if (charger) m_limit += fmt::format(", and above the charger's {}", texts::upper(*charger, "A"));
+        keepTo("current at which charging is cut off", {charger, Edge::Fails}, {limit}, "A");
         auto const current = derived("charge-trip-current-computed");
         std::string const value = texts::range(current.limits, "A");
         if (current.limits.lo && *current.limits.lo > limit) return violated(value, "every device lies above what the cell allows", 3);
@@ -287,6 +298,7 @@ private:
         }
         if (!threshold.limits.hi) return notInSheet("the highest load short-circuit detection voltage", "not stated");
         m_limit = fmt::format("a threshold below {}, what a dead short gives with the cell at {}", texts::lower(sensed, "V"), texts::lower(*voltage, "V"));
+        keepTo("voltage between the sense points at which the short-circuit level acts", {}, {sensed, Edge::Fails}, "V");
         std::string const value = "at most " + texts::upper(*threshold.limits.hi, "V");
         if (*threshold.limits.hi >= sensed) return violated(value, "may not be reached in a dead short, by " + by(*threshold.limits.hi - sensed, "V"), 4);
         return holds(value);
@@ -297,6 +309,7 @@ private:
         auto const current = divide(voltage, resistance, 17, quantity::Rounding::Down);
         if (!threshold.limits.hi || !current) return notInSheet("the highest load short-circuit current", "not stated");
         m_limit = fmt::format("a threshold below {}, what flows in a dead short with the cell at {}", texts::lower(*current, "A"), texts::lower(voltage, "V"));
+        keepTo("current at which the short-circuit level acts", {}, {current, Edge::Fails}, "A");
         std::string const value = "at most " + texts::upper(*threshold.limits.hi, "A");
         if (*threshold.limits.hi >= *current) return violated(value, "may not be reached in a dead short, by " + by(*threshold.limits.hi - *current, "A"), 4);
         return holds(value);
@@ -306,6 +319,7 @@ private:
         auto const limit = given("circuit.fet_energy_max", &Limits::lo);
         if (!limit) return open(MissingIn::Files, m_open);
         m_limit = fmt::format("no more than {} in one short", texts::lower(*limit, "J"));
+        keepTo("energy that the FETs take in one short", {}, {limit}, "J");
         auto const energy = derived("short-circuit-energy");
         std::string const value = texts::range(energy.limits, "J");
         if (energy.limits.lo && *energy.limits.lo > *limit) return violated(value, "every device lies above it", 3);
@@ -319,6 +333,7 @@ private:
         auto const high = given("cell.charge_temperature", &Limits::hi);
         if (!low || !high) return open(MissingIn::Files, m_open);
         m_limit = "charging only from " + texts::range({.lo = low, .typ = {}, .hi = high}, "degC");
+        keepTo("temperature of the cell at which charging is permitted", {low}, {high}, "degC");
         if (isGiven("circuit.charge_temperature_control")) {
             auto const least = given("circuit.charge_temperature_control", &Limits::lo);
             auto const most = given("circuit.charge_temperature_control", &Limits::hi);
@@ -410,6 +425,7 @@ private:
         auto const limit = given("cell.discharge_current_max", &Limits::hi);
         if (!limit) return open(MissingIn::Files, m_open);
         m_limit = fmt::format("no more than {} through each of {} cells", texts::lower(*limit, "A"), cells->toShortString());
+        keepTo("current through each cell at which discharging is cut off", {}, {limit}, "A");
         auto const current = derived("discharge-trip-current");
         auto const each = divide(current.limits, quantity::exactly(*cells));
         std::string const value = texts::range(each, "A") + (each.empty() ? "" : " through each before it trips");

@@ -7,6 +7,7 @@
 // it is open and says what is missing: in the sheet, or in the user's files.
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string_view>
 #include <vector>
@@ -33,6 +34,7 @@ enum class MissingIn : std::uint8_t { Nothing, Sheet, Files };
 
 struct PartCheck {
     std::string limit;  // in words; empty where nothing asks for anything
+    std::optional<model::CheckBounds> bounds;  // in numbers, where a bench can measure the quantity
     model::CheckResult result;
     int level = 0;      // where it is violated, 1 … 4
     MissingIn missing = MissingIn::Nothing;  // where it is open

@@ -60,6 +60,7 @@ public:
         check.check = entry.id;
         check.title = entry.title;
         check.limit = candidate.limit;
+        check.bounds = candidate.bounds;
         if (reference) check.reference = reference->result;
         check.candidate = candidate.result;
         Level const level = levelOfCheck(candidate, entry.severity);

@@ -17,18 +17,26 @@ using quantity::Limits;
 
 namespace {
 
+constexpr int kBenchDigits = 9;
+
 std::string_view afterDot(std::string_view name) { return name.substr(name.find('.') + 1); }
 
 }  // namespace
 
-PartCheck CheckWorkings::holds(std::string value) { return {.limit = {}, .result = {.value = std::move(value), .outcome = CheckOutcome::Holds, .why = {}, .inputs = {}}, .level = 0, .missing = MissingIn::Nothing}; }
+PartCheck CheckWorkings::holds(std::string value) {
+    return {.limit = {}, .bounds = {}, .result = {.value = std::move(value), .outcome = CheckOutcome::Holds, .why = {}, .inputs = {}}, .level = 0, .missing = MissingIn::Nothing};
+}
 
 PartCheck CheckWorkings::violated(std::string value, std::string why, int level) {
-    return {.limit = {}, .result = {.value = std::move(value), .outcome = CheckOutcome::Violated, .why = std::move(why), .inputs = {}}, .level = level, .missing = MissingIn::Nothing};
+    return {.limit = {},
+            .bounds = {},
+            .result = {.value = std::move(value), .outcome = CheckOutcome::Violated, .why = std::move(why), .inputs = {}},
+            .level = level,
+            .missing = MissingIn::Nothing};
 }
 
 PartCheck CheckWorkings::open(MissingIn where, std::string why, std::string value) {
-    return {.limit = {}, .result = {.value = std::move(value), .outcome = CheckOutcome::Open, .why = std::move(why), .inputs = {}}, .level = 0, .missing = where};
+    return {.limit = {}, .bounds = {}, .result = {.value = std::move(value), .outcome = CheckOutcome::Open, .why = std::move(why), .inputs = {}}, .level = 0, .missing = where};
 }
 
 PartCheck CheckWorkings::notInSheet(std::string_view what, std::string_view why) { return open(MissingIn::Sheet, fmt::format("{} is {}", what, why)); }
@@ -74,6 +82,18 @@ PartCheck CheckWorkings::openFor(WorkedOut const& result, std::string_view what,
         list += fmt::format("{}{}", list.empty() ? "" : ", ", texts::inputName(name));
     }
     return open(files ? MissingIn::Files : MissingIn::Sheet, list.empty() ? fmt::format("{} cannot be worked out", what) : fmt::format("{} cannot be worked out; missing, or without a limit: {}", what, list), std::move(value));
+}
+
+void CheckWorkings::keepTo(std::string_view quantity, BenchBound least, BenchBound most, std::string_view unit) {
+    auto const text = [](Bound const& bound, quantity::Rounding stricter) {
+        return bound ? divide(*bound, Decimal(1), kBenchDigits, stricter).value_or(*bound).toShortString() : std::string();
+    };
+    m_bounds = model::CheckBounds{.quantity = std::string(quantity),
+                                  .min = text(least.value, quantity::Rounding::Up),
+                                  .max = text(most.value, quantity::Rounding::Down),
+                                  .unit = unit == "degC" ? "°C" : std::string(unit),
+                                  .aboveMin = least.value && least.edge == Edge::Fails,
+                                  .belowMax = most.value && most.edge == Edge::Fails};
 }
 
 std::string CheckWorkings::by(Decimal amount, std::string_view unit) { return texts::upper(amount.magnitude(), unit); }

@@ -5,6 +5,7 @@
 //   if (!limit) return open(MissingIn::Files, m_open);
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -47,10 +48,22 @@ protected:
     [[nodiscard]] WorkedOut derived(std::string_view id);
     void addInput(model::Input input);
 
+    // --- What a bench result has to keep to. ---
+
+    enum class Edge : std::uint8_t { Holds, Fails };  // a value that lies at the bound itself
+    struct BenchBound {
+        Bound value;
+        Edge edge = Edge::Holds;
+    };
+    // In a coherent unit; a bound with more digits than anybody measures is rounded
+    // to the stricter side.
+    void keepTo(std::string_view quantity, BenchBound least, BenchBound most, std::string_view unit);
+
     StatedValues const& m_values;
     Surroundings const& m_around;
     vocabulary::Vocabulary const& m_vocabulary;
     std::string m_limit;                // of the check at hand, in words
+    std::optional<model::CheckBounds> m_bounds;  // of the check at hand
     std::vector<model::Input> m_inputs;  // of the check at hand, each once
     std::string m_open;                 // what the last given() lacked
 };

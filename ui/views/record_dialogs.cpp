@@ -200,6 +200,7 @@ ResultDialog::ResultDialog(RecordPointer read, QWidget* parent)
     m_note = addLine(tr("&Note"));
     m_evidence = addFile(tr("&Evidence"), new FileLine(FileUse::Read, tr("File with the measurements"), tr("All files (*)")));
     connect(m_test, &QComboBox::currentIndexChanged, this, &ResultDialog::showLimits);
+    connect(m_limit, &QComboBox::currentIndexChanged, this, &ResultDialog::proposeUnit);
     connect(m_values, &QLineEdit::textChanged, this, &ResultDialog::check);
     showLimits();
 }
@@ -207,7 +208,9 @@ ResultDialog::ResultDialog(RecordPointer read, QWidget* parent)
 record::BenchResult ResultDialog::result() const {
     record::BenchResult result;
     result.test = fromQt(m_test->currentData().toString());
-    result.finding = fromQt(m_limit->currentData().toString());
+    auto const limit = m_limit->currentData().toStringList();
+    result.finding = fromQt(limit.value(0));
+    result.check = fromQt(limit.value(1));
     static QRegularExpression const blanks(QStringLiteral("[\\s;]+"));
     for (auto const& value : m_values->text().split(blanks, Qt::SkipEmptyParts)) result.values.push_back(fromQt(value));
     result.unit = typed(m_unit);
@@ -228,11 +231,17 @@ void ResultDialog::showLimits() {
     auto const& tests = m_read->record.opened().tests;
     auto const test = std::find_if(tests.begin(), tests.end(), [&](risk::BenchTest const& one) { return one.id == fromQt(m_test->currentData().toString()); });
     if (test != tests.end()) {
-        for (auto const& limit : test->limits) m_limit->addItem(shownText(report::limitText(limit)), toQt(limit.finding));
-        if (!test->limits.empty() && m_unit->text().isEmpty()) m_unit->setText(toQt(test->limits.front().unit));
+        for (auto const& limit : test->limits) m_limit->addItem(shownText(report::limitText(limit)), QStringList{toQt(limit.finding), toQt(limit.check), toQt(limit.unit)});
     }
-    if (m_limit->count() == 0) m_limit->addItem(tr("no limit is stated"), QString{});
+    if (m_limit->count() == 0) m_limit->addItem(tr("no limit is stated"), QStringList{});
     check();
+}
+
+// The unit of the limit, unless another was typed.
+void ResultDialog::proposeUnit() {
+    if (!m_unit->text().isEmpty() && m_unit->text() != m_proposed) return;
+    m_proposed = m_limit->currentData().toStringList().value(2);
+    m_unit->setText(m_proposed);
 }
 
 void ResultDialog::check() {

@@ -92,11 +92,11 @@ void writeDeviations(Paper& paper, Record const& record, Overview const& overvie
 Paragraph cell(std::string text) { return paragraph(report::clipped(std::move(text), kLongestCell), TextSize::Small); }
 
 // The rows of one limit; an empty one, to be filled in by hand, where nothing was measured.
-void writeLimit(PaperTable& table, Record const& record, std::string const& test, std::string const& finding, std::string const& limit) {
+void writeLimit(PaperTable& table, Record const& record, std::string const& test, risk::BenchLimit const& against, std::string const& limit) {
     bool any = false;
     for (auto const& entry : record.entries) {
         auto const* result = std::get_if<BenchResult>(&entry.body);
-        if (result == nullptr || result->test != test || result->finding != finding) continue;
+        if (result == nullptr || result->test != test || !isAgainst(*result, against)) continue;
         any = true;
         std::string values;
         for (auto const& value : result->values) values += (values.empty() ? "" : ", ") + value;
@@ -118,7 +118,7 @@ void writeTests(Paper& paper, Record const& record) {
         paper.advance(2);
         writeBody(paper, fmt::format("{} Set-up: {} Limits from: {}.", test.procedure, test.setup, test.limitsFrom));
         PaperTable table(paper, {{"limit", 3}, {"measured", 1.4}, {"samples / lots", 1}, {"instrument", 1.4}, {"by, date", 1.8}, {"judged", 1}});
-        for (auto const& limit : test.limits) writeLimit(table, record, test.id, limit.finding, report::limitText(limit));
+        for (auto const& limit : test.limits) writeLimit(table, record, test.id, limit, report::limitText(limit));
         if (test.limits.empty()) writeLimit(table, record, test.id, {}, test.limitsFrom);
     }
 }

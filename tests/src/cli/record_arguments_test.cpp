@@ -61,6 +61,7 @@ TEST(RecordArguments, TheOthers) {
     EXPECT_THAT(given->recipients, ElementsAre("Purchasing", "Stores"));
     EXPECT_EQ(given->distributed, (record::Distributed{"", "a copy of the record", "CN-204", "2031-05-06"}));
     EXPECT_EQ(parse({"distribute", "x", "--to", "Stores", "--what", "work instruction", "--key", "k"})->distributed.what, "work instruction");
+    EXPECT_EQ(parse({"result", "x", "overcharge-threshold", "--check", "overcharge-upper", "--value", "4.27", "--key", "k"})->result.check, "overcharge-upper");
     // Negative values are values, not options.
     EXPECT_THAT(parse({"result", "x", "delays", "--value", "-0.3", "--key", "k"})->result.values, ElementsAre("-0.3"));
     EXPECT_THAT(parse({"--help"})->information, HasSubstr("decide"));

@@ -26,6 +26,7 @@ CellCheck check() {
     made.check = "overcharge-upper";
     made.title = "Overcharge cut-off against the cell";
     made.limit = "at most 4.30 V";
+    made.bounds = CheckBounds{.quantity = "voltage at the cut-off", .min = "4.23", .max = "4.30", .unit = "V", .aboveMin = true, .belowMax = false};
     made.candidate = CheckResult{.value = "at most 4.34 V", .outcome = CheckOutcome::Violated, .why = "above the limit by 40 mV", .inputs = {input()}};
     made.level = 4;
     made.finding = "0123456789ab";

@@ -93,6 +93,55 @@ TEST(JudgeResult, SeveralLimitsNeedTheFindingsName) {
     EXPECT_EQ(judgeResult({test}, result)->outcome, Outcome::Outside);
 }
 
+// The printed limits of a finding, and beside them those of the cell.
+TEST(JudgeResult, AgainstTheLimitOfACellCheck) {
+    auto test = testWith("4.25", "4.30", "V");
+    auto cell = test.limits.front();
+    cell.check = "overcharge-upper";
+    cell.min.clear();
+    cell.max = "4.28";
+    test.limits.push_back(cell);
+    auto charger = cell;
+    charger.check = "overcharge-nuisance";
+    charger.min = "4.23";
+    charger.max.clear();
+    charger.aboveMin = true;
+    test.limits.push_back(charger);
+    struct Case {
+        char const *check, *value;
+        Outcome outcome;
+    };
+    Case const cases[] = {
+        {"", "4.29", Outcome::Within},
+        {"overcharge-upper", "4.29", Outcome::Outside},
+        {"overcharge-upper", "4.28", Outcome::Within},
+        {"overcharge-nuisance", "4.23", Outcome::Outside},
+        {"overcharge-nuisance", "4.231", Outcome::Within},
+    };
+    for (auto const& [check, value, outcome] : cases) {
+        auto result = measured({value}, "V");
+        result.finding = id('1');
+        result.check = check;
+        auto const judged = judgeResult({test}, result);
+        ASSERT_TRUE(judged) << judged.error().message;
+        EXPECT_EQ(judged->outcome, outcome) << check << " " << value;
+        EXPECT_EQ(judged->check, check);
+    }
+    auto result = measured({"4.29"}, "V");
+    EXPECT_THAT(judgeResult({test}, result).error().message, HasSubstr(id('1') + " with --check overcharge-upper"));
+    result.check = "overcharge-upper";  // names its finding by itself
+    EXPECT_EQ(judgeResult({test}, result)->finding, id('1'));
+    result.check = "drain";
+    EXPECT_THAT(judgeResult({test}, result).error().message, HasSubstr("no limit of the check drain"));
+}
+
+TEST(JudgeResult, ABoundThatDoesNotHoldItself) {
+    auto test = testWith("", "2.9", "V");
+    test.limits.front().belowMax = true;
+    EXPECT_EQ(judgeResult({test}, measured({"2.9"}, "V"))->outcome, Outcome::Outside);
+    EXPECT_EQ(judgeResult({test}, measured({"2899"}, "mV"))->outcome, Outcome::Within);
+}
+
 TEST(JudgeResult, ATestWithoutLimitsTakesAnyValue) {
     auto test = testWith("", "", "");
     test.limits.clear();

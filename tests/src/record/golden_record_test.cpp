@@ -50,6 +50,21 @@ TEST(GoldenRecord, ASupersededOneHoldsAndSaysWhoHasToBeTold) {
     EXPECT_THAT(recordHtml(*record), HasSubstr("by the record S-21"));
 }
 
+// Results held against what the cell asks for, which stands beside what is printed.
+TEST(GoldenRecord, OneWithTheLimitsOfACellHolds) {
+    auto const path = kFolder + "version-0.1.0-cell.record";
+    auto const record = loadRecord(path);
+    ASSERT_TRUE(record) << record.error().message;
+    EXPECT_EQ(toText(*record), *model::readFile(path, kLongestRecord));
+    auto const& outside = std::get<BenchResult>(record->entries[1].body);
+    EXPECT_EQ(outside.check, "short-energy");
+    EXPECT_EQ(outside.outcome, Outcome::Outside);
+    auto const& within = std::get<BenchResult>(record->entries[2].body);
+    EXPECT_EQ(within.check, "zero-volt-inhibit");
+    EXPECT_EQ(within.outcome, Outcome::Within);
+    EXPECT_THAT(recordHtml(*record), HasSubstr("max 0.06 J (cell and circuit)"));
+}
+
 TEST(GoldenRecord, AFollowerOfVersion010Holds) {
     auto const record = loadRecord(kFolder + "version-0.1.0-next.record");
     ASSERT_TRUE(record) << record.error().message;

@@ -99,6 +99,46 @@ TEST(BenchTests, LimitsAreTheReferencesButForRatings) {
     EXPECT_THAT(tests[2].limits, ElementsAre(BenchLimit{"amr-vm", "", "candidate", "Ta = 25 °C", "4.300", "4.350", "V"}));
 }
 
+model::CellCheck check(std::string id, std::string title, model::CheckBounds bounds, std::string ofFinding = {}) {
+    model::CellCheck made;
+    made.check = std::move(id);
+    made.title = std::move(title);
+    made.bounds = std::move(bounds);
+    made.finding = std::move(ofFinding);
+    return made;
+}
+
+TEST(BenchTests, ACellCheckGivesItsLimitToTheTestOfItsFinding) {
+    Comparison comparison;
+    comparison.findings.push_back(finding(FindingKind::Cell, "discharge-trip-high", 3, "C-OI"));
+    comparison.cell.push_back(check("discharge-trip-high", "Discharge trip current", {"current", "", "5", "A", false, false}, "discharge-trip-high"));
+    comparison.cell.push_back(check("overcharge-upper", "Overcharge cut-off", {"voltage", "", "4.28", "V", false, false}));  // holds, and nothing asks for its test
+    auto const tests = benchTests(comparison, builtIn());
+    ASSERT_EQ(tests.size(), 1U);
+    EXPECT_EQ(tests[0].id, "overcurrent-trip");
+    EXPECT_THAT(tests[0].limits,
+                ElementsAre(BenchLimit{"discharge-trip-high", "Discharge trip current", "cell and circuit", "current", "", "5", "A", "discharge-trip-high", false, false}));
+}
+
+// The part changed in what the check is about: paper says that the check holds, the
+// bench has to say it too.
+TEST(BenchTests, ACheckThatHoldsGivesItsLimitToTheTestOfWhatItChecks) {
+    Comparison comparison;
+    comparison.findings.push_back(finding(FindingKind::Wording, "", 3, "C-OC"));
+    auto changed = finding(FindingKind::Parameter, "overcharge-detect-voltage", 3);
+    changed.reference = sideWith("4.255", "4.305");
+    comparison.findings.push_back(changed);
+    comparison.cell.push_back(check("overcharge-nuisance", "Above the charger", {"voltage", "4.22", "", "V", true, false}));
+    auto without = check("class-match", "Class", {});
+    without.bounds.reset();
+    comparison.cell.push_back(without);
+    auto const tests = benchTests(comparison, builtIn());
+    ASSERT_EQ(tests.size(), 1U);
+    EXPECT_THAT(tests[0].limits,
+                ElementsAre(BenchLimit{"overcharge-detect-voltage", "", "reference", "Ta = 25 °C", "4.255", "4.305", "V"},
+                            BenchLimit{"overcharge-detect-voltage", "Above the charger", "cell and circuit", "voltage", "4.22", "", "V", "overcharge-nuisance", true, false}));
+}
+
 TEST(BenchTests, WhatCouldNotBeComparedNeedsOneToo) {
     auto one = finding(FindingKind::Parameter, "overcharge-detect-voltage", 1);
     EXPECT_FALSE(needsBenchTest(one));

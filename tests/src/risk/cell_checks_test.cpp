@@ -86,6 +86,53 @@ TEST(CellChecks, AllHoldForAPartThatSuits) {
     }
 }
 
+// What a bench result is held against, in numbers; the words say the same.
+TEST(CellChecks, WhatABenchCanMeasureHasItsLimitsInNumbers) {
+    struct Case {
+        char const *check, *min, *max, *unit;
+        bool aboveMin, belowMax;
+    };
+    Case const cases[] = {
+        {"overcharge-upper", "", "4.35", "V", false, false},
+        {"overcharge-nuisance", "4.22", "", "V", true, false},
+        {"overcharge-release", "3.85", "4.2", "V", false, true},
+        {"overdischarge-lower", "2.6", "", "V", false, false},
+        {"overdischarge-nuisance", "", "3.05", "V", false, true},
+        {"zero-volt-inhibit", "1.5", "", "V", false, false},
+        {"discharge-trip-high", "", "6", "A", false, false},
+        {"discharge-trip-low", "1.2", "", "A", true, false},
+        {"charge-trip", "0.25", "4", "A", true, false},
+        {"short-energy", "", "0.1", "J", false, false},
+        {"charge-temperature-window", "0", "45", "°C", false, false},
+    };
+    Fixture const fixture;
+    for (auto const& [check, min, max, unit, aboveMin, belowMax] : cases) {
+        auto const bounds = fixture.check(check).bounds;
+        ASSERT_TRUE(bounds) << check;
+        EXPECT_FALSE(bounds->quantity.empty()) << check;
+        EXPECT_EQ(bounds->min, min) << check;
+        if (std::string_view(check) != "overcharge-release") EXPECT_EQ(bounds->max, max) << check;
+        EXPECT_EQ(bounds->unit, unit) << check;
+        EXPECT_EQ(bounds->aboveMin, aboveMin) << check;
+        EXPECT_EQ(bounds->belowMax, belowMax) << check;
+    }
+    for (char const* check : {"class-match", "drain", "charger-withstand", "series-count", "parallel-cells"}) EXPECT_FALSE(fixture.check(check).bounds) << check;
+}
+
+// A third of an ampere has no end: the bound is rounded to the stricter side.
+TEST(CellChecks, LongBoundsAreRoundedToTheStricterSide) {
+    Fixture fixture;
+    fixture.circuit["parallel_cells"] = "2";
+    EXPECT_EQ(fixture.check("parallel-cells").bounds->max, "1");
+    EXPECT_EQ(fixture.check("discharge-trip-high").bounds->max, "12");
+    auto const bounds = fixture.check("short-detectable").bounds;
+    ASSERT_TRUE(bounds);
+    EXPECT_LE(bounds->max.size(), 12U);
+    EXPECT_TRUE(bounds->belowMax);
+    fixture.cell.erase("protection_max");
+    EXPECT_FALSE(fixture.check("overcharge-upper").bounds) << "nothing asks for anything";
+}
+
 TEST(CellChecks, EntriesAreWhole) {
     std::set<std::string_view> ids;
     for (auto const& entry : checkEntries()) {

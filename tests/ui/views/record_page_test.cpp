@@ -147,6 +147,24 @@ TEST_F(RecordPageOfDemoPair, ABenchResultIsHeldAgainstItsLimit) {
     EXPECT_EQ(record::kindOf(book.record()->record.head().body), "result");
 }
 
+TEST_F(RecordPageOfDemoPair, ALimitOfTheCellIsChosenWithItsUnit) {
+    auto read = *book.record();
+    auto& test = std::get<record::Opened>(read.record.entries.front().body).tests.front();
+    auto const finding = test.findings.front();
+    test.limits = {{finding, "Printed", "reference", "", "1", "2", "V"}, {finding, "Energy", "cell and circuit", "", "", "0.06", "J", "short-energy"}};
+    ResultDialog dialog(std::make_shared<ReadRecord const>(read));
+    auto* limit = named<QComboBox>(dialog, "Limit that the values are held against");
+    EXPECT_EQ(dialog.result().check, "");
+    EXPECT_EQ(dialog.result().unit, "V");
+    limit->setCurrentIndex(1);
+    EXPECT_EQ(dialog.result().finding, finding);
+    EXPECT_EQ(dialog.result().check, "short-energy");
+    EXPECT_EQ(dialog.result().unit, "J");
+    named<QLineEdit>(dialog, "Unit")->setText("mJ");
+    limit->setCurrentIndex(0);
+    EXPECT_EQ(dialog.result().unit, "mJ") << "what was typed stays";
+}
+
 TEST_F(RecordPageOfDemoPair, NothingIsDecidedInASupersededRecord) {
     page.table()->setCurrentIndex(lines.index(0, RecordModel::Title));
     EXPECT_TRUE(button(page, "Enter the decision")->isEnabled());
