@@ -17,6 +17,7 @@
 
 #include "extractors/poppler/actual_text.h"
 #include "extractors/poppler/font_table.h"
+#include "extractors/poppler/kept_objects.h"
 #include "extractors/poppler/open_document.h"
 #include "extractors/poppler/page_device.h"
 #include "extractors/poppler/poppler_library.h"
@@ -69,6 +70,7 @@ struct DocumentReader::Document {
     std::vector<Note> notes;
     std::vector<std::string> messages;
     std::unique_ptr<PDFDoc> pdf;
+    std::unique_ptr<KeptObjects> kept;
     std::unique_ptr<FontTable> fonts;
     std::unique_ptr<PageDevice> device;
     int pages = 0;
@@ -87,6 +89,7 @@ model::Result<DocumentReader> DocumentReader::open(std::span<std::byte const> by
     document->pages = document->pdf->getNumPages();
     for (std::string const& message : document->messages) addNote(document->notes, 0, noteOf(message));
     document->messages.clear();
+    document->kept = std::make_unique<KeptObjects>(*document->pdf->getXRef());
     document->fonts = std::make_unique<FontTable>(document->pdf->getXRef());
     document->device = std::make_unique<PageDevice>(*document->fonts);
     return DocumentReader(std::move(document));
@@ -128,7 +131,7 @@ model::Result<PageContent> DocumentReader::readPage(int page) {
     PDFDoc& pdf = *m_document->pdf;
     {
         MessageSink const sink(messages);
-        Page const* source = pdf.getPage(page);
+        Page* const source = pdf.getPage(page);
         if (source == nullptr || !source->isOk()) {
             content.notes.push_back({page, "This page is damaged and could not be read."});
             return content;
@@ -137,7 +140,9 @@ model::Result<PageContent> DocumentReader::readPage(int page) {
         PageDevice& device = *m_document->device;
         device.begin(content);
         Watch watch{&device, 0, false};
+        m_document->kept->takePage(*source);
         pdf.displayPage(&device, page, kPointsAnInch, kPointsAnInch, 0, false, true, false, shouldStop, &watch, isShown, nullptr);
+        m_document->kept->releasePage();
         device.finish();
         if (watch.stopped || device.full()) content.notes.push_back({page, "This page draws more than can be taken in; the rest of it was not read."});
     }

@@ -25,6 +25,7 @@ namespace {
 constexpr std::size_t kMaxMessageLength = 160;
 
 thread_local std::vector<std::string>* t_messages = nullptr;
+thread_local std::uint64_t t_complaints = 0;
 
 // Printable ASCII only: the text may quote bytes of the file.
 std::string cleaned(std::string_view text) {
@@ -47,10 +48,10 @@ bool sameApartFromNumbers(std::string_view a, std::string_view b) {
 }
 
 void collect(ErrorCategory, Goffset, char const* message) {
+    ++t_complaints;
     if (t_messages == nullptr || message == nullptr || t_messages->size() >= MessageSink::kMaxMessages) return;
     std::string text = cleaned(message);
-    auto const known = std::any_of(t_messages->begin(), t_messages->end(),
-                                   [&](std::string const& other) { return sameApartFromNumbers(other, text); });
+    auto const known = std::any_of(t_messages->begin(), t_messages->end(), [&](std::string const& other) { return sameApartFromNumbers(other, text); });
     if (!known) t_messages->push_back(std::move(text));
 }
 
@@ -75,12 +76,12 @@ struct Library {
 
 }  // namespace
 
-void ensureLibrary() {
-    static Library const library;
-}
+void ensureLibrary() { static Library const library; }
 
 MessageSink::MessageSink(std::vector<std::string>& messages) : m_previous(t_messages) { t_messages = &messages; }
 
 MessageSink::~MessageSink() { t_messages = m_previous; }
+
+std::uint64_t complaintsSoFar() { return t_complaints; }
 
 }  // namespace standin::poppler

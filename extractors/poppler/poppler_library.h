@@ -5,6 +5,7 @@
 //     { MessageSink sink(messages); document.displayPage(...); }
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -28,5 +29,8 @@ public:
 private:
     std::vector<std::string>* m_previous;
 };
+
+// How often Poppler has complained in this thread, with or without a sink.
+[[nodiscard]] std::uint64_t complaintsSoFar();
 
 }  // namespace standin::poppler

@@ -25,6 +25,7 @@ struct PdfPage {
     std::string fonts = {};      // further entries of its /Font
     std::string entries = {};    // further entries of the page: /Rotate, /CropBox, /Annots
     std::string mediaBox = "0 0 200 200";
+    std::string contents = {};  // a reference or an array of them, in place of `content`
 };
 
 class PdfWriter {
@@ -40,9 +41,9 @@ public:
     }
 
     void page(PdfPage const& page) {
-        int const content = stream("", page.content);
-        m_pages.push_back(object(fmt::format("<< /Type /Page /Parent 2 0 R /MediaBox [{}] /Contents {} 0 R {} /Resources << /Font << /F1 3 0 R /F2 4 0 R /FS 5 0 R {} >> {} >> >>",
-                                             page.mediaBox, content, page.entries, page.fonts, page.resources)));
+        std::string const contents = page.contents.empty() ? fmt::format("{} 0 R", stream("", page.content)) : page.contents;
+        m_pages.push_back(object(fmt::format("<< /Type /Page /Parent 2 0 R /MediaBox [{}] /Contents {} {} /Resources << /Font << /F1 3 0 R /F2 4 0 R /FS 5 0 R {} >> {} >> >>",
+                                             page.mediaBox, contents, page.entries, page.fonts, page.resources)));
     }
 
     // Further entries of the catalogue and of the information dictionary.

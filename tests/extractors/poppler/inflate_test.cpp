@@ -1,0 +1,54 @@
+// What was compressed comes back; what is damaged or too long does not.
+#include "extractors/poppler/inflate.h"
+
+#include <gtest/gtest.h>
+
+#include "support/deflate.h"
+
+namespace standin::poppler {
+namespace {
+
+constexpr std::size_t kPlenty = 1U << 24U;
+
+std::optional<std::string> inflatedText(std::string const& bytes, std::size_t most = kPlenty) {
+    return inflated({reinterpret_cast<unsigned char const*>(bytes.data()), bytes.size()}, most);
+}
+
+std::string varied(std::size_t length) {
+    std::string text;
+    std::uint32_t state = 7;
+    while (text.size() < length) {
+        state = state * 1664525 + 1013904223;
+        text += static_cast<char>('a' + (state >> 27U));
+    }
+    return text;
+}
+
+TEST(Inflate, GivesBackWhatWasCompressed) {
+    for (std::string const& text : {std::string{}, std::string("42 mV"), std::string(1000000, 'a'), varied(3), varied(200000)}) {
+        EXPECT_EQ(inflatedText(testing::deflated(text)), text) << text.size();
+    }
+}
+
+TEST(Inflate, IgnoresWhatFollowsTheEnd) { EXPECT_EQ(inflatedText(testing::deflated("42 mV") + "\r\nendstream"), "42 mV"); }
+
+TEST(Inflate, RefusesWhatIsDamagedOrCutShort) {
+    std::string const whole = testing::deflated(varied(5000));
+    EXPECT_FALSE(inflatedText(""));
+    EXPECT_FALSE(inflatedText("42 mV"));
+    EXPECT_FALSE(inflatedText(whole.substr(0, whole.size() / 2)));
+    EXPECT_FALSE(inflatedText(whole.substr(0, whole.size() - 1)));
+    std::string changed = whole;
+    changed[whole.size() / 2] = static_cast<char>(changed[whole.size() / 2] ^ 0x55);
+    EXPECT_FALSE(inflatedText(changed));
+}
+
+TEST(Inflate, RefusesMoreThanAllowed) {
+    std::string const bytes = testing::deflated(std::string(1000000, 'a'));
+    EXPECT_TRUE(inflatedText(bytes, 1000000));
+    EXPECT_FALSE(inflatedText(bytes, 999999));
+    EXPECT_FALSE(inflatedText(bytes, 0));
+}
+
+}  // namespace
+}  // namespace standin::poppler
