@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include "model/json_text.h"
+
 namespace standin::model::json_parts {
 
 namespace {
@@ -135,7 +137,7 @@ Json coverageJson(Coverage const& coverage) {
         .take();
 }
 
-std::string dumped(Json const& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n"; }
+std::string dumped(Json const& json) { return jsonText(json) + "\n"; }
 
 Result<Json> parsed(std::string_view text, std::string const& file) {
     bool tooDeep = false;

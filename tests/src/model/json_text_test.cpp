@@ -1,0 +1,64 @@
+// The library's own writer is the oracle.
+#include "model/json_text.h"
+
+#include <cstdint>
+#include <limits>
+
+#include <gtest/gtest.h>
+
+namespace standin::model {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+void expectSame(Json const& json) { EXPECT_EQ(jsonText(json), json.dump(2, ' ', false, Json::error_handler_t::replace)); }
+
+TEST(JsonText, WritesNestedValuesAsTheLibraryDoes) {
+    expectSame(Json::object());
+    expectSame(Json::array());
+    expectSame(nullptr);
+    Json json;
+    json["none"] = nullptr;
+    json["yes"] = true;
+    json["no"] = false;
+    json["empty"] = Json::array();
+    json["bare"] = Json::object();
+    json["rows"] = Json::array({1, Json::array({2, Json::array()}), Json::object({{"a", 3}})});
+    json["a \"key\""] = "value";
+    expectSame(json);
+}
+
+TEST(JsonText, WritesNumbersAsTheLibraryDoes) {
+    for (double const number : {0.0, -0.0, 1.0, -1.5, 0.1, 72.25, 841.89, 1e-6, 3.3e-6, 1e15, 1e16, 123456789012345680.0, 1e300, 5e-324, std::numeric_limits<double>::max(),
+                                std::numeric_limits<double>::infinity(), std::numeric_limits<double>::quiet_NaN()}) {
+        expectSame(Json::array({number, -number}));
+    }
+    expectSame(Json::array({std::numeric_limits<std::int64_t>::min(), std::numeric_limits<std::uint64_t>::max(), 0, -7}));
+    std::uint32_t state = 5;
+    for (int i = 0; i < 20000; ++i) {
+        state = state * 1664525 + 1013904223;
+        expectSame(Json::array({static_cast<double>(state >> 12U) / 100, static_cast<double>(state) / 7}));
+    }
+}
+
+TEST(JsonText, WritesTextsAsTheLibraryDoes) {
+    for (std::string const& text : {std::string{}, std::string("plain"), std::string("a \"quote\" and \\"), std::string("\b\f\n\r\t\x01\x1f\x7f"), std::string("a\0b", 3),
+                                    std::string("25 °C, 4.7 µF, 过充电"), std::string("\xF0\x9F\x94\x8B"), std::string("\xED\x9F\xBF\xEE\x80\x80\xF4\x8F\xBF\xBF")}) {
+        expectSame(text);
+    }
+}
+
+TEST(JsonText, ReplacesWhatIsNoUtf8AsTheLibraryDoes) {
+    for (std::string const& text :
+         {"\x80", "a\xC3", "\xC3(", "\xC0\xAF", "\xE0\x9F\xBF", "\xED\xA0\x80", "\xE4\xB8", "\xF0\x8F\xBF\xBF", "\xF4\x90\x80\x80", "\xF5\x80\x80\x80", "\xFF", "°\xB0°"}) {
+        expectSame(text);
+    }
+    for (int first = 0x7F; first < 0x100; ++first) {
+        for (int second = 0x7F; second < 0x100; ++second) {
+            for (char const* end : {"", "\x80", "\x80\x80"}) expectSame(std::string{static_cast<char>(first), static_cast<char>(second)} + end);
+        }
+    }
+}
+
+}  // namespace
+}  // namespace standin::model
