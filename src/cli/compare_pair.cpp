@@ -76,7 +76,7 @@ Result<ComparedPair> comparePair(CompareCommand const& command, PageBytes pageBy
 }
 
 Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<std::string> password, std::function<bool(int, int)> progress, PageBytes pageBytes) {
-    auto const vocabulary = loadVocabulary(command.vocabularies);
+    auto vocabulary = loadVocabulary(command.vocabularies);
     if (!vocabulary) return tl::unexpected(vocabulary.error());
     auto corrections = loadCorrections(command.corrections);
     if (!corrections) return tl::unexpected(corrections.error());
@@ -109,6 +109,7 @@ Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<st
     compared.result.comparison = std::move(*comparison);
     compared.sampleRules = vocabulary->sampleRules();
     compared.password = std::move(password);
+    compared.vocabulary = std::move(*vocabulary);
     if (pageBytes == PageBytes::Drop) compared.bytes = {};
     return compared;
 }

@@ -3,6 +3,7 @@
 #include "vocabulary/vocabulary.h"
 
 #include <algorithm>
+#include <array>
 
 #include "vocabulary/archive.h"
 #include "vocabulary/embedded_data.h"
@@ -121,6 +122,40 @@ std::string Vocabulary::familyTitle(std::string_view family) const {
     return {};
 }
 
+namespace {
+
+// The head of a sheet's text, in which the beginnings of words are at hand.
+class Head {
+public:
+    explicit Head(std::string_view text) : m_folded(" " + foldWords(text) + " ") {
+        for (std::size_t i = 0; i + 1 < m_folded.size(); ++i) {
+            if (m_folded[i] == ' ') m_spaces[static_cast<unsigned char>(m_folded[i + 1])].push_back(i);
+        }
+    }
+
+    [[nodiscard]] std::size_t size() const { return m_folded.size(); }
+
+    // Where the folded phrase stands first, npos: nowhere. At the beginning of a
+    // word, whose place is that of the space in front; CJK phrases stand anywhere.
+    [[nodiscard]] std::size_t find(std::string_view phrase) const {
+        if (phrase.empty()) return m_folded.find(' ');
+        auto const first = static_cast<unsigned char>(phrase.front());
+        if (first >= kFirstOfCjk) return m_folded.find(phrase);
+        for (std::size_t const space : m_spaces[first]) {
+            if (m_folded.compare(space + 1, phrase.size(), phrase) == 0) return space;
+        }
+        return std::string::npos;
+    }
+
+private:
+    static constexpr unsigned char kFirstOfCjk = 0xE3;
+
+    std::string m_folded;
+    std::array<std::vector<std::size_t>, 256> m_spaces;  // by the byte behind the space
+};
+
+}  // namespace
+
 std::string Vocabulary::detectFamily(std::span<std::string const> names, std::span<std::string const> symbols, std::string_view text) const {
     constexpr double kPhrase = 3;      // a phrase of the head counts as much as three rows
     constexpr double kEnough = 2.5;
@@ -134,10 +169,9 @@ std::string Vocabulary::detectFamily(std::span<std::string const> names, std::sp
         }
         return 0;
     };
-    std::string const head = " " + foldWords(text.substr(0, kLongestHead)) + " ";
+    Head const head(text.substr(0, kLongestHead));
     for (auto const& evidence : m_store->evidence) {
-        bool const cjk = !evidence.phrase.empty() && static_cast<unsigned char>(evidence.phrase[0]) >= 0xE3;
-        auto const place = head.find(cjk ? evidence.phrase : " " + evidence.phrase);
+        auto const place = head.find(evidence.phrase);
         if (place != std::string::npos) {
             points[evidence.family] += place < head.size() / 4 ? kPhrase : kPhrase / 2;
         }
