@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 
 #include "extractors/parameters/text_forms.h"
 
@@ -32,16 +33,28 @@ constexpr std::array kBases = {
 
 constexpr std::array kPrefixes = {"", "m", "u", "μ", "µ", "n", "p", "f", "k", "g", "c", "d", "м", "мк", "н", "п", "к", "毫", "微", "千", "meg"};
 
+// Up to eight bytes as one number, to be compared at once; no text of ours has a zero byte.
+constexpr std::uint64_t packed(std::string_view text) {
+    std::uint64_t number = 0;
+    for (char const c : text) number = number << 8U | static_cast<unsigned char>(c);
+    return number;
+}
+
+constexpr std::size_t kLongestBase = 8;
+static_assert(std::ranges::all_of(kBases, [](std::string_view base) { return base.size() <= kLongestBase; }));
+
 constexpr auto kSortedBases = [] {
-    std::array<std::string_view, kBases.size()> sorted{};
-    std::ranges::copy(kBases, sorted.begin());
+    std::array<std::uint64_t, kBases.size()> sorted{};
+    std::ranges::transform(kBases, sorted.begin(), packed);
     std::ranges::sort(sorted);
     return sorted;
 }();
 
 bool isBase(std::string_view factor) {
     return std::ranges::any_of(kPrefixes, [&](std::string_view prefix) {
-        return factor.starts_with(prefix) && std::ranges::binary_search(kSortedBases, factor.substr(prefix.size()));
+        if (!factor.starts_with(prefix)) return false;
+        std::string_view const base = factor.substr(prefix.size());
+        return base.size() <= kLongestBase && std::ranges::binary_search(kSortedBases, packed(base));
     });
 }
 

@@ -9,6 +9,7 @@
 
 #include "extractors/parameters/shapes.h"
 #include "extractors/parameters/text_forms.h"
+#include "text/utf8.h"
 
 namespace standin::parameters {
 
@@ -134,9 +135,10 @@ bool isFootnoteMark(std::string_view raised) {
     return letters <= 3 && (letters == 0 || !digit);
 }
 
-std::string withoutReferences(std::string_view raw, std::vector<std::string>& marks) {
-    std::string text(raw);
-    // full-width brackets only where they hold a reference
+namespace {
+
+// Full-width brackets, only where they hold a reference.
+void takeWideBrackets(std::string& text, std::vector<std::string>& marks) {
     for (std::size_t at = text.find("（"); at != std::string::npos; at = text.find("（", at + 1)) {
         std::size_t const end = text.find("）", at);
         if (end == std::string::npos) break;
@@ -147,6 +149,9 @@ std::string withoutReferences(std::string_view raw, std::vector<std::string>& ma
             text.replace(at, end + width - at, " ");
         }
     }
+}
+
+void takeBrackets(std::string& text, std::vector<std::string>& marks) {
     for (std::size_t at = 0; at < text.size(); ++at) {
         if (text[at] != '(' && text[at] != '[') continue;
         std::size_t const end = closing(text, at);
@@ -165,7 +170,10 @@ std::string withoutReferences(std::string_view raw, std::vector<std::string>& ma
             text.replace(at, end + 1 - at, " ");
         }
     }
-    // bullets that mark lines which hold over temperature
+}
+
+// Bullets that mark lines which hold over temperature.
+void takeBullets(std::string& text, std::vector<std::string>& marks) {
     for (std::string_view sign : {"●", "•", "◆", "■", "▲", "○"}) {
         for (std::size_t at = text.find(sign); at != std::string::npos; at = text.find(sign, at)) {
             std::size_t const end = at + sign.size();
@@ -178,25 +186,28 @@ std::string withoutReferences(std::string_view raw, std::vector<std::string>& ma
             text.replace(at, sign.size(), " ");
         }
     }
-    // "*1", "※2", "注1", stars at the ends
-    for (std::string_view sign : {"※", "†", "‡", "*"}) {
-        for (std::size_t at = text.find(sign); at != std::string::npos; at = text.find(sign, at)) {
-            std::size_t end = at + sign.size();
-            std::string digits;
-            while (end < text.size() && text[end] >= '0' && text[end] <= '9') digits.push_back(text[end++]);
-            // a star between operands is a product: "0.7*VDD"
-            bool const product = sign == "*" && at > 0 && end < text.size() && text[at - 1] != ' ' && text[end] != ' ' && text[end] != ')' && text[end] != ',';
-            bool const spaced = sign == "*" && at > 1 && text[at - 1] == ' ' && end + 1 < text.size() && text[end] == ' ' && digits.empty();
-            bool const longNumber = digits.size() > 2;
-            if (product || spaced || longNumber || (end < text.size() && text[end] == '.' && !digits.empty())) {
-                at = end;
-                continue;
-            }
-            marks.push_back(digits.empty() ? std::string(sign) : digits);
-            text.replace(at, end - at, " ");
+}
+
+// "*1", "※2", stars at the ends.
+void takeStars(std::string& text, std::vector<std::string>& marks, std::string_view sign) {
+    for (std::size_t at = text.find(sign); at != std::string::npos; at = text.find(sign, at)) {
+        std::size_t end = at + sign.size();
+        std::string digits;
+        while (end < text.size() && text[end] >= '0' && text[end] <= '9') digits.push_back(text[end++]);
+        // a star between operands is a product: "0.7*VDD"
+        bool const product = sign == "*" && at > 0 && end < text.size() && text[at - 1] != ' ' && text[end] != ' ' && text[end] != ')' && text[end] != ',';
+        bool const spaced = sign == "*" && at > 1 && text[at - 1] == ' ' && end + 1 < text.size() && text[end] == ' ' && digits.empty();
+        bool const longNumber = digits.size() > 2;
+        if (product || spaced || longNumber || (end < text.size() && text[end] == '.' && !digits.empty())) {
+            at = end;
+            continue;
         }
+        marks.push_back(digits.empty() ? std::string(sign) : digits);
+        text.replace(at, end - at, " ");
     }
-    // circled digits
+}
+
+void takeCircledDigits(std::string& text, std::vector<std::string>& marks) {
     for (int n = 1; n <= 20; ++n) {
         std::string circled;
         append(circled, static_cast<char32_t>(0x245F + n));
@@ -205,22 +216,41 @@ std::string withoutReferences(std::string_view raw, std::vector<std::string>& ma
             text.replace(at, circled.size(), " ");
         }
     }
-    // "…, see Figure 3", "Note 1" at the end
-    std::string const low = folded(text);
+}
+
+// "…, see Figure 3", "Note 1" at the end.
+void takeTail(std::string& text, std::vector<std::string>& marks) {
+    std::string low = folded(text);
     for (std::string_view lead : {"see fig", "see note", "see test", "see tech", "see table", "see the fig"}) {
         std::size_t const at = low.rfind(lead);
         if (at == std::string::npos || low.size() - at > 40 || low.size() != text.size()) continue;
         addMarks(marks, low.substr(at));
         text.resize(at);
+        low = folded(text);
         break;
     }
-    std::string const tail = folded(text);
-    std::size_t const note = tail.rfind("note");
-    if (note != std::string::npos && tail.size() == text.size() && opensReference(tail.substr(note)) && (note == 0 || tail[note - 1] == ' ' || tail[note - 1] == '-')) {
-        addMarks(marks, tail.substr(note));
+    std::size_t const note = low.rfind("note");
+    if (note != std::string::npos && low.size() == text.size() && opensReference(low.substr(note)) && (note == 0 || low[note - 1] == ' ' || low[note - 1] == '-')) {
+        addMarks(marks, low.substr(note));
         text.resize(note);
         while (!text.empty() && (text.back() == ' ' || text.back() == '-')) text.pop_back();  // "Supply voltage - note"
     }
+}
+
+}  // namespace
+
+std::string withoutReferences(std::string_view raw, std::vector<std::string>& marks) {
+    std::string text(raw);
+    bool const ascii = standin::text::isAscii(raw);
+    if (!ascii) takeWideBrackets(text, marks);
+    takeBrackets(text, marks);
+    if (!ascii) {
+        takeBullets(text, marks);
+        for (std::string_view sign : {"※", "†", "‡"}) takeStars(text, marks, sign);
+    }
+    takeStars(text, marks, "*");
+    if (!ascii) takeCircledDigits(text, marks);
+    takeTail(text, marks);
     trimEnds(text);
     return text;
 }
