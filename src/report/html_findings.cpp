@@ -35,9 +35,12 @@ std::string sideBox(std::string_view who, char const* cssClass, std::optional<Si
 
 std::string stripFor(Finding const& finding, Comparison const& comparison, SheetParameters const& sheets) {
     auto const [reference, candidate] = parametersOf(finding, comparison, sheets);
-    auto const strip = limitStrip(reference, candidate, finding.hazardSide);
+    auto const limits = cellLimits(comparison, finding.canonical);
+    auto const strip = limitStrip(reference, candidate, finding.hazardSide, limits);
     if (!strip) return {};
-    return limitStripSvg(*strip, fmt::format("reference {}, candidate {}", valuesOf(*reference), valuesOf(*candidate)));
+    auto label = fmt::format("reference {}, candidate {}", valuesOf(*reference), valuesOf(*candidate));
+    if (!strip->flags.empty()) label += ", " + cellLimitsText(limits);
+    return limitStripSvg(*strip, label);
 }
 
 class Cards {

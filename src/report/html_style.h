@@ -56,7 +56,8 @@ h2 small{font-weight:normal;font-size:14px;color:var(--soft)}
 .strip .cand{fill:var(--cand)}
 .strip .open{fill-opacity:.35}
 .strip .candtyp{stroke:var(--ink);stroke-width:2}
-.strip .hazard{fill:var(--ink)}
+.strip .hazard,.strip .flag{fill:var(--ink)}
+.strip .pole{stroke:var(--ink);stroke-width:1}
 table{border-collapse:collapse;width:100%;font-size:13px;background:var(--paper)}
 th,td{border:1px solid var(--edge);padding:3px 6px;text-align:left;vertical-align:top;overflow-wrap:anywhere}
 td.r{color:var(--ref)}td.k{color:var(--cand)}

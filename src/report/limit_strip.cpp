@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include "report/html_escape.h"
+#include "risk/cell_checks.h"
 
 namespace standin::report {
 
@@ -23,6 +24,7 @@ constexpr double kBracket = 4;    // length of a bracket's arms
 constexpr double kThinnestBar = 2;
 constexpr double kReferenceTop = 4, kReferenceMiddle = 10, kReferenceBottom = 16;
 constexpr double kCandidateTop = 20, kCandidateBottom = 29;
+constexpr double kFlagLength = 6, kFlagHeight = 5;
 
 std::optional<double> numberOf(std::optional<std::string> const& decimal) {
     if (!decimal) return std::nullopt;
@@ -75,6 +77,13 @@ void addCandidate(std::vector<StripShape>& shapes, StripInterval const& candidat
     if (candidate.typ) shapes.push_back({StripPart::CandidateTick, {{x(*candidate.typ), kCandidateTop - 1}, {x(*candidate.typ), kCandidateBottom + 1}}});
 }
 
+void addFlag(std::vector<StripShape>& shapes, StripFlag const& flag) {
+    double const at = x(flag.at);
+    double const tip = flag.side == CellSide::Most ? at - kFlagLength : at + kFlagLength;
+    shapes.push_back({StripPart::FlagPole, {{at, 1}, {at, kStripHeight - 1}}});
+    shapes.push_back({StripPart::Flag, {{at, 1}, {tip, 1 + kFlagHeight / 2}, {at, 1 + kFlagHeight}}});
+}
+
 std::string_view cssClassOf(StripPart part) {
     switch (part) {
         case StripPart::Frame: return "axis";
@@ -84,6 +93,8 @@ std::string_view cssClassOf(StripPart part) {
         case StripPart::CandidateOpen: return "cand open";
         case StripPart::CandidateTick: return "candtyp";
         case StripPart::HazardSide: return "hazard";
+        case StripPart::FlagPole: return "pole";
+        case StripPart::Flag: return "flag";
     }
     return {};
 }
@@ -92,11 +103,31 @@ bool anything(StripInterval const& i) { return i.lo || i.typ || i.hi; }
 
 }  // namespace
 
-std::optional<LimitStrip> limitStrip(model::Interval const& reference, model::Interval const& candidate, model::HazardSide hazardSide) {
+std::vector<CellLimit> cellLimits(model::Comparison const& comparison, std::string_view canonical) {
+    std::vector<CellLimit> limits;
+    if (canonical.empty()) return limits;
+    for (auto const& check : comparison.cell) {
+        if (!check.bounds || risk::checkedBy(check) != canonical) continue;
+        for (auto const& limit : {CellLimit{check.bounds->min, check.bounds->unit, CellSide::Least}, CellLimit{check.bounds->max, check.bounds->unit, CellSide::Most}}) {
+            if (!limit.value.empty() && std::find(limits.begin(), limits.end(), limit) == limits.end()) limits.push_back(limit);
+        }
+    }
+    return limits;
+}
+
+std::string cellLimitsText(std::span<CellLimit const> limits) {
+    std::string text;
+    for (auto const& limit : limits) {
+        text += fmt::format("{} {} {} {}", text.empty() ? "for the cell" : ",", limit.side == CellSide::Least ? "at least" : "at most", limit.value, limit.unit);
+    }
+    return text;
+}
+
+std::optional<LimitStrip> limitStrip(model::Interval const& reference, model::Interval const& candidate, model::HazardSide hazardSide, std::span<CellLimit const> limits) {
     if (reference.unit != candidate.unit || reference.relativeTo.empty() != candidate.relativeTo.empty() || reference.factor.empty() != candidate.factor.empty()) {
         return std::nullopt;
     }
-    LimitStrip strip{numbersOf(reference), numbersOf(candidate), hazardSide};
+    LimitStrip strip{numbersOf(reference), numbersOf(candidate), hazardSide, {}};
     if (!anything(strip.reference) || !anything(strip.candidate)) return std::nullopt;
     std::vector<double> all;
     for (auto const* interval : {&strip.reference, &strip.candidate}) {
@@ -104,33 +135,42 @@ std::optional<LimitStrip> limitStrip(model::Interval const& reference, model::In
             if (v) all.push_back(*v);
         }
     }
+    for (auto const& limit : limits) {
+        auto const at = limit.unit == reference.unit && reference.relativeTo.empty() ? numberOf(limit.value) : std::nullopt;
+        if (!at) continue;
+        strip.flags.push_back({*at, limit.side});
+        all.push_back(*at);
+    }
     auto const [low, high] = std::minmax_element(all.begin(), all.end());
     double const lowest = *low;
     double const span = *high - lowest;
+    auto const position = [&](double v) { return span > 0 ? kMargin + (1 - 2 * kMargin) * (v - lowest) / span : 0.5; };
     auto const place = [&](std::optional<double>& v) {
-        if (v) v = span > 0 ? kMargin + (1 - 2 * kMargin) * (*v - lowest) / span : 0.5;
+        if (v) v = position(*v);
     };
     for (auto* interval : {&strip.reference, &strip.candidate}) {
         place(interval->lo);
         place(interval->typ);
         place(interval->hi);
     }
+    for (auto& flag : strip.flags) flag.at = position(flag.at);
     return strip;
 }
 
-std::optional<LimitStrip> limitStrip(model::Parameter const* reference, model::Parameter const* candidate, model::HazardSide hazardSide) {
+std::optional<LimitStrip> limitStrip(model::Parameter const* reference, model::Parameter const* candidate, model::HazardSide hazardSide, std::span<CellLimit const> limits) {
     if (reference == nullptr || candidate == nullptr || !reference->interval || !candidate->interval) return std::nullopt;
-    return limitStrip(*reference->interval, *candidate->interval, hazardSide);
+    return limitStrip(*reference->interval, *candidate->interval, hazardSide, limits);
 }
 
 bool isClosed(StripPart part) {
-    return part == StripPart::Frame || part == StripPart::Candidate || part == StripPart::CandidateOpen || part == StripPart::HazardSide;
+    return part == StripPart::Frame || part == StripPart::Candidate || part == StripPart::CandidateOpen || part == StripPart::HazardSide || part == StripPart::Flag;
 }
 
 std::vector<StripShape> shapesOf(LimitStrip const& strip) {
     std::vector<StripShape> shapes{{StripPart::Frame, {{kAxisLeft, 1}, {kAxisLeft + kAxisWidth, 1}, {kAxisLeft + kAxisWidth, kStripHeight - 1}, {kAxisLeft, kStripHeight - 1}}}};
     if (anything(strip.reference)) addReference(shapes, strip.reference);
     if (anything(strip.candidate)) addCandidate(shapes, strip.candidate);
+    for (auto const& flag : strip.flags) addFlag(shapes, flag);
     auto const arrow = [&](double from, double to) { shapes.push_back({StripPart::HazardSide, {{from, 11}, {to, 17}, {from, 23}}}); };
     if (strip.hazardSide == model::HazardSide::Higher || strip.hazardSide == model::HazardSide::Both) arrow(kStripWidth - 12, kStripWidth - 4);
     if (strip.hazardSide == model::HazardSide::Lower || strip.hazardSide == model::HazardSide::Both) arrow(12, 4);

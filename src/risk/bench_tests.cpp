@@ -36,13 +36,6 @@ void addLimit(Finding const& finding, BenchTestEntry const& entry, std::vector<B
     limits.push_back({finding.id, finding.title, entry.candidateLimits ? "candidate" : "reference", side->condition, side->min, side->max, side->unit});
 }
 
-// What a cell check is about: a parameter or feature of the vocabulary.
-std::string_view checkedBy(CellCheck const& check) {
-    auto const entries = checkEntries();
-    auto const entry = std::find_if(entries.begin(), entries.end(), [&](CheckEntry const& one) { return one.id == check.check; });
-    return entry == entries.end() ? std::string_view() : entry->canonical;
-}
-
 // The finding of `test` that a check without one of its own belongs to: that on
 // what it checks, else the first.
 std::string const& findingFor(BenchTest const& test, std::string_view canonical, Comparison const& comparison) {

@@ -439,6 +439,11 @@ private:
 
 std::span<CheckEntry const> checkEntries() { return kEntries; }
 
+std::string_view checkedBy(model::CellCheck const& check) {
+    auto const entry = std::find_if(kEntries.begin(), kEntries.end(), [&](CheckEntry const& one) { return one.id == check.check; });
+    return entry == kEntries.end() ? std::string_view() : entry->canonical;
+}
+
 std::vector<PartCheck> checkPart(StatedValues const& values, Surroundings const& around, vocabulary::Vocabulary const& vocabulary) {
     return Checking(values, around, vocabulary).run();
 }

@@ -30,6 +30,10 @@ struct CheckEntry {
 // In the order of the checks.
 [[nodiscard]] std::span<CheckEntry const> checkEntries();
 
+// The parameter or feature of the vocabulary that a check of a comparison is about;
+// empty where the check is none of these (a comparison of another version).
+[[nodiscard]] std::string_view checkedBy(model::CellCheck const& check);
+
 enum class MissingIn : std::uint8_t { Nothing, Sheet, Files };
 
 struct PartCheck {

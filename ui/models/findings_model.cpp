@@ -60,7 +60,7 @@ std::optional<report::LimitStrip> stripOf(model::Finding const& finding, model::
     auto const r = reference.find(pair.reference);
     auto const c = candidate.find(pair.candidate);
     if (r == reference.end() || c == candidate.end() || !r->second->interval || !c->second->interval) return std::nullopt;
-    return report::limitStrip(*r->second->interval, *c->second->interval, finding.hazardSide);
+    return report::limitStrip(*r->second->interval, *c->second->interval, finding.hazardSide, report::cellLimits(comparison, finding.canonical));
 }
 
 FindingRow rowFor(report::FindingGroup const& group, model::Comparison const& comparison) {

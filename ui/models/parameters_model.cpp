@@ -114,7 +114,8 @@ void ParametersModel::refill() {
                 row.differs = true;
             }
             if (r != nullptr && c != nullptr && r->interval && c->interval) {
-                row.strip = report::limitStrip(*r->interval, *c->interval, finding == findings.end() ? model::HazardSide::None : finding->second->hazardSide);
+                auto const side = finding == findings.end() ? model::HazardSide::None : finding->second->hazardSide;
+                row.strip = report::limitStrip(*r->interval, *c->interval, side, report::cellLimits(pair->comparison, paired.canonical));
             }
             m_rows.push_back(std::move(row));
         }

@@ -145,8 +145,8 @@
         <translation>Der Grenzstreifen</translation>
     </message>
     <message>
-        <source>Both intervals on one axis: the reference as an open bracket above, the candidate as a solid bar below, typical values as ticks. A hatched end is a bound that is not stated. The arrow points to the hazardous side.</source>
-        <translation>Beide Bereiche auf einer Achse: die Referenz oben als offene Klammer, der Kandidat unten als voller Balken, typische Werte als Striche. Ein schraffiertes Ende ist eine Grenze, die nicht angegeben ist. Der Pfeil zeigt zur gefährlichen Seite.</translation>
+        <source>Both intervals on one axis: the reference as an open bracket above, the candidate as a solid bar below, typical values as ticks. A hatched end is a bound that is not stated. A flag is a limit of the cell profile and points to the side that holds. The arrow points to the hazardous side.</source>
+        <translation>Beide Bereiche auf einer Achse: die Referenz oben als offene Klammer, der Kandidat unten als voller Balken, typische Werte als Striche. Ein schraffiertes Ende ist eine Grenze, die nicht angegeben ist. Eine Fahne ist eine Grenze des Zellprofils und zeigt zur zulässigen Seite. Der Pfeil zeigt zur gefährlichen Seite.</translation>
     </message>
     <message>
         <source>Decisions</source>

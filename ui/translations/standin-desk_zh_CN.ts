@@ -144,8 +144,8 @@
         <translation>限值条</translation>
     </message>
     <message>
-        <source>Both intervals on one axis: the reference as an open bracket above, the candidate as a solid bar below, typical values as ticks. A hatched end is a bound that is not stated. The arrow points to the hazardous side.</source>
-        <translation>两个区间在同一轴上：上方开口括号为参考，下方实心条为候选，典型值为短线。斜线端表示未给出的界限。箭头指向危险一侧。</translation>
+        <source>Both intervals on one axis: the reference as an open bracket above, the candidate as a solid bar below, typical values as ticks. A hatched end is a bound that is not stated. A flag is a limit of the cell profile and points to the side that holds. The arrow points to the hazardous side.</source>
+        <translation>两个区间在同一轴上：上方开口括号为参考，下方实心条为候选，典型值为短线。斜线端表示未给出的界限。小旗为电芯规格的界限，指向允许的一侧。箭头指向危险一侧。</translation>
     </message>
     <message>
         <source>Decisions</source>

@@ -58,7 +58,7 @@ QString helpText() {
                                                 "with another margin. ▬ note: worth knowing. · editorial: no change of meaning. Hazard findings stay listed whatever the filter; what is hidden is counted."));
     html += paragraph(QT_TRANSLATE_NOOP("help", "The limit strip"),
                       QT_TRANSLATE_NOOP("help", "Both intervals on one axis: the reference as an open bracket above, the candidate as a solid bar below, typical values as ticks. A hatched end is a bound that is not "
-                                                "stated. The arrow points to the hazardous side."));
+                                                "stated. A flag is a limit of the cell profile and points to the side that holds. The arrow points to the hazardous side."));
     html += paragraph(QT_TRANSLATE_NOOP("help", "Decisions"),
                       QT_TRANSLATE_NOOP("help", "A decision and its remark are kept with this pair of documents on this computer. They are bound to the bytes of both files: a changed file starts without decisions. "
                                                 "What quality assurance signs is kept on the page Record."));

@@ -12,6 +12,7 @@ namespace {
 
 constexpr double kArrowRoom = 14;  // logical pixels on each side of the axis
 constexpr double kFade = 0.08;     // of the axis: how far an unstated bound is drawn
+constexpr double kFlagLength = 7, kFlagHeight = 6;
 
 struct Extent {
     double left, right;
@@ -74,6 +75,18 @@ void drawLimitStrip(QPainter& painter, QRectF const& area, report::LimitStrip co
         painter.drawLine(QPointF(at, bar.top() - 1), QPointF(at, bar.bottom() + 1));
         painter.setPen(QPen(colours.candidate, 1.2));
         painter.drawLine(QPointF(at, bar.top() - 3), QPointF(at, bar.bottom() + 3));
+    }
+
+    for (auto const& flag : strip.flags) {
+        double const at = x(flag.at);
+        double const tip = flag.side == report::CellSide::Most ? at - kFlagLength : at + kFlagLength;
+        painter.setPen(QPen(colours.ink, 1));
+        painter.drawLine(QPointF(at, axis.top()), QPointF(at, axis.bottom()));
+        QPainterPath cloth(QPointF(at, axis.top()));
+        cloth.lineTo(tip, axis.top() + kFlagHeight / 2);
+        cloth.lineTo(at, axis.top() + kFlagHeight);
+        cloth.closeSubpath();
+        painter.fillPath(cloth, colours.ink);
     }
 
     auto const arrow = [&](double at, double direction) {

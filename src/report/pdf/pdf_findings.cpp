@@ -43,6 +43,8 @@ StripStyle styleOf(StripPart part) {
         case StripPart::CandidateOpen: return {inks::kCandidate, 0};
         case StripPart::CandidateTick: return {inks::kText, 1.2};
         case StripPart::HazardSide: return {inks::kText, 0};
+        case StripPart::FlagPole: return {inks::kText, 0.6};
+        case StripPart::Flag: return {inks::kText, 0};
     }
     return {inks::kText, 1};
 }
@@ -86,7 +88,7 @@ public:
         double const width = m_paper.width() - kIndent;
         Paragraph const title{{{fmt::format("{}  ", texts::severityMark(finding.severity))}, {clipped(finding.title, kLongestTitle), inks::kText, Weight::Bold}}, TextSize::Subheading};
         auto const [referenceRow, candidateRow] = parametersOf(finding, m_findings.comparison, m_findings.sheets);
-        auto const strip = limitStrip(referenceRow, candidateRow, finding.hazardSide);
+        auto const strip = limitStrip(referenceRow, candidateRow, finding.hazardSide, cellLimits(m_findings.comparison, finding.canonical));
         double const sidesWidth = strip ? width - kStripShown - kStripGap : width;
         auto const reference = sideText("reference", inks::kReference, finding.reference);
         auto const candidate = sideText("candidate", inks::kCandidate, finding.candidate);

@@ -16,9 +16,9 @@ Comparison withChecks() {
     CheckResult const holds{.value = "at most 4.306 V", .outcome = CheckOutcome::Holds, .why = "", .inputs = {}};
     CheckResult const violated{.value = "at most 4.341 V", .outcome = CheckOutcome::Violated, .why = "above the limit by 41 mV", .inputs = {}};
     CheckResult const open{.value = "", .outcome = CheckOutcome::Open, .why = "the circuit file gives no storage_time", .inputs = {}};
-    comparison.cell = {{.check = "class-match", .title = "Fits the class", .limit = "", .reference = holds, .candidate = holds, .level = 0, .finding = ""},
-                       {.check = "drain", .title = "Storage time", .limit = "", .reference = open, .candidate = open, .level = 1, .finding = "bbbbbbbbbbbb"},
-                       {.check = "overcharge-upper", .title = "Overcharge cut-off", .limit = "no more than 4.300 V", .reference = holds, .candidate = violated, .level = 4, .finding = "aaaaaaaaaaaa"}};
+    comparison.cell = {{.check = "class-match", .title = "Fits the class", .limit = "", .bounds = {}, .reference = holds, .candidate = holds, .level = 0, .finding = ""},
+                       {.check = "drain", .title = "Storage time", .limit = "", .bounds = {}, .reference = open, .candidate = open, .level = 1, .finding = "bbbbbbbbbbbb"},
+                       {.check = "overcharge-upper", .title = "Overcharge cut-off", .limit = "no more than 4.300 V", .bounds = {}, .reference = holds, .candidate = violated, .level = 4, .finding = "aaaaaaaaaaaa"}};
     Derived derived;
     derived.canonical = "discharge-trip-current";
     derived.title = "Trip current";

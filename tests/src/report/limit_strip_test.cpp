@@ -38,6 +38,61 @@ TEST(LimitStrip, EqualSingleValuesDoNotDivideByZero) {
     EXPECT_NE(svg.find("aria-label=\"a &lt;b&gt;\""), std::string::npos);
 }
 
+TEST(LimitStrip, LimitsOfTheCellStandAsFlagsOnTheSameAxis) {
+    Interval const reference{"4.20", "4.25", "4.30", false, false, "V", "", ""};
+    Interval const candidate{"4.25", "4.30", "4.35", false, false, "V", "", ""};
+    std::vector<CellLimit> const limits{{"4.28", "V", CellSide::Most}, {"4.15", "V", CellSide::Least}, {"3", "A", CellSide::Most}};
+    auto const strip = limitStrip(reference, candidate, HazardSide::Higher, limits);
+    ASSERT_TRUE(strip.has_value());
+    ASSERT_EQ(strip->flags.size(), 2U) << "amperes are on another axis";
+    EXPECT_GT(strip->flags[0].at, *strip->candidate.lo);
+    EXPECT_LT(strip->flags[0].at, *strip->candidate.typ);
+    EXPECT_LT(strip->flags[1].at, *strip->reference.lo) << "and the axis reaches to it";
+    EXPECT_GT(strip->flags[1].at, 0);
+    EXPECT_EQ(cellLimitsText(limits), "for the cell at most 4.28 V, at least 4.15 V, at most 3 A");
+
+    Interval const toSupply{"-24", std::nullopt, "0.3", false, false, "V", "VCC", ""};
+    auto const relative = limitStrip(toSupply, toSupply, HazardSide::Lower, limits);
+    ASSERT_TRUE(relative.has_value());
+    EXPECT_TRUE(relative->flags.empty()) << "a limit to ground says nothing of a value to the supply";
+}
+
+TEST(LimitStrip, AFlagPointsToTheSideThatHolds) {
+    Interval const volt{"1", std::nullopt, "2", false, false, "V", "", ""};
+    for (auto const side : {CellSide::Least, CellSide::Most}) {
+        std::vector<CellLimit> const limits{{"1.5", "V", side}};
+        auto const strip = limitStrip(volt, volt, HazardSide::None, limits);
+        ASSERT_TRUE(strip.has_value());
+        std::vector<StripShape> cloth;
+        for (auto const& shape : shapesOf(*strip)) {
+            if (shape.part == StripPart::Flag) cloth.push_back(shape);
+        }
+        ASSERT_EQ(cloth.size(), 1U);
+        EXPECT_TRUE(isClosed(StripPart::Flag));
+        double const pole = cloth[0].points[0].x;
+        double const tip = cloth[0].points[1].x;
+        EXPECT_EQ(tip > pole, side == CellSide::Least);
+    }
+}
+
+TEST(LimitStrip, TheCellsLimitsComeFromTheChecksOfTheParameter) {
+    model::Comparison comparison;
+    model::CellCheck check;
+    check.check = "overcharge-upper";
+    check.bounds = model::CheckBounds{.quantity = "voltage", .min = {}, .max = "4.28", .unit = "V"};
+    comparison.cell.push_back(check);
+    check.check = "overdischarge-lower";
+    check.bounds = model::CheckBounds{.quantity = "voltage", .min = "2.5", .max = {}, .unit = "V"};
+    comparison.cell.push_back(check);
+    check.check = "class-match";
+    check.bounds.reset();
+    comparison.cell.push_back(check);
+    EXPECT_EQ(cellLimits(comparison, "overcharge-detect-voltage"), (std::vector<CellLimit>{{"4.28", "V", CellSide::Most}}));
+    EXPECT_EQ(cellLimits(comparison, "overdischarge-detect-voltage"), (std::vector<CellLimit>{{"2.5", "V", CellSide::Least}}));
+    EXPECT_TRUE(cellLimits(comparison, "").empty());
+    EXPECT_TRUE(cellLimits(comparison, "dropout-voltage").empty());
+}
+
 std::vector<StripShape> shapesFor(Interval const& reference, Interval const& candidate, HazardSide side) {
     auto const strip = limitStrip(reference, candidate, side);
     return strip ? shapesOf(*strip) : std::vector<StripShape>{};

@@ -44,7 +44,7 @@ TEST(TextReport, VerdictComesFirstHazardBeforeFunction) {
 TEST(TextReport, HazardsComeBeforeCellChecks) {
     auto sample = sampleComparison();
     sample.comparison.cellName = "a cell of ours";
-    sample.comparison.cell.push_back({.check = "drain", .title = "Storage time", .limit = "", .reference = {}, .candidate = {}, .level = 1, .finding = ""});
+    sample.comparison.cell.push_back({.check = "drain", .title = "Storage time", .limit = "", .bounds = {}, .reference = {}, .candidate = {}, .level = 1, .finding = ""});
     auto const positions = [&] {
         auto const text = textReport(sample.comparison, sample.reference, sample.candidate);
         return std::array{text.find("HAZARD (1)"), text.find("CELL CHECKS"), text.find("FUNCTION (1)")};
