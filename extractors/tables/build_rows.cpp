@@ -18,10 +18,11 @@ using model::Points;
 namespace {
 
 // In font heights.
-constexpr float kOwnLines = 1.5F;      // lines at least this far apart are no wrapped text
+constexpr float kOwnLines = 1.5F;  // lines at least this far apart are no wrapped text
 
 constexpr int kMostHeadBands = 4;
 constexpr std::size_t kMostHeadLines = 5;
+constexpr int kMostSharedRows = 60;
 
 }  // namespace
 
@@ -51,9 +52,8 @@ void TableBuilder::findHead() {
         int const high = m_firstColumn[static_cast<std::size_t>(a.column1) + 1] - 1;
         if (!p.weaklyPlaced) continue;
         bool const leaves = std::all_of(m_columns.titles.begin() + low, m_columns.titles.begin() + high + 1, isValueTitle);
-        bool const alone = std::count_if(m_inArea[static_cast<std::size_t>(p.area)].begin(), m_inArea[static_cast<std::size_t>(p.area)].end(), [&](auto j) {
-                               return std::abs(m_placed[j].piece.baseline - p.piece.baseline) <= kSameLine * m_font;
-                           }) == 1;
+        bool const alone = std::count_if(m_inArea[static_cast<std::size_t>(p.area)].begin(), m_inArea[static_cast<std::size_t>(p.area)].end(),
+                                         [&](auto j) { return std::abs(m_placed[j].piece.baseline - p.piece.baseline) <= kSameLine * m_font; }) == 1;
         if (leaves || !alone) continue;
         p.column0 = low;
         p.column1 = high;
@@ -70,14 +70,45 @@ void TableBuilder::spreadRuledGroups() {
         if (a.row0 >= m_headBands || low == high) continue;
         for (auto const i : m_inArea[index]) {
             auto& p = m_placed[i];
-            bool const alone = std::none_of(m_inArea[index].begin(), m_inArea[index].end(), [&](auto j) {
-                return i != j && std::abs(m_placed[j].piece.baseline - p.piece.baseline) <= kSameLine * m_font;
-            });
+            bool const alone = std::none_of(m_inArea[index].begin(), m_inArea[index].end(),
+                                            [&](auto j) { return i != j && std::abs(m_placed[j].piece.baseline - p.piece.baseline) <= kSameLine * m_font; });
             if (!alone || isValueTitle(columnTitle(textOf(m_page, p.piece)))) continue;
             p.column0 = low;
             p.column1 = high;
         }
     }
+}
+
+// Baseline of the last of the first lines that may be head: below titles, a line of numbers is none, whatever
+// its words read like (the symbol "IO", "Max" behind a name).
+Points TableBuilder::lastTitleLine(std::vector<std::uint32_t> const& members) const {
+    struct Line {
+        Points baseline = 0;
+        int titles = 0;
+        int limits = 0;
+        int numbers = 0;
+    };
+    std::vector<Line> lines;
+    for (auto const i : members) {
+        auto const& piece = m_placed[i].piece;
+        if (lines.empty() || piece.baseline - lines.back().baseline > kSameLine * m_font) {
+            if (lines.size() == kMostHeadLines) break;
+            lines.push_back({.baseline = piece.baseline});
+        }
+        auto const text = textOf(m_page, piece);
+        auto const title = columnTitle(text);
+        lines.back().titles += title != ColumnTitle::None ? 1 : 0;
+        lines.back().limits += isValueTitle(title) ? 1 : 0;
+        lines.back().numbers += shapeOf(text) == Shape::Number ? 1 : 0;
+    }
+    std::size_t last = lines.size();
+    while (last > 0 && lines[last - 1].limits < 2) --last;  // temperatures may stand over "Min" and "Max"
+    int titles = 0;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (i >= last && titles >= 2 && lines[i].numbers > 0 && lines[i].numbers >= lines[i].titles) return lines[i - 1].baseline;
+        titles += lines[i].titles;
+    }
+    return lines.back().baseline;
 }
 
 // Titles among the first lines of a band; gives how many, and sets m_headBottom.
@@ -96,9 +127,9 @@ int TableBuilder::readTitles(std::vector<std::uint32_t> const& members, int band
         columnDone[static_cast<std::size_t>(p.column0)] = 1;
         lastTitle = std::max(lastTitle, p.piece.baseline);
     };
-    Points const first = m_placed[members[0]].piece.baseline;
+    Points const bottom = lastTitleLine(members);
     std::size_t lineCount = 1;
-    Points previous = first;
+    Points previous = m_placed[members[0]].piece.baseline;
     for (std::size_t i = 0; i < members.size(); ++i) {
         auto const& p = m_placed[members[i]];
         if (p.piece.baseline - previous > kSameLine * m_font) {
@@ -107,7 +138,7 @@ int TableBuilder::readTitles(std::vector<std::uint32_t> const& members, int band
             if (found >= 2 && p.piece.baseline - previous > 1.9F * m_font) break;
             previous = p.piece.baseline;
         }
-        if (lineCount > kMostHeadLines) break;
+        if (lineCount > kMostHeadLines || p.piece.baseline > bottom + kSameLine * m_font) break;
         auto text = textOf(m_page, p.piece);
         auto title = columnTitle(text);
         auto const it = std::find_if(texts.begin(), texts.end(), [&](auto const& t) { return t.first == p.column0 * 4096 + p.area; });
@@ -309,9 +340,8 @@ int TableBuilder::splitHead(std::vector<PlacedPiece*>& pieces) {
 }
 
 bool TableBuilder::standsOverLeaves(PlacedPiece const& p, std::vector<PlacedPiece*> const& leaves) const {
-    return std::any_of(leaves.begin(), leaves.end(), [&](PlacedPiece* l) {
-        return l != &p && l->column0 <= p.column1 && l->column1 >= p.column0 && isValueTitle(columnTitle(textOf(m_page, l->piece)));
-    });
+    return std::any_of(leaves.begin(), leaves.end(),
+                       [&](PlacedPiece* l) { return l != &p && l->column0 <= p.column1 && l->column1 >= p.column0 && isValueTitle(columnTitle(textOf(m_page, l->piece))); });
 }
 
 // Group titles centred over several leaves get the columns up to half way to their neighbours.
@@ -377,6 +407,44 @@ bool TableBuilder::sameVariable(std::vector<std::uint32_t> const& members) const
     return true;
 }
 
+// Units in one area ("ns" beside four rows, "A" beside the next): each for the rows around it. Of all ways to
+// part the rows, the one that leaves each unit nearest to the middle of its rows.
+bool TableBuilder::shareOutUnits(std::vector<std::uint32_t> members, int first, int last, std::vector<Points> const& baselines) {
+    std::sort(members.begin(), members.end(), [&](auto a, auto b) { return m_placed[a].piece.baseline < m_placed[b].piece.baseline; });
+    auto const count = static_cast<int>(members.size());
+    int const rows = last - first + 1;
+    if (count < 2 || count > rows || rows > kMostSharedRows) return false;
+    std::vector<Points> ys;
+    for (auto const i : members) ys.push_back(m_placed[i].piece.baseline);
+    if (!spacedOut(ys)) return false;
+    // best[k][r]: least distance with k units for the first r rows; from[k][r]: rows of the k - 1 before
+    constexpr Points kFar = 1e9F;
+    auto const width = static_cast<std::size_t>(rows) + 1;
+    std::vector<Points> best((static_cast<std::size_t>(count) + 1) * width, kFar);
+    std::vector<int> from(best.size(), 0);
+    auto at = [&](int k, int r) { return static_cast<std::size_t>(k) * width + static_cast<std::size_t>(r); };
+    best[at(0, 0)] = 0;
+    for (int k = 1; k <= count; ++k) {
+        for (int r = k; r <= rows; ++r) {
+            for (int before = k - 1; before < r; ++before) {
+                Points const middle = (baselines[static_cast<std::size_t>(first + before)] + baselines[static_cast<std::size_t>(first + r - 1)]) / 2;
+                Points const cost = best[at(k - 1, before)] + std::abs(middle - ys[static_cast<std::size_t>(k) - 1]);
+                if (cost >= best[at(k, r)]) continue;
+                best[at(k, r)] = cost;
+                from[at(k, r)] = before;
+            }
+        }
+    }
+    if (best[at(count, rows)] > 0.8F * m_font * static_cast<Points>(count)) return false;
+    for (int k = count, r = rows; k > 0; --k) {
+        auto& p = m_placed[members[static_cast<std::size_t>(k) - 1]];
+        p.row0 = first + from[at(k, r)];
+        p.row1 = first + r - 1;
+        r = from[at(k, r)];
+    }
+    return true;
+}
+
 // An area over several bands whose lines stand each beside a row of its own is no merged cell.
 void TableBuilder::shareOut(std::size_t index, std::vector<Points> const& baselines) {
     auto& members = m_inArea[index];
@@ -393,8 +461,7 @@ void TableBuilder::shareOut(std::size_t index, std::vector<Points> const& baseli
     auto rowBeside = [&](Points y) {
         // Values count by the band they stand in where it is one row; words need text beside.
         int const band = m_lattice.rowAt(y - 0.3F * m_font);
-        if (values && band >= a.row0 && band <= a.row1 &&
-            m_rowOfBand[static_cast<std::size_t>(band) + 1] - m_rowOfBand[static_cast<std::size_t>(band)] == 1) {
+        if (values && band >= a.row0 && band <= a.row1 && m_rowOfBand[static_cast<std::size_t>(band) + 1] - m_rowOfBand[static_cast<std::size_t>(band)] == 1) {
             return m_rowOfBand[static_cast<std::size_t>(band)];
         }
         for (int row = first; row <= last; ++row) {
@@ -410,6 +477,8 @@ void TableBuilder::shareOut(std::size_t index, std::vector<Points> const& baseli
         }
         return;
     }
+    int const column = m_firstColumn[static_cast<std::size_t>(a.column0)];
+    if (a.column0 == a.column1 && m_columns.titles[static_cast<std::size_t>(column)] == ColumnTitle::Unit && shareOutUnits(members, first, last, baselines)) return;
     if (ys.size() < 2 || std::any_of(ys.begin(), ys.end(), [&](Points y) { return rowBeside(y) < 0; })) return;
     bool const oneEach = static_cast<int>(ys.size()) == last - first + 1;
     for (std::size_t i = 1; i < ys.size(); ++i) {

@@ -25,29 +25,30 @@ using model::Rect;
 namespace {
 
 // In font heights.
-constexpr float kSegmentGap = 0.9F;   // parts segments of a row
+constexpr float kSegmentGap = 0.9F;  // parts segments of a row
 constexpr float kSameLine = 0.45F;
 constexpr float kRowGap = 3.2F;       // from row to row inside a table
 constexpr float kRuledRowGap = 7.0F;  // the same where rules go on below
 constexpr float kAligned = 0.7F;
-constexpr float kRuleExtent = 0.6F;   // rules whose ends differ less belong together
+constexpr float kRuleExtent = 0.6F;  // rules whose ends differ less belong together
 
-constexpr float kBandRule = 0.6F;     // share of the width that a row rule covers
-constexpr float kProse = 0.62F;       // share of the width: a longer lone segment of many words is prose
+constexpr float kBandRule = 0.6F;  // share of the width that a row rule covers
+constexpr float kProse = 0.62F;    // share of the width: a longer lone segment of many words is prose
 constexpr int kProseWords = 9;
 constexpr float kMiddleFrom = 0.38F;  // of the page's width: where the strip between two sides may lie
 constexpr float kMiddleTo = 0.62F;
 constexpr std::size_t kLeastSideRows = 5;
 constexpr int kLeftSide = 901;  // text columns of our own making
 constexpr int kRightSide = 902;
-constexpr int kLoneRows = 3;          // rows of one segment that a table may hold in a run
+constexpr int kLoneRows = 3;  // rows of one segment that a table may hold in a run
 
 struct SegmentOfRow {
     Piece piece;
     std::uint32_t line = 0;
     Shape shape = Shape::Words;
     ColumnTitle title = ColumnTitle::None;
-    int column = 0;  // text column of its block
+    bool bare = false;  // a number without a unit: a value, where "25 °C" may be a title
+    int column = 0;     // text column of its block
     bool used = false;
 };
 
@@ -65,6 +66,7 @@ struct Subset {  // the segments of a row that stand in one text column (0: all)
     int titles = 0;
     int valueTitles = 0;
     int values = 0;
+    int bare = 0;
     model::Rect box;
 };
 
@@ -132,8 +134,8 @@ private:
         std::vector<char> heading(m_page.lines.size(), 0);
         std::vector<int> column(m_page.lines.size(), 0);
         for (auto const& block : m_page.blocks) {
-            bool const furniture = block.role == model::BlockRole::PageNumber || block.role == model::BlockRole::RunningHead ||
-                                   block.role == model::BlockRole::Watermark || block.role == model::BlockRole::Rotated;
+            bool const furniture = block.role == model::BlockRole::PageNumber || block.role == model::BlockRole::RunningHead || block.role == model::BlockRole::Watermark ||
+                                   block.role == model::BlockRole::Rotated;
             bool const head = block.role == model::BlockRole::Heading || block.role == model::BlockRole::Caption;
             for (std::uint32_t i = block.firstLine; i < block.firstLine + block.lineCount && i < skip.size(); ++i) {
                 skip[i] = furniture ? 1 : 0;
@@ -170,6 +172,8 @@ private:
                 auto const text = textOf(m_page, pieces[p]);
                 segment.shape = shapeOf(text);
                 segment.title = columnTitle(text);
+                segment.bare = segment.shape == Shape::Number && text.find("°") == std::string::npos &&
+                               std::none_of(text.begin(), text.end(), [](char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); });
                 row.heading = row.heading || heading[lineOf[p]] != 0;
                 row.size = std::max(row.size, pieces[p].size);
                 row.box = united(row.box, pieces[p].box);
@@ -198,6 +202,7 @@ private:
             subset.segments.push_back(&s);
             subset.titles += s.title != ColumnTitle::None ? 1 : 0;
             subset.valueTitles += isValueTitle(s.title) || s.title == ColumnTitle::Unit ? 1 : 0;
+            subset.bare += s.bare ? 1 : 0;
             subset.values += s.shape == Shape::Number || s.shape == Shape::Expression ? 1 : 0;
             subset.box = united(subset.box, s.piece.box);
         }
@@ -205,6 +210,8 @@ private:
     }
 
     [[nodiscard]] static bool isHead(Subset const& row) {
+        // "IO | Output current | Max | 35 | 50": words that read like titles beside values
+        if (row.bare > 0 && row.bare >= row.titles) return false;
         return row.segments.size() >= 2 && (row.titles >= 3 || (row.titles >= 2 && (row.valueTitles >= 1 || row.segments.size() == 2)));
     }
 
@@ -285,9 +292,7 @@ private:
     }
 
     [[nodiscard]] bool ruledTableBetween(Points y0, Points y1, Points x0, Points x1) const {
-        return std::any_of(m_tables.begin(), m_tables.end(), [&](auto const& t) {
-            return t.box.y0 < y1 && t.box.y1 > y0 && model::overlap(t.box.x0, t.box.x1, x0, x1) > m_font;
-        });
+        return std::any_of(m_tables.begin(), m_tables.end(), [&](auto const& t) { return t.box.y0 < y1 && t.box.y1 > y0 && model::overlap(t.box.x0, t.box.x1, x0, x1) > m_font; });
     }
 
     // The last rule below y that starts and ends where a rule near the head does.
@@ -328,6 +333,7 @@ private:
         Subset lastGood = start;
         int lone = 0;
         int good = head ? 0 : 1;
+        int named = good;  // of these, rows of more than numbers: temperatures may stand over "Min" and "Max"
         int leaders = m_rows[seed].leaders ? 1 : 0;
         for (std::size_t i = seed + 1; i < m_rows.size(); ++i) {
             auto const& row = m_rows[i];
@@ -339,7 +345,7 @@ private:
             if (gap > (ruled ? kRuledRowGap : kRowGap) * font) break;
             if (ruledTableBetween(m_rows[before].box.y1, row.box.y0, box.x0, box.x1)) break;
             if (ruledTo > 0 && row.baseline > ruledTo + 0.3F * font && good >= 2) break;
-            if (isHead(own) && good >= 1) break;
+            if (isHead(own) && named >= 1) break;
             before = i;
             auto const text = textOf(m_page, own.segments[0]->piece);
             bool const single = own.segments.size() == 1;
@@ -360,6 +366,7 @@ private:
             }
             lone = 0;
             ++good;
+            named += std::all_of(own.segments.begin(), own.segments.end(), [](auto* s) { return s->shape == Shape::Number; }) ? 0 : 1;
             leaders += row.leaders ? 1 : 0;
             last = i;
             lastGood = own;
@@ -381,9 +388,8 @@ private:
             for (int lines = 0; lines < 2 && first > 0; ++lines) {
                 auto const above = subsetOf(m_rows[first - 1], column);
                 if (above.segments.empty() || m_rows[first - 1].heading || m_rows[first].baseline - m_rows[first - 1].baseline > 2.2F * m_font) break;
-                bool const fits = above.values == 0 && std::all_of(above.segments.begin(), above.segments.end(), [&](SegmentOfRow const* s) {
-                    return s->piece.count <= 4 && overValues(start, *s);
-                });
+                bool const fits = above.values == 0 &&
+                                  std::all_of(above.segments.begin(), above.segments.end(), [&](SegmentOfRow const* s) { return s->piece.count <= 4 && overValues(start, *s); });
                 if (!fits) break;
                 --first;
                 box = united(box, above.box);
@@ -397,9 +403,8 @@ private:
     }
 
     [[nodiscard]] static bool overValues(Subset const& row, SegmentOfRow const& segment) {
-        return std::any_of(row.segments.begin() + 1, row.segments.end(), [&](SegmentOfRow const* s) {
-            return model::overlap(s->piece.box.x0, s->piece.box.x1, segment.piece.box.x0, segment.piece.box.x1) > 0;
-        });
+        return std::any_of(row.segments.begin() + 1, row.segments.end(),
+                           [&](SegmentOfRow const* s) { return model::overlap(s->piece.box.x0, s->piece.box.x1, segment.piece.box.x0, segment.piece.box.x1) > 0; });
     }
 
     [[nodiscard]] bool sameColumn(Rect const& a, Rect const& b) const {
@@ -448,9 +453,8 @@ private:
         }
         if (rows < 3 || valueRows * 10 < rows * 7 || aligned * 10 < (valueRows - 1) * 7) return false;
         // Labels of a diagram stand among curves.
-        auto const upright = std::count_if(m_page.rules.begin(), m_page.rules.end(), [&](auto const& r) {
-            return r.axis == model::Rule::Axis::Vertical && r.box.height() > 0.5F * m_font && box.contains(r.box.centre());
-        });
+        auto const upright = std::count_if(m_page.rules.begin(), m_page.rules.end(),
+                                           [&](auto const& r) { return r.axis == model::Rule::Axis::Vertical && r.box.height() > 0.5F * m_font && box.contains(r.box.centre()); });
         if (upright >= 3) return false;
         auto const drawn = std::count_if(m_page.drawings.begin(), m_page.drawings.end(), [&](auto const& d) { return d.box.intersects(box); });
         return drawn <= 2;
@@ -515,8 +519,7 @@ private:
 
 }  // namespace
 
-std::vector<Region> findOpenRegions(PageLayout const& page, RuleNetworks const& rules, std::vector<model::Table> const& tables,
-                                    std::vector<char> const& taken) {
+std::vector<Region> findOpenRegions(PageLayout const& page, RuleNetworks const& rules, std::vector<model::Table> const& tables, std::vector<char> const& taken) {
     return Finder(page, rules, tables, taken).find();
 }
 

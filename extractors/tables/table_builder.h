@@ -51,6 +51,7 @@ private:
     // build_rows.cpp
     void findHead();
     void spreadRuledGroups();
+    [[nodiscard]] model::Points lastTitleLine(std::vector<std::uint32_t> const& members) const;
     int readTitles(std::vector<std::uint32_t> const& members, int band);
     [[nodiscard]] bool isHeadPiece(PlacedPiece const& p) const;
     [[nodiscard]] bool bandIsWholeHead(int band) const;
@@ -64,6 +65,7 @@ private:
     [[nodiscard]] bool spacedOut(std::vector<model::Points> const& ys) const;
     [[nodiscard]] bool namesOfTheirOwn(std::vector<std::uint32_t> const& members) const;
     [[nodiscard]] bool sameVariable(std::vector<std::uint32_t> const& members) const;
+    bool shareOutUnits(std::vector<std::uint32_t> members, int first, int last, std::vector<model::Points> const& baselines);
     void shareOut(std::size_t index, std::vector<model::Points> const& baselines);
 
     model::PageLayout const& m_page;
@@ -79,13 +81,13 @@ private:
     std::vector<int> m_firstColumn;  // first final column of each lattice column, and one past the end
     std::vector<PlacedPiece> m_placed;
     std::vector<std::vector<std::uint32_t>> m_inArea;  // placed pieces of each area
-    int m_headBands = 0;              // bands that are head as a whole
-    model::Points m_headBottom = -1;  // baseline of the last head line; that of the region where it knows
-    std::vector<int> m_rowOfBand;     // first row of each band, and one past the end
+    int m_headBands = 0;                               // bands that are head as a whole
+    model::Points m_headBottom = -1;                   // baseline of the last head line; that of the region where it knows
+    std::vector<int> m_rowOfBand;                      // first row of each band, and one past the end
     int m_headRows = 0;
     bool m_leaders = false;
     bool m_headWords = false;
-    std::vector<char> m_wholeHead;   // by head band: holds no values below its titles
+    std::vector<char> m_wholeHead;  // by head band: holds no values below its titles
 };
 
 }  // namespace standin::tables

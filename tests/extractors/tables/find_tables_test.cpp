@@ -18,8 +18,13 @@ using Span = std::pair<int, int>;
 std::vector<float> const kXs{40, 160, 200, 320, 360, 400, 440, 480};
 
 PageBuilder& head(PageBuilder& page, float baseline) {
-    return page.text(44, baseline, "Parameter").text(164, baseline, "Symbol").text(204, baseline, "Conditions").text(324, baseline, "Min").text(364, baseline, "Typ")
-        .text(404, baseline, "Max").text(444, baseline, "Unit");
+    return page.text(44, baseline, "Parameter")
+        .text(164, baseline, "Symbol")
+        .text(204, baseline, "Conditions")
+        .text(324, baseline, "Min")
+        .text(364, baseline, "Typ")
+        .text(404, baseline, "Max")
+        .text(444, baseline, "Unit");
 }
 
 TEST(FindTables, readsARuledGrid) {
@@ -310,13 +315,63 @@ TEST(FindTables, ConditionsOfOneMergedCellGoToARowEach) {
     page.horizontal(128, 320, 480);  // rows of values; the conditions share a cell and stand in its middle
     for (float const x : kXs) page.vertical(x, 100, 170);
     head(page, 110);
-    page.text(44, 131, "Drain current").text(164, 131, "ID").text(204, 127, "TA = 25 C").text(204, 136, "TA = 70 C").text(404, 119, "5.8").text(404, 139, "4.9").text(444, 131, "A");
+    page.text(44, 131, "Drain current")
+        .text(164, 131, "ID")
+        .text(204, 127, "TA = 25 C")
+        .text(204, 136, "TA = 70 C")
+        .text(404, 119, "5.8")
+        .text(404, 139, "4.9")
+        .text(444, 131, "A");
     page.text(44, 152, "Pulsed current").text(164, 152, "IDM").text(404, 152, "30").text(444, 152, "A");
     page.text(44, 166, "Storage").text(164, 166, "TS").text(404, 166, "90").text(444, 166, "C");
     auto const tables = findTables(page.layout());
     ASSERT_EQ(tables.size(), 1U);
     EXPECT_EQ(textAt(tables[0], 1, 2), "TA = 25 C");
     EXPECT_EQ(textAt(tables[0], 2, 2), "TA = 70 C");
+}
+
+TEST(FindTables, ALineOfValuesIsNoHeadWhateverItsWordsReadLike) {
+    PageBuilder page;  // the symbol "IO" and "Max" behind a name are titles elsewhere
+    page.text(40, 100, "Symbol").text(90, 100, "Parameter").text(300, 100, "DIP").text(340, 100, "SOP").text(400, 100, "Unit");
+    page.text(40, 114, "RJC").text(90, 114, "Junction to case").text(240, 114, "Max").text(300, 114, "4").text(340, 114, "3").text(400, 114, "K/W");
+    page.text(40, 128, "IO").text(90, 128, "Output current").text(240, 128, "Max").text(300, 128, "35").text(340, 128, "50").text(400, 128, "mA");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 1);
+    EXPECT_EQ(tables[0].rows, 3);
+    EXPECT_EQ(textAt(tables[0], 1, 0), "RJC");
+    EXPECT_EQ(textAt(tables[0], 2, 0), "IO");
+}
+
+TEST(FindTables, TemperaturesBetweenTitlesAndLimitsAreHead) {
+    PageBuilder page;
+    page.text(40, 100, "Symbol").text(90, 100, "Parameter").text(400, 100, "Unit");
+    page.text(250, 108, "25 C").text(330, 108, "85 C");
+    page.text(240, 116, "Min").text(270, 116, "Max").text(320, 116, "Min").text(350, 116, "Max");
+    page.text(40, 130, "VIH").text(90, 130, "Input level").text(240, 130, "3.5").text(320, 130, "3.4").text(400, 130, "V");
+    page.text(40, 142, "VIL").text(90, 142, "Input level").text(270, 142, "1.5").text(350, 142, "1.4").text(400, 142, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], tables[0].headRows, 0), "VIH");
+}
+
+TEST(FindTables, UnitsInOneAreaGoToTheRowsAroundThem) {
+    PageBuilder page;
+    for (float const y : {100.0F, 114.0F, 128.0F, 142.0F, 156.0F, 170.0F, 184.0F}) page.horizontal(y, 40, y > 120 && y < 170 ? 440 : 480);
+    for (float const x : kXs) page.vertical(x, 100, 184);
+    head(page, 110);
+    char const* const names[] = {"Delay", "Rise", "Fall", "Forward current", "Forward voltage"};
+    for (int i = 0; i < 5; ++i) {
+        float const y = 124 + 14 * static_cast<float>(i);
+        page.text(44, y, names[i]).text(404, y, "5");
+    }
+    page.text(444, 138, "ns").text(444, 166, "A").text(444, 180, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 1, 6), "ns");
+    EXPECT_EQ(spanAt(tables[0], 1, 6), Span(3, 1));
+    EXPECT_EQ(textAt(tables[0], 4, 6), "A");
+    EXPECT_EQ(textAt(tables[0], 5, 6), "V");
 }
 
 }  // namespace
