@@ -38,7 +38,14 @@ struct Content {
 
 bool isValueRole(ColumnRole role) { return role == Min || role == Typ || role == Max || role == Value; }
 
+// "Fig.7", "see Figs 7 and 8"
+bool refersToFigure(std::string const& text) {
+    std::string const low = folded(text);
+    return low.starts_with("fig") || low.starts_with("see ");
+}
+
 bool looksLikeValue(std::string const& text) {
+    if (refersToFigure(text)) return false;
     ValueCell const value = readValueCell(text, Slot::Single);
     if (value.form == ValueForm::Number || value.form == ValueForm::Range) return true;
     return value.form == ValueForm::Expression && hasDigit(text) && !isPartLike(text);
@@ -56,7 +63,7 @@ Content contentOf(model::Table const& table, TableText const& text, Segment cons
         if (cell.column != column || saysNothing(words)) continue;
         if (cell.columnSpan > 1 && cell.columnSpan >= table.columns - 1) continue;  // heading lines
         ++content.filled;
-        if (looksLikeValue(words)) ++content.numbers;
+        if (looksLikeValue(words) && !text.cells[static_cast<std::size_t>(index)].onlyReference) ++content.numbers;
         if (isUnitLike(words)) ++content.units;
         if (isSymbolLike(words)) ++content.symbols;
         if (isConditionLike(words)) ++content.conditions;
@@ -174,10 +181,12 @@ void judgeByContent(model::Table const& table, TableText const& text, Segment co
             }
             if (other && c < table.columns / 2) role(c) = Name;
         }
-        if ((role(c) == Name || role(c) == Unknown) && c > 0 && now.filled > 0 && now.numbers * 10 >= now.filled * 9 && !plan.has(Value) && !plan.has(Min) &&
-            !plan.has(Max) && !plan.has(Typ)) {
+        if ((role(c) == Name || role(c) == Unknown) && c > 0 && now.filled > 0 && now.numbers * 10 >= now.filled * 9 && !plan.has(Value) && !plan.has(Min) && !plan.has(Max) &&
+            !plan.has(Typ)) {
             role(c) = Value;
         }
+        // units behind a limit that no line states
+        if ((role(c) == Max || role(c) == Typ) && !plan.has(Unit) && now.filled >= 2 && now.units == now.filled && now.numbers == 0) role(c) = Unit;
         if (role(c) == PinName || role(c) == Pin) {
             bool const valued = plan.has(Min) || plan.has(Max) || plan.has(Typ) || plan.has(Value);
             if (valued && plan.has(Unit)) role(c) = role(c) == Pin && now.mostly(now.numbers) ? Ignored : Name;
@@ -210,14 +219,21 @@ void judgeByContent(model::Table const& table, TableText const& text, Segment co
         if (role(c) == Name && role(c - 1) == Name && content(c).filled > 0 && content(c).conditions * 3 >= content(c).filled) role(c) = Condition;
     }
 
-    // A column headed by a symbol that stands in front of value columns, or under the title
-    // of conditions, holds a condition: "VCC | 4.5 V".
+    // Columns under "Test conditions" with titles of their own.
+    for (int c = 1; c < table.columns; ++c) {
+        std::vector<int> const over = titlesOver(text, segment, c);
+        bool const stated = role(c) == Unknown && over.size() > 1 && columnRoleOf(text.cells[static_cast<std::size_t>(over.front())].text) == Condition;
+        if (!stated || content(c).filled == 0) continue;
+        role(c) = Condition;
+        plan.conditionOf[static_cast<std::size_t>(c)] = bareSymbol(plan.titles[static_cast<std::size_t>(c)]);
+    }
+
+    // A column headed by a symbol that stands in front of value columns holds a condition: "VCC | 4.5 V".
     for (int c = 1; c + 1 < table.columns; ++c) {
         std::size_t const at = static_cast<std::size_t>(c);
         std::string const symbol = bareSymbol(plan.titles[at]);
         if (role(c) != Unknown || symbol.empty() || content(c).filled == 0) continue;
-        auto const titles = titlesOver(text, segment, c);
-        bool values = std::ranges::any_of(titles, [&](int index) { return columnRoleOf(text.cells[static_cast<std::size_t>(index)].text) == Condition; });
+        bool values = false;
         for (int k = c + 1; k < table.columns; ++k) values = values || isValueRole(role(k)) || (role(k) == Unknown && content(k).mostly(content(k).numbers));
         if (!values || !(plan.has(Name) || plan.has(Symbol))) continue;
         role(c) = Condition;
@@ -254,7 +270,7 @@ void judgeByContent(model::Table const& table, TableText const& text, Segment co
         } else if (!plan.has(Unit) && now.mostly(now.units) && c > 0) {
             role(c) = Unit;
             if (title.empty()) plan.reasons.emplace_back("unit column without a title");
-        } else if (!plan.has(Symbol) && now.mostly(now.symbols) && now.words * 3 < now.filled && plan.has(Name)) {
+        } else if (!plan.has(Symbol) && now.mostly(now.symbols) && now.words * 3 < now.filled && now.parts * 2 < now.filled && plan.has(Name)) {
             role(c) = Symbol;
         } else if (now.conditions * 2 >= now.filled && (plan.has(Name) || plan.has(Symbol)) && c > 0) {
             role(c) = Condition;
@@ -321,23 +337,40 @@ bool coversAllValues(model::Table const& table, ColumnPlan const& plan, int inde
     return cell.columnSpan > 1;
 }
 
+// "TYP." over a column for each variant: whose values they are; Unknown where no title says so.
+ColumnRole limitOver(TableText const& text, std::vector<int> const& over) {
+    for (std::size_t k = 0; k + 1 < over.size(); ++k) {
+        ColumnRole const said = columnRoleOf(text.cells[static_cast<std::size_t>(over[k])].text);
+        if (said == Min || said == Typ || said == Max) return said;
+    }
+    return Unknown;
+}
+
+// What a head row says of the titles over the value columns: "Input voltage | 10 V | 19 V"; empty: nothing.
+std::string rowLabel(model::Table const& table, TableText const& text, int title) {
+    model::Cell const& cell = table.cells[static_cast<std::size_t>(title)];
+    int const label = text.at(cell.row, 0);
+    if (label < 0 || label == title || table.cells[static_cast<std::size_t>(label)].row != cell.row) return {};
+    std::string const& words = text.cells[static_cast<std::size_t>(label)].text;
+    return columnRoleOf(words) == Unknown && hasOrdinaryWord(words) ? words : std::string{};
+}
+
 void groupValues(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan& plan) {
     struct Open {
         ValueGroup group;
-        int above = -1;   // cell of the title above
+        int above = -1;  // cell of the title above
         int titleAbove = -1;
         std::string title;
     };
     std::vector<Open> groups;
-    auto slot = [](ValueGroup& group, ColumnRole role) -> int& {
-        return role == Min ? group.min : role == Typ ? group.typ : role == Max ? group.max : group.single;
-    };
+    auto slot = [](ValueGroup& group, ColumnRole role) -> int& { return role == Min ? group.min : role == Typ ? group.typ : role == Max ? group.max : group.single; };
     for (int c = 0; c < table.columns; ++c) {
         ColumnRole const role = plan.roles[static_cast<std::size_t>(c)];
         if (!isValueRole(role)) continue;
         std::vector<int> const over = titlesOver(text, segment, c);
         // titles that say something beyond the role
         std::string title;
+        std::string stated;  // by further rows of titles with a label of their own
         int above = -1;
         int titleAbove = -1;  // the topmost title, whatever the role
         for (std::size_t k = 0; k < over.size(); ++k) {
@@ -351,7 +384,12 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
                 if (lowest) continue;
                 continue;
             }
-            title = joined(title, words);
+            std::string const label = title.empty() ? std::string{} : rowLabel(table, text, over[k]);
+            if (label.empty()) {
+                title = joined(title, words);
+            } else {
+                stated = joined(stated, joined(label, words));
+            }
             if (titleAbove < 0) titleAbove = over[k];
             if (!lowest || role == Value) above = over[k];
         }
@@ -367,14 +405,17 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
                 continue;
             }
         }
-        bool const fresh = groups.empty() || (role == Value && !limit) || groups.back().group.single >= 0 || slot(groups.back().group, role) >= 0 || (groups.back().above != above && !limit);
+        bool const fresh =
+            groups.empty() || (role == Value && !limit) || groups.back().group.single >= 0 || slot(groups.back().group, role) >= 0 || (groups.back().above != above && !limit);
         if (fresh) {
             groups.emplace_back();
             groups.back().above = above;
             groups.back().title = title;
+            groups.back().group.condition = stated;
             groups.back().titleAbove = titleAbove;
         }
-        slot(groups.back().group, role) = c;
+        ColumnRole const limitAbove = role == Value && fresh ? limitOver(text, over) : Unknown;
+        slot(groups.back().group, limitAbove == Unknown ? role : limitAbove) = c;
         if (groups.back().group.unitInTitle.empty()) {
             for (int index : over) {
                 std::string const unit = unitInTitle(text.cells[static_cast<std::size_t>(index)].text);

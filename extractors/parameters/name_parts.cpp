@@ -74,13 +74,19 @@ void trimSeparators(std::string& text) {
 }
 
 std::string_view relationSigns(std::size_t index) {
-    constexpr std::array<std::string_view, 11> kSigns = {"=", "<", ">", "≤", "≥", "≠", "≈", "≦", "≧", "＝", "→"};
+    constexpr std::array<std::string_view, 10> kSigns = {"=", "<", ">", "≤", "≥", "≠", "≈", "≦", "≧", "＝"};
     return index < kSigns.size() ? kSigns[index] : std::string_view{};
 }
 
 std::size_t relationAt(std::string_view text) {
     std::size_t relation = std::string::npos;
     for (std::size_t i = 0; !relationSigns(i).empty(); ++i) relation = std::min(relation, text.find(relationSigns(i)));
+    // "0 V → 4 V", but not "CP → Q", a path that is named
+    constexpr std::string_view kArrow = "→";
+    for (std::size_t at = text.find(kArrow); at < relation; at = text.find(kArrow, at + 1)) {
+        std::size_t const to = text.find_first_not_of(" +-", at + kArrow.size());
+        if (to != std::string_view::npos && text[to] >= '0' && text[to] <= '9') relation = at;
+    }
     return relation;
 }
 
@@ -182,7 +188,8 @@ std::string takeCondition(std::string& name) {
     }
     std::string const operand = name.substr(start, end - start);
     if (operand.empty() || operand.size() > 20 || hasOrdinaryWord(operand) || start == 0) return {};
-    if (std::count(name.begin(), name.begin() + static_cast<std::ptrdiff_t>(start), '(') != std::count(name.begin(), name.begin() + static_cast<std::ptrdiff_t>(start), ')')) return {};
+    if (std::count(name.begin(), name.begin() + static_cast<std::ptrdiff_t>(start), '(') != std::count(name.begin(), name.begin() + static_cast<std::ptrdiff_t>(start), ')'))
+        return {};
     std::string condition = trimmed(std::string_view(name).substr(start));
     // prose behind the relation: a remark that belongs to the name
     if (hasOrdinaryWord(condition.substr(relation - start)) && !contains(folded(condition), "unless")) return {};
@@ -197,7 +204,9 @@ bool isStrongSymbol(std::string_view raw) {
     if (codes.size() < 2 || codes.size() > 14 || !isSymbolLike(word) || contains(word, " ")) return false;
     constexpr std::u32string_view kLeads = U"VITRPCQfθtgEΔΨψLAδηKUDSΘe";
     if (kLeads.find(codes[0]) == std::u32string_view::npos) return false;
-    constexpr std::array<std::string_view, 40> kWords = {"IN", "EN", "INT", "IC", "ICs", "PIN", "PCB", "ESD", "TEST", "RMS", "TO", "CDM", "CE", "CS", "LED", "TEMP", "DC", "AC", "ADC", "DAC", "PWM", "PGND", "CLK", "CHG", "DIP", "DFN", "SOT", "SOP", "TTL", "CMOS", "EMI", "RF", "THD", "TYP", "PROG", "CHRG", "DONE", "TX", "RX", "TA-TJ"};
+    constexpr std::array<std::string_view, 40> kWords = {"IN",  "EN",   "INT", "IC", "ICs", "PIN", "PCB",  "ESD",  "TEST", "RMS", "TO",  "CDM",  "CE",  "CS",
+                                                         "LED", "TEMP", "DC",  "AC", "ADC", "DAC", "PWM",  "PGND", "CLK",  "CHG", "DIP", "DFN",  "SOT", "SOP",
+                                                         "TTL", "CMOS", "EMI", "RF", "THD", "TYP", "PROG", "CHRG", "DONE", "TX",  "RX",  "TA-TJ"};
     if (std::ranges::any_of(kWords, [&](std::string_view known) { return known == word; })) return false;
     if (isPackageLike(word) || isPartLike(word)) return false;
     constexpr std::array<std::string_view, 44> kPlain = {"Test", "Time", "Type", "Rise", "Temp", "Term", "Pin",  "Pull", "Peak", "Low",  "Line", "Load", "Lead", "Case", "Cell",

@@ -90,7 +90,9 @@ void RowReader::readHeading(int row, RowCells const& cells) {
         bool const indented = next && *next > left + indent && (sameColumn || role == Name) && m_plan.roles[0] != Symbol;
         popHeadings(left, indent);
         std::string const words = textOf(index).text;
-        if (indented && !whole && m_context.headings.size() < kMostHeadings) {
+        // without rules between rows a line over all columns may name what is indented below it
+        bool const heads = indented && (!whole || !m_table.evidence.ruledRows);
+        if (heads && m_context.headings.size() < kMostHeadings) {
             m_context.headings.push_back({left, words});
         } else {
             m_context.headings.clear();

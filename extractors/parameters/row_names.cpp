@@ -75,8 +75,8 @@ bool RowReader::continuesName(int row) const {
     if (startsLower(text)) return m_plan.has(Symbol) ? !above.symbols.empty() || m_wrapFirst[static_cast<std::size_t>(row) - 1] >= 0 : !startsLower(wordsAbove.text);
     if (!m_plan.has(Symbol) || !m_symbolsUsual || firstWord(text) == firstWord(wordsAbove.text)) return false;
     bool const shared = !now.symbols.empty() && unit >= 0 && unit == unitAbove;
-    bool const tight = !words.lines.empty() && !wordsAbove.lines.empty() && words.size > 0 &&
-                       words.lines.front().baseline - wordsAbove.lines.back().baseline <= kTightPitch * words.size;
+    bool const tight =
+        !words.lines.empty() && !wordsAbove.lines.empty() && words.size > 0 && words.lines.front().baseline - wordsAbove.lines.back().baseline <= kTightPitch * words.size;
     bool const follows = !above.symbols.empty() || m_wrapFirst[static_cast<std::size_t>(row) - 1] >= 0;
     return shared || (tight && follows && now.symbols.empty());
 }
@@ -198,6 +198,49 @@ void RowReader::takeTrailingChild(int row, std::string& name, std::string& varia
         while (!name.empty() && name.back() == ',') name.pop_back();
         return;
     }
+}
+
+// "Thermal impedance, θJA: D package" above "P package" that starts where "D package"
+// does: a heading, and the first of its cases. Gives where the cases start.
+std::optional<model::Points> RowReader::splitAtChild(int row, RowCells const& cells, std::string& name) {
+    if (m_page == nullptr || m_plan.has(Symbol) || m_table.evidence.ruledRows || cells.names.size() != 1 || cellOf(cells.names[0]).row != row || row + 1 >= m_segment.bodyEnd)
+        return std::nullopt;
+    RowCells const below = cellsOf(row + 1);
+    if (below.names.size() != 1 || cellOf(below.names[0]).row != row + 1 || !hasValues(row + 1, below)) return std::nullopt;
+    model::Points const left = textOf(below.names[0]).left;
+    model::Points const indent = indentOf(cells);
+    model::Cell const& cell = cellOf(cells.names[0]);
+    if (left <= textOf(cells.names[0]).left + indent || !cell.lineStarts.empty()) return std::nullopt;
+    std::string tail;
+    for (std::uint32_t index : cell.words) {
+        model::Word const& word = m_page->words[index];
+        if (tail.empty() && std::abs(word.box.x0 - left) > indent / 2) continue;
+        tail += (word.spaceBefore && !tail.empty() ? " " : "") + word.text;
+    }
+    tail = cleaned(tidied(tail));
+    if (tail.empty() || isStrongSymbol(tail) || !name.ends_with(tail) || name.size() <= tail.size() + 1) return std::nullopt;
+    std::string heading = trimmed(std::string_view(name).substr(0, name.size() - tail.size()));
+    while (heading.ends_with(":") || heading.ends_with(",")) heading.pop_back();
+    popHeadings(textOf(cells.names[0]).left, indent);
+    bool const goesOn = heading.starts_with("(") && !m_context.headings.empty();
+    if (goesOn) {
+        m_context.headings.back().text = joined(m_context.headings.back().text, heading);
+    } else {
+        m_context.headings.push_back({textOf(cells.names[0]).left, heading});
+    }
+    name = tail;
+    return left;
+}
+
+// "Power dissipation (PD)" over its cases: the symbol is theirs.
+std::string RowReader::symbolOfHeading(std::string& carriedPrefix) const {
+    if (m_plan.has(Symbol) || m_context.headings.empty()) return {};
+    std::string const& heading = m_context.headings.back().text;
+    std::string words = heading;
+    if (symbolPlace(words) != SymbolPlace::BehindSet || !carriedPrefix.ends_with(heading)) return {};
+    std::string const symbol = takeSymbol(words, SymbolPlace::BehindSet);
+    carriedPrefix.replace(carriedPrefix.size() - heading.size(), heading.size(), words);
+    return symbol;
 }
 
 // "Leakage current (VO = 50 V) All types": what stands behind a condition in

@@ -16,12 +16,10 @@
 
 namespace standin::parameters {
 
-constexpr float kIndent = 0.45F;       // font heights that count as indented
-constexpr float kUsualSize = 9.0F;     // where no font size is known
+constexpr float kIndent = 0.45F;    // font heights that count as indented
+constexpr float kUsualSize = 9.0F;  // where no font size is known
 
-[[nodiscard]] constexpr bool isValueRole(ColumnRole role) {
-    return role == ColumnRole::Min || role == ColumnRole::Typ || role == ColumnRole::Max || role == ColumnRole::Value;
-}
+[[nodiscard]] constexpr bool isValueRole(ColumnRole role) { return role == ColumnRole::Min || role == ColumnRole::Typ || role == ColumnRole::Max || role == ColumnRole::Value; }
 
 // The cells of one row by what they hold.
 struct RowCells {
@@ -31,8 +29,8 @@ struct RowCells {
 // Lives for one call of readRows(); borrows everything it is given.
 class RowReader {
 public:
-    RowReader(model::Table const& table, TableText const& text, model::PageLayout const* page, Segment const& segment, ColumnPlan const& plan,
-              std::string const& tableCondition, RowContext& context)
+    RowReader(model::Table const& table, TableText const& text, model::PageLayout const* page, Segment const& segment, ColumnPlan const& plan, std::string const& tableCondition,
+              RowContext& context)
         : m_table(table), m_text(text), m_page(page), m_segment(segment), m_plan(plan), m_tableCondition(tableCondition), m_context(context) {}
 
     std::vector<PrintedRow> read();
@@ -56,6 +54,8 @@ private:
     void popHeadings(model::Points left, model::Points indent);
     void decideSymbolPlace();
     static void takeSelected(std::string& name, std::string& variant);
+    [[nodiscard]] std::optional<model::Points> splitAtChild(int row, RowCells const& cells, std::string& name);
+    [[nodiscard]] std::string symbolOfHeading(std::string& carriedPrefix) const;
     void takeTrailingChild(int row, std::string& name, std::string& variant, std::string& condition) const;
     [[nodiscard]] bool continuesName(int row) const;
     [[nodiscard]] std::string caseBelow(int row) const;
@@ -77,12 +77,12 @@ private:
     SymbolPlace m_symbolPlace = SymbolPlace::None;
     // Units printed once for several lines of one parameter.
     std::size_t m_parameterStart = 0;
-    int m_nameCell = -1;            // the cell that names the parameter at hand
-    bool m_conditionUsed = false;   // values stood below the last condition line
-    std::string m_nameCondition;    // stated in the name, holds for the cases below it too
-    std::string m_nameUnit;         // printed behind the name
-    bool m_symbolsUsual = false;    // most named rows have a symbol
-    std::vector<int> m_wrapFirst;   // by row of the segment: first row of the name that is wrapped beside its values, or -1
+    int m_nameCell = -1;           // the cell that names the parameter at hand
+    bool m_conditionUsed = false;  // values stood below the last condition line
+    std::string m_nameCondition;   // stated in the name, holds for the cases below it too
+    std::string m_nameUnit;        // printed behind the name
+    bool m_symbolsUsual = false;   // most named rows have a symbol
+    std::vector<int> m_wrapFirst;  // by row of the segment: first row of the name that is wrapped beside its values, or -1
     std::vector<int> m_wrapLast;
 };
 

@@ -169,8 +169,8 @@ void RowReader::readValues(int row, RowCells const& cells) {
     if (saysNothing(symbol)) symbol.clear();
     if (saysNothing(name)) name.clear();
 
-    model::Points const left = nameLeft(cells).value_or(m_context.lastLeft);
     model::Points const indent = indentOf(cells);
+    model::Points const left = splitAtChild(row, cells, name).value_or(nameLeft(cells).value_or(m_context.lastLeft));
     if (!name.empty()) popHeadings(left, indent);
 
     // condition in its own column
@@ -242,6 +242,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
                 name = m_context.lastName;
                 carriedPrefix = m_context.lastPrefix;
             }
+            if (symbol.empty() && !m_plan.has(Symbol) && symbolPlace(name) == SymbolPlace::BehindSet) symbol = takeSymbol(name, SymbolPlace::BehindSet);
             if (symbol.empty()) symbol = m_context.lastSymbol;
         }
     } else if (!m_table.evidence.ruledRows && cells.names.empty()) {
@@ -270,6 +271,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
         if (ownSymbol.empty() && !m_plan.has(Symbol)) {
             SymbolPlace const place = symbolPlace(name);
             if (place == SymbolPlace::BehindSet || (place != SymbolPlace::None && place == m_symbolPlace)) ownSymbol = takeSymbol(name, place);
+            if (ownSymbol.empty()) ownSymbol = symbolOfHeading(carriedPrefix);
         }
     }
     if (std::string const shared = takeSharedCondition(row, cells); !shared.empty() && condition.starts_with(shared)) {

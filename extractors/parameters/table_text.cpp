@@ -17,7 +17,8 @@ namespace {
 
 constexpr int kLargestGrid = 200000;  // rows × columns of a table that is still looked up
 
-constexpr std::array kReferenceWords = {"note", "notes", "fig", "figure", "figures", "figs", "see", "注", "注释", "備考", "图", "図", "refer", "remark", "siehe", "bild", "abb", "рис", "прим", "表", "test circuit", "footnote", "注意"};
+constexpr std::array kReferenceWords = {"note",  "notes",  "fig",   "figure", "figures", "figs", "see",  "注", "注释",         "備考",     "图",  "図",
+                                        "refer", "remark", "siehe", "bild",   "abb",     "рис",  "прим", "表", "test circuit", "footnote", "注意"};
 
 bool opensReference(std::string const& content) {
     std::string const low = folded(content);
@@ -29,6 +30,7 @@ bool opensReference(std::string const& content) {
             if (rest.empty() || (rest.front() == ' ' && !hasRelation(content))) return true;
             continue;
         }
+        if (!rest.empty() && rest.front() >= 'a' && rest.front() <= 'z') continue;  // "noted"
         // "note 4", "note4", "figs. 3, 4", "notes 4 and 6", "图 2"
         bool const fits = std::ranges::all_of(rest, [](char c) { return (c >= '0' && c <= '9') || contains(" .,&-and:bct", std::string_view(&c, 1)); });
         if (fits) return true;
@@ -120,6 +122,9 @@ bool isFootnoteMark(std::string_view raised) {
     if (text.empty() || text.size() > 12) return false;
     if (text == "+" || text == "-" || text == "°" || text == "o" || text == "th" || text == "™" || text == "®") return false;
     if (text.starts_with("note") || text.starts_with("注")) return true;
+    // "I" with a raised "DM": a symbol set badly
+    bool const capitals = raised.size() >= 2 && std::ranges::all_of(raised, [](char c) { return c >= 'A' && c <= 'Z'; });
+    if (capitals) return false;
     bool digit = false;
     int letters = 0;
     for (char32_t c : decoded(text)) {

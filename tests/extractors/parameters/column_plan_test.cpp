@@ -36,7 +36,8 @@ TEST(ColumnPlan, SplitsOneTitleOverItsColumns) {
 
 // Rules of some rows cut the minimum column in two.
 TEST(ColumnPlan, TwoColumnsUnderOneTitleAreOne) {
-    auto const plan = planOf(handMade({{"Symbol", "Parameter", ">2 Min", "", "Typ", "Unit"}, {"fC", "Frequency", "1.0", "", "2", "MHz"}, {"tP", "Pulse width", "", "50", "60", "ns"}}, 1));
+    auto const plan =
+        planOf(handMade({{"Symbol", "Parameter", ">2 Min", "", "Typ", "Unit"}, {"fC", "Frequency", "1.0", "", "2", "MHz"}, {"tP", "Pulse width", "", "50", "60", "ns"}}, 1));
     ASSERT_EQ(plan.groups.size(), 1U);
     EXPECT_EQ(plan.groups[0].min, 2);
     EXPECT_EQ(plan.twins[2], 3);
@@ -82,13 +83,15 @@ TEST(ColumnPlan, OneNeutralGroupIsNoVariant) {
 }
 
 TEST(ColumnPlan, ATitleOverAllValuesTellsNothingApart) {
-    auto const plan = planOf(handMade({{"v3 Thermal metric", ">2 XQ99", "", "v3 Unit"}, {"", "SOT-23", "DFN-8", ""}, {"", "3 PINS", "8 PINS", ""}, {"Junction to ambient", "220", "80", "°C/W"}}, 1));
+    auto const plan = planOf(
+        handMade({{"v3 Thermal metric", ">2 XQ99", "", "v3 Unit"}, {"", "SOT-23", "DFN-8", ""}, {"", "3 PINS", "8 PINS", ""}, {"Junction to ambient", "220", "80", "°C/W"}}, 1));
     ASSERT_EQ(plan.groups.size(), 2U);
     EXPECT_EQ(plan.groups[0].variant, "SOT-23 3 PINS");
 }
 
 TEST(ColumnPlan, TellsSymbolsUnderOneParameterTitle) {
-    auto const plan = planOf(handMade({{">2 Parameter", "", "Min", "Max", "Unit"}, {"VUV", "Undervoltage lock-out", "3", "4", "V"}, {"tREC", "Recovery time after a fault", "", "2", "ms"}}, 1));
+    auto const plan =
+        planOf(handMade({{">2 Parameter", "", "Min", "Max", "Unit"}, {"VUV", "Undervoltage lock-out", "3", "4", "V"}, {"tREC", "Recovery time after a fault", "", "2", "ms"}}, 1));
     EXPECT_EQ(plan.roles[0], Symbol);
     EXPECT_EQ(plan.roles[1], Name);
 }
@@ -105,7 +108,8 @@ TEST(ColumnPlan, RatingHeadsNamesWhereAnotherColumnHoldsValues) {
 }
 
 TEST(ColumnPlan, RatingHeadsNamesBesideColumnsOfVariants) {
-    auto const plan = planOf(handMade({{"Rating", "HBM", "MM", "Unit"}, {"ESD protection at any pin", "2000", "200", "V"}, {"ESD protection at the supply", "1000", "100", "V"}}, 1));
+    auto const plan =
+        planOf(handMade({{"Rating", "HBM", "MM", "Unit"}, {"ESD protection at any pin", "2000", "200", "V"}, {"ESD protection at the supply", "1000", "100", "V"}}, 1));
     EXPECT_EQ(plan.roles, (std::vector{Name, Value, Value, Unit}));
     ASSERT_EQ(plan.groups.size(), 2U);
     EXPECT_EQ(plan.groups[1].variant, "MM");
@@ -154,6 +158,50 @@ TEST(ColumnPlan, ARepeatedHeadOpensASegment) {
     auto const segments = segmentsOf(table, text);
     ASSERT_EQ(segments.size(), 2U);
     EXPECT_EQ(segments[1].bodyFirst, 3);
+}
+
+TEST(ColumnPlan, ALimitOverTheVariantsIsTheirs) {
+    auto const plan = planOf(handMade({{"v2 Symbol", "v2 Parameter", ">2 TYP.", "", "v2 Unit"}, {"", "", "XA", "XB", ""}, {"CI", "Input capacitance", "3.5", "3.4", "pF"}}, 2));
+    ASSERT_EQ(plan.groups.size(), 2U);
+    EXPECT_EQ(plan.groups[0].typ, 2);
+    EXPECT_EQ(plan.groups[0].single, -1);
+    EXPECT_EQ(plan.groups[1].typ, 3);
+    EXPECT_EQ(plan.groups[1].variant, "XB");
+}
+
+TEST(ColumnPlan, FiguresThatAreReferredToAreNoValues) {
+    auto const plan = planOf(handMade(
+        {{"v2 Symbol", "v2 Parameter", "v2 Max", "v2 Unit", ">2 Test condition", ""}, {"", "", "", "", "VCC (V)", "Curves"}, {"tW", "Pulse width", "20", "ns", "4.5", "Fig.7"}},
+        2));
+    EXPECT_EQ(plan.groups.size(), 1U);
+    EXPECT_EQ(columnRoleOf("WAVEFORMS"), Ignored);
+}
+
+TEST(ColumnPlan, PartsBesideANameAreNoSymbols) {
+    auto const plan = planOf(handMade({{"", "", "MIN", "MAX", "UNIT"},
+                                       {"VCC+ Supply voltage", "", "5", "15", "V"},
+                                       {"v2 TA Operating temperature", "XQ5534, XQ5534A", "0", "70", "v2 °C"},
+                                       {"", "XR5534, XR5534A", "-40", "85", ""}},
+                                      1));
+    EXPECT_EQ(plan.roles, (std::vector{Name, Name, Min, Max, Unit}));
+}
+
+TEST(ColumnPlan, UnitsUnderALimitThatNoLineStates) {
+    auto const plan = planOf(handMade({{"Parameter", "Symbol", "Min", "Typ", "Max"}, {"Hold time", "tH", "90", "45", "ns"}, {"Clock rate", "fC", "6", "12", "MHz"}}, 1));
+    EXPECT_EQ(plan.roles, (std::vector{Name, Symbol, Min, Typ, Unit}));
+    auto const numbers = planOf(handMade({{"Parameter", "Symbol", "Min", "Typ", "Max"}, {"Hold time", "tH", "90", "45", "1"}, {"Clock rate", "fC", "6", "12", "1"}}, 1));
+    EXPECT_EQ(numbers.roles[4], Max);
+}
+
+TEST(ColumnPlan, ARowOfTitlesWithALabelStatesACondition) {
+    auto const plan = planOf(handMade({{">2 Output voltage", "", ">2 5V", "", ">2 9V", "", "v3 Units"},
+                                       {">2 Input voltage (unless otherwise noted)", "", ">2 10V", "", ">2 14V", "", ""},
+                                       {"Symbol", "Parameter", "Min", "Max", "Min", "Max", ""},
+                                       {"VO", "Output voltage", "4.8", "5.2", "8.7", "9.3", "V"}},
+                                      3));
+    ASSERT_EQ(plan.groups.size(), 2U);
+    EXPECT_EQ(plan.groups[1].variant, "9V");
+    EXPECT_EQ(plan.groups[1].condition, "Input voltage (unless otherwise noted) 14V");
 }
 
 }  // namespace

@@ -84,5 +84,13 @@ TEST(NameParts, FindsASymbolBehindAColon) {
     EXPECT_EQ(name, "Supply voltage");
 }
 
+TEST(NameParts, AnArrowBetweenTerminalsIsNoCondition) {
+    std::string path = "Propagation delays CP, CQ → O0 to O9 HIGH to LOW";
+    EXPECT_EQ(takeCondition(path), "");
+    EXPECT_FALSE(startsWithCondition("MR → O1 to O9"));
+    std::string step = "Overvoltage threshold VIN: 5 V → 7 V";
+    EXPECT_NE(subjectOf(step), "");
+}
+
 }  // namespace
 }  // namespace standin::parameters

@@ -59,7 +59,8 @@ TEST(RowNames, TheFirstOfSeveralCasesLeavesItsConditionsToAll) {
 }
 
 TEST(RowNames, ConditionsOfANameHoldForThePartsBelowIt) {
-    auto const rows = rowsOf(handMade({{"Characteristic", "Symbol", "Typ", "Max", "Unit"}, {"Bias current (VCM = 0) XQ81C", "IIB", "30", "400", "pA"}, {"XQ81AC", "", "30", "200", ""}}, 1));
+    auto const rows =
+        rowsOf(handMade({{"Characteristic", "Symbol", "Typ", "Max", "Unit"}, {"Bias current (VCM = 0) XQ81C", "IIB", "30", "400", "pA"}, {"XQ81AC", "", "30", "200", ""}}, 1));
     ASSERT_EQ(rows.size(), 2U);
     EXPECT_EQ(line(rows[0]), "IIB|Bias current|VCM = 0|XQ81C|30|400|pA");
     EXPECT_EQ(line(rows[1]), "IIB|Bias current|VCM = 0|XQ81AC|30|200|pA");
@@ -96,7 +97,8 @@ TEST(RowNames, NamesOfTheirOwnUnderOneSymbolStayApart) {
 }
 
 TEST(RowNames, LinesUnderAMergedSymbolCarryTheName) {
-    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", "Conditions", "Typ", "Max", "Unit"}, {"v2 VOL", "Low output voltage", "VS = 5 V", "0", "0.1", "V"}, {"", "", "VS = 9 V", "0", "0.2", "V"}}, 1));
+    auto const rows = rowsOf(handMade(
+        {{"Symbol", "Parameter", "Conditions", "Typ", "Max", "Unit"}, {"v2 VOL", "Low output voltage", "VS = 5 V", "0", "0.1", "V"}, {"", "", "VS = 9 V", "0", "0.2", "V"}}, 1));
     ASSERT_EQ(rows.size(), 2U);
     EXPECT_EQ(line(rows[1]), "VOL|Low output voltage|VS = 9 V||0|0.2|V");
 }
@@ -126,6 +128,74 @@ TEST(RowNames, AConditionOfTwoLinesIsNotParted) {
                                       1));
     ASSERT_EQ(rows.size(), 2U);
     EXPECT_EQ(line(rows[0]), "RON|On-resistance|VG = 4.5 V, ID = 5 A||22|28|mΩ");
+}
+
+// A list without rules: a name and a value a line, its words where they are printed.
+class NameList {
+public:
+    NameList() {
+        m_table.id = "t1";
+        m_table.page = m_page.page = 1;
+        m_table.columns = 2;
+    }
+    NameList& line(float x, std::string const& name, std::string const& value) {
+        int const row = m_table.rows++;
+        put(row, 0, x, name);
+        if (!value.empty()) put(row, 1, 400, value);
+        return *this;
+    }
+    [[nodiscard]] std::vector<PrintedRow> rows() const {
+        TableText const text(m_table, &m_page);
+        auto const segments = segmentsOf(m_table, text);
+        RowContext context;
+        return readRows(m_table, text, &m_page, segments.front(), planColumns(m_table, text, segments.front(), nullptr), "", context);
+    }
+
+private:
+    void put(int row, int column, float x, std::string const& words) {
+        model::Cell cell;
+        cell.row = row;
+        cell.column = column;
+        cell.text = words;
+        auto const y = static_cast<float>(row) * 12;
+        std::size_t at = 0;
+        while (at < words.size()) {
+            std::size_t const end = std::min(words.find(' ', at), words.size());
+            model::Word word;
+            word.text = words.substr(at, end - at);
+            word.size = 9;
+            word.spaceBefore = at > 0;
+            word.box = {x, y, x + 5 * static_cast<float>(word.text.size()), y + 9};
+            word.baseline = y + 7;
+            cell.words.push_back(static_cast<std::uint32_t>(m_page.words.size()));
+            cell.box = model::united(cell.box, word.box);
+            x = word.box.x1 + 4;
+            m_page.words.push_back(word);
+            at = end + 1;
+        }
+        m_table.cells.push_back(cell);
+    }
+    model::Table m_table;
+    model::PageLayout m_page;
+};
+
+TEST(RowNames, TheFirstCaseMayStandBehindItsHeading) {
+    // where "D package" starts
+    auto const rows =
+        NameList().line(40, "Thermal impedance, θJA: D package", "97 °C/W").line(40 + 122, "P package", "85 °C/W").line(40, "Storage temperature, Tstg", "150 °C").rows();
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(line(rows[0]), "θJA|Thermal impedance D package|||~|97|°C/W");
+    EXPECT_EQ(line(rows[1]), "θJA|Thermal impedance P package|||~|85|°C/W");
+    EXPECT_EQ(line(rows[2]), "Tstg|Storage temperature|||~|150|°C");
+}
+
+TEST(RowNames, CasesHaveTheSymbolOfTheirHeadingAndTheNextNameHasItsOwn) {
+    auto const rows =
+        NameList().line(40, "Power dissipation (PD)", "").line(52, "Dual in line", "700 mW").line(52, "Small outline", "500 mW").line(40, "Lead temperature (TL)", "260 °C").rows();
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(line(rows[0]), "PD|Power dissipation Dual in line|||~|700|mW");
+    EXPECT_EQ(line(rows[1]), "PD|Power dissipation Small outline|||~|500|mW");
+    EXPECT_EQ(line(rows[2]), "TL|Lead temperature|||~|260|°C");
 }
 
 }  // namespace

@@ -84,5 +84,18 @@ TEST(TableText, TheGridKnowsSpans) {
     EXPECT_EQ(text.at(0, -1), -1);
 }
 
+TEST(TableText, NotedIsNoNote) {
+    std::vector<std::string> marks;
+    EXPECT_EQ(withoutReferences("TA=25°C unless otherwise noted", marks), "TA=25°C unless otherwise noted");
+    EXPECT_TRUE(marks.empty());
+    EXPECT_EQ(withoutReferences("Supply voltage note 1", marks), "Supply voltage");
+}
+
+TEST(TableText, RaisedCapitalsAreNoMark) {
+    EXPECT_FALSE(isFootnoteMark("DM"));
+    EXPECT_TRUE(isFootnoteMark("a"));
+    EXPECT_TRUE(isFootnoteMark("NOTE1"));
+}
+
 }  // namespace
 }  // namespace standin::parameters
