@@ -28,7 +28,7 @@ constexpr std::array<std::string_view, 16> kRating = {"absolute max", "maximum r
 constexpr std::array<std::string_view, 16> kOperating = {"recommended operating", "operating condition", "operating rating", "operating range", "推荐工作", "建议工作", "推薦工作", "推奨動作", "動作範囲", "empfohlene", "betriebsbereich", "工作条件", "рекомендуем", "工作范围", "推荐使用", "recommended dc"};
 constexpr std::array<std::string_view, 10> kThermal = {"thermal", "热特性", "热阻", "热性能", "熱特性", "熱抵抗", "thermische", "wärmewiderstand", "power dissipation", "тепло"};
 constexpr std::array<std::string_view, 12> kTiming = {"timing", "switching characteristic", "delay time", "时序", "延迟时间", "スイッチング特性", "遅延時間", "schaltzeiten", "verzögerungszeit", "ac characteristics timing", "setup and hold", "временн"};
-constexpr std::array<std::string_view, 24> kCharacteristic = {"electrical", "characteristic", "specification", "dc ", "ac ", "电气", "电特性", "电参数", "电学", "电性", "直流", "交流", "典型参数", "参数", "电氣", "電気的", "特性", "elektrisch", "kennwerte", "kenndaten", "электрическ", "quick reference", "параметр", "性能"};
+constexpr std::array<std::string_view, 25> kCharacteristic = {"electrical", "characteristic", "specification", "dc ", "ac ", "电气", "电特性", "电参数", "电学", "电性", "直流", "交流", "典型参数", "参数", "电氣", "電気的", "特性", "elektrisch", "kennwerte", "kenndaten", "электрическ", "характеристик", "quick reference", "параметр", "性能"};
 constexpr std::array<std::string_view, 14> kMechanical = {"package dimension", "package outline", "mechanical data", "dimensions", "外形尺寸", "封装尺寸", "外形寸法", "tape", "reel", "abmessungen", "maßbild", "land pattern", "габарит", "封装信息"};
 constexpr std::array<std::string_view, 16> kDimensionTitles = {"millimeter", "millimetre", "inch", "(mm)", "[mm]", "尺寸", "毫米", "英寸", "dimension", "寸法", "mm", "dim.", "dim", "мм", "abmessung", "mils"};
 constexpr std::array<std::string_view, 10> kRevision = {"revision", "change description", "修订", "版本", "改訂", "变更", "changes", "änderung", "date of change", "release date"};
@@ -89,6 +89,50 @@ bool unitsInCells(model::Table const& table, ColumnPlan const& plan, TableText c
     return filled > 0 && united * 2 >= filled;
 }
 
+// In font heights.
+constexpr float kHeadingReach = 4.5F;  // from a table to its heading, with a note between
+constexpr float kHeadingPitch = 1.7F;  // between the lines of one heading
+constexpr float kHeadingSize = 1.15F;  // of the body's size
+constexpr std::size_t kLongestHeading = 90;
+
+std::string lineText(model::PageLayout const& page, model::TextLine const& line) {
+    std::string out;
+    for (std::uint32_t i = line.firstWord; i < line.firstWord + line.wordCount && i < page.words.size(); ++i) {
+        out += (page.words[i].spaceBefore && !out.empty() ? " " : "") + page.words[i].text;
+    }
+    return out;
+}
+
+// The heading right above the table and over its own columns: sections follow each
+// other down the page, but tables may stand side by side. Empty: none.
+std::string headingAbove(model::Table const& table, model::PageLayout const& page) {
+    std::vector<model::TextLine const*> lines;
+    for (model::TextLine const& line : page.lines) {
+        bool const above = line.direction == model::Direction::Right && line.wordCount > 0 && line.box.centre().y < table.box.y0;
+        bool const over = model::overlap(line.box.x0, line.box.x1, table.box.x0, table.box.x1) > 0.5F * line.box.width();
+        bool const set = line.bold || line.size > kHeadingSize * page.bodySize;
+        if (above && over && set && table.box.y0 - line.baseline < kHeadingReach * line.size) lines.push_back(&line);
+    }
+    std::ranges::stable_sort(lines, std::ranges::greater{}, [](model::TextLine const* line) { return line->baseline; });
+    std::string heading;
+    model::TextLine const* below = nullptr;
+    for (model::TextLine const* line : lines) {
+        if (below != nullptr && below->baseline - line->baseline > kHeadingPitch * line->size) break;
+        heading = joined(lineText(page, *line), heading);
+        below = line;
+    }
+    return heading.size() <= kLongestHeading ? heading : std::string{};
+}
+
+// "MAXIMUM RATINGS (TA = 25 °C)": what a lead says in front of its conditions. One that
+// goes on from a heading ("over recommended operating conditions") says nothing.
+ParameterKind kindOfLead(std::string const& lead) {
+    std::string const low = folded(lead);
+    bool const goesOn = low.starts_with("at ") || low.starts_with("over ") || low.starts_with("under ") || low.starts_with("for ");
+    bool const opens = !lead.empty() && !(lead.front() >= 'a' && lead.front() <= 'z') && lead.front() != '(' && !goesOn;
+    return opens ? kindSaid(std::string_view(lead).substr(0, lead.find('('))) : ParameterKind::Other;
+}
+
 }  // namespace
 
 model::Section const* sectionOf(model::Table const& table, std::span<model::Section const> sections) {
@@ -142,7 +186,8 @@ TableKind classifyTable(model::Table const& table, TableText const& text, Column
     bool const united = plan.has(Unit) || unitsInCells(table, plan, text);
     if (plan.valueTitle && united) return TableKind::Specification;
     if (table.evidence.leaders && united) return TableKind::Specification;
-    bool const saysSpecification = saysAny(caption, kRating) || saysAny(caption, kOperating) || saysAny(caption, kThermal) || contains(caption, "electrical characteristics");
+    bool const saysSpecification = saysAny(caption, kRating) || saysAny(caption, kOperating) || saysAny(caption, kThermal) || contains(caption, "electrical characteristics") ||
+                                   contains(caption, "характеристик") || contains(caption, "kenndaten");
     if ((isSpecificationSection(kind) || saysSpecification) && united) return TableKind::Specification;
     if (plan.has(Unit) && plan.headed && (plan.nameTitle || plan.symbolTitle)) return TableKind::Specification;
     return TableKind::Other;
@@ -160,7 +205,7 @@ ParameterKind kindSaid(std::string_view heading) {
     return ParameterKind::Other;
 }
 
-ParameterKind parameterKindOf(model::Table const& table, ColumnPlan const& plan, model::Section const* section) {
+ParameterKind parameterKindOf(model::Table const& table, ColumnPlan const& plan, model::Section const* section, model::PageLayout const* page) {
     // A sheet may head its characteristics table as ratings: conditions and three limits say otherwise.
     bool const fullTable = plan.has(Condition) && plan.minTitle && plan.typTitle && plan.maxTitle;
     auto corrected = [&](ParameterKind kind) { return kind == ParameterKind::Rating && fullTable ? ParameterKind::Characteristic : kind; };
@@ -169,6 +214,10 @@ ParameterKind parameterKindOf(model::Table const& table, ColumnPlan const& plan,
     if (plan.titles.size() > 0 && contains(folded(titles), "thermal metric")) return ParameterKind::Thermal;
     ParameterKind const caption = kindSaid(table.caption);
     if (caption != ParameterKind::Other) return corrected(caption);
+    ParameterKind const heading = page != nullptr ? kindSaid(headingAbove(table, *page)) : ParameterKind::Other;
+    if (heading != ParameterKind::Other) return corrected(heading);
+    ParameterKind const lead = kindOfLead(table.lead);
+    if (lead != ParameterKind::Other) return corrected(lead);
     if (section != nullptr) {
         switch (section->kind) {
             case SectionKind::Ratings: return corrected(ParameterKind::Rating);

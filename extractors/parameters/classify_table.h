@@ -7,6 +7,7 @@
 #include "extractors/parameters/column_plan.h"
 #include "extractors/parameters/table_text.h"
 #include "model/datasheet.h"
+#include "model/page_layout.h"
 
 namespace standin::parameters {
 
@@ -16,8 +17,9 @@ namespace standin::parameters {
 // By head words, then content, then the section. `section` may be null.
 [[nodiscard]] model::TableKind classifyTable(model::Table const& table, TableText const& text, ColumnPlan const& plan, model::Section const* section);
 
-// By caption, lead, head and section; follows the table, not the single row.
-[[nodiscard]] model::ParameterKind parameterKindOf(model::Table const& table, ColumnPlan const& plan, model::Section const* section);
+// By caption, the heading right above, lead, head and section; follows the table, not
+// the single row. `page` is the table's, or null: then no heading is looked for.
+[[nodiscard]] model::ParameterKind parameterKindOf(model::Table const& table, ColumnPlan const& plan, model::Section const* section, model::PageLayout const* page);
 
 // What a heading says, for headings and captions in several languages; Other: nothing.
 [[nodiscard]] model::ParameterKind kindSaid(std::string_view heading);

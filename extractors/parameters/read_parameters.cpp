@@ -191,7 +191,7 @@ void Reader::readOnItsSide(model::Table& table, model::Table const& upright, mod
         table.kind = model::TableKind::Other;
         return;
     }
-    model::ParameterKind const kind = parameterKindOf(upright, plan, section);
+    model::ParameterKind const kind = parameterKindOf(upright, plan, section, page);
     for (PrintedRow& row : rows) add(row, upright, plan, kind);
 }
 
@@ -236,7 +236,7 @@ void Reader::readTable(model::Table& table) {
             model::Table const* above = &table != m_tables.data() ? &table - 1 : nullptr;
             carried.context.atTop = above != nullptr && above->page + 1 == table.page && above->section == table.section && !table.section.empty();
         }
-        carried.kind = before != nullptr && plan.carried ? before->kind : parameterKindOf(table, plan, section);
+        carried.kind = before != nullptr && plan.carried ? before->kind : parameterKindOf(table, plan, section, page);
         for (std::size_t i = 0; i < segments.size(); ++i) {
             if (i > 0) {
                 ColumnPlan next = planColumns(table, text, segments[i], &plan);
