@@ -219,6 +219,33 @@ private:
         return own.segments.size() >= 2 && own.values >= 1 && own.segments[0]->shape == Shape::Words && !row.heading;
     }
 
+    // Rows of tables that reach over the middle of the page: below a head that has its names on one side and its
+    // values on the other.
+    [[nodiscard]] std::vector<char> rowsOverTheMiddle(Points from, Points to) const {
+        std::vector<char> over(m_rows.size(), 0);
+        for (std::size_t i = 0; i < m_rows.size(); ++i) {
+            int names[2] = {0, 0};
+            int values[2] = {0, 0};
+            for (auto const& s : m_rows[i].segments) {
+                if (s.title == ColumnTitle::None) continue;
+                std::size_t const side = s.piece.box.centre().x < (from + to) / 2 ? 0 : 1;
+                bool const value = isValueTitle(s.title) || s.title == ColumnTitle::Unit;
+                ++(value ? values : names)[side];
+            }
+            bool const keys = names[0] > 0 && values[0] == 0 && values[1] >= 2;
+            bool const ownNames = std::any_of(m_rows[i].segments.begin(), m_rows[i].segments.end(), [&](auto const& s) {
+                return s.piece.box.centre().x >= (from + to) / 2 && (s.title == ColumnTitle::Parameter || s.title == ColumnTitle::Symbol);
+            });
+            if (!keys || ownNames) continue;
+            over[i] = 1;
+            for (std::size_t k = i + 1; k < m_rows.size(); ++k) {
+                if (m_rows[k].baseline - m_rows[k - 1].baseline > kRowGap * std::max(m_rows[k].size, 4.0F) || isHead(subsetOf(m_rows[k], 0))) break;
+                over[k] = 1;
+            }
+        }
+        return over;
+    }
+
     // A strip around the middle of the page that stays white, with words of their own
     // on both sides, parts the page into two text columns that layout may not know of
     // (two tables side by side).
@@ -228,7 +255,9 @@ private:
         auto const slots = static_cast<std::size_t>(std::max(1.0F, to - from)) + 1;
         std::vector<int> cover(slots, 0);
         std::vector<std::size_t> both;
+        std::vector<char> const whole = rowsOverTheMiddle(from, to);
         for (std::size_t i = 0; i < m_rows.size(); ++i) {
+            if (whole[i] != 0) continue;
             auto const& segments = m_rows[i].segments;
             if (segments.front().piece.box.x1 < to && segments.back().piece.box.x0 > from && segments.size() >= 2) both.push_back(i);
         }
@@ -268,6 +297,7 @@ private:
         if (rows < kLeastSideRows || named[0] * 2 < rows || named[1] * 2 < rows) return;
         bool const mistaken = columnsLieOnBothSides(both, middle);
         for (std::size_t i = 0; i < m_rows.size(); ++i) {
+            if (whole[i] != 0) continue;
             bool const own = mistaken && i >= both.front() && i <= both.back();
             for (auto& s : m_rows[i].segments) {
                 if ((own || s.column == 0) && (s.piece.box.x1 <= middle + m_font || s.piece.box.x0 >= middle - m_font)) {

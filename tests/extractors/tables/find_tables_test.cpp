@@ -374,5 +374,18 @@ TEST(FindTables, UnitsInOneAreaGoToTheRowsAroundThem) {
     EXPECT_EQ(textAt(tables[0], 5, 6), "V");
 }
 
+TEST(FindTables, AGutterInTheMiddleOfThePageDoesNotPartOneTable) {
+    PageBuilder page;  // names and symbols left of the middle, conditions and values right of it
+    page.text(60, 100, "Parameter").text(240, 100, "Symbol").text(310, 100, "Test Conditions").text(430, 100, "Min").text(460, 100, "Typ").text(490, 100, "Max").text(520, 100, "Unit");
+    for (int i = 0; i < 7; ++i) {
+        float const y = 114 + 12 * static_cast<float>(i);
+        page.text(60, y, "Offset voltage part").text(240, y, "VOS").text(310, y, "VS = 3 V").text(430, y, "1").text(460, y, "2").text(490, y, "3").text(520, y, "mV");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 7);
+    EXPECT_EQ(tables[0].rows, 8);
+}
+
 }  // namespace
 }  // namespace standin::tables
