@@ -133,6 +133,19 @@ ParameterKind kindOfLead(std::string const& lead) {
     return opens ? kindSaid(std::string_view(lead).substr(0, lead.find('('))) : ParameterKind::Other;
 }
 
+// Holds a typical value, or conditions on every other line at least.
+bool fillsItsColumns(model::Table const& table, ColumnPlan const& plan) {
+    int typical = 0;
+    int conditions = 0;
+    for (model::Cell const& cell : table.cells) {
+        if (cell.row < table.headRows || !hasDigit(cell.text)) continue;
+        ColumnRole const role = plan.roles[static_cast<std::size_t>(cell.column)];
+        typical += role == Typ ? 1 : 0;
+        conditions += role == Condition ? cell.rowSpan : 0;
+    }
+    return typical > 0 || conditions * 2 >= table.rows - table.headRows;
+}
+
 }  // namespace
 
 model::Section const* sectionOf(model::Table const& table, std::span<model::Section const> sections) {
@@ -206,8 +219,9 @@ ParameterKind kindSaid(std::string_view heading) {
 }
 
 ParameterKind parameterKindOf(model::Table const& table, ColumnPlan const& plan, model::Section const* section, model::PageLayout const* page) {
-    // A sheet may head its characteristics table as ratings: conditions and three limits say otherwise.
-    bool const fullTable = plan.has(Condition) && plan.minTitle && plan.typTitle && plan.maxTitle;
+    // A sheet may head its characteristics table as ratings: conditions and three limits say
+    // otherwise, unless both conditions and typical values are mostly left out.
+    bool const fullTable = plan.has(Condition) && plan.minTitle && plan.typTitle && plan.maxTitle && fillsItsColumns(table, plan);
     auto corrected = [&](ParameterKind kind) { return kind == ParameterKind::Rating && fullTable ? ParameterKind::Characteristic : kind; };
     std::string titles;
     for (std::string const& title : plan.titles) titles = joined(titles, title);

@@ -163,10 +163,36 @@ std::string RowReader::takeSharedCondition(int row, RowCells const& cells) const
     return shared;
 }
 
-// "Output voltage, V": a unit behind the name, where no column holds units.
+// "Output current, IOL Min.": which limit a line states, behind its symbol.
+std::optional<Slot> RowReader::takeLimit(std::string& name) {
+    std::size_t const space = name.rfind(' ');
+    if (space == std::string::npos || space == 0) return std::nullopt;
+    std::string const last = folded(std::string_view(name).substr(space + 1));
+    std::string const front = trimmed(std::string_view(name).substr(0, space));
+    std::size_t const before = front.rfind(' ');
+    if (before == std::string::npos || !isStrongSymbol(std::string_view(front).substr(before + 1))) return std::nullopt;
+    std::optional<Slot> limit;
+    if (last == "min" || last == "min.") limit = Slot::Min;
+    if (last == "typ" || last == "typ.") limit = Slot::Typ;
+    if (last == "max" || last == "max.") limit = Slot::Max;
+    if (limit) name = front;
+    return limit;
+}
+
+// "Output voltage, V" and "Output voltage [V]": a unit behind the name, where no column holds units.
 std::string RowReader::takeNameUnit(std::string& name) const {
+    if (m_plan.has(Unit)) return {};
+    std::size_t const open = name.find_last_of("([");
+    if (open != std::string::npos && open > 1 && name[open - 1] == ' ' && (name.ends_with("]") || name.ends_with(")"))) {
+        std::string unit = name.substr(open + 1, name.size() - open - 2);
+        bool const stated = name[open] == '[' ? isUnitLike(unit) && unit != "1" : isUnitLike(unit) && !isStrongSymbol(unit) && unit != "1";
+        if (stated) {
+            name = trimmed(std::string_view(name).substr(0, open));
+            return unit;
+        }
+    }
     std::size_t const comma = name.rfind(", ");
-    if (m_plan.has(Unit) || comma == std::string::npos || comma == 0) return {};
+    if (comma == std::string::npos || comma == 0) return {};
     std::string unit = name.substr(comma + 2);
     if (!isUnitLike(unit) || unit == "1") return {};
     name.resize(comma);

@@ -61,6 +61,7 @@ private:
     [[nodiscard]] std::string caseBelow(int row) const;
     [[nodiscard]] std::string splitName(int row, RowCells const& cells, std::string& name);
     [[nodiscard]] std::string takeSharedCondition(int row, RowCells const& cells) const;
+    static std::optional<Slot> takeLimit(std::string& name);
     [[nodiscard]] std::string takeNameUnit(std::string& name) const;
     [[nodiscard]] int valueAt(int row, int column) const;
     void putValues(PrintedRow& row, ValueGroup const& group, int tableRow, std::string const& columnUnit);
@@ -81,6 +82,7 @@ private:
     bool m_conditionUsed = false;  // values stood below the last condition line
     std::string m_nameCondition;   // stated in the name, holds for the cases below it too
     std::string m_nameUnit;        // printed behind the name
+    std::optional<Slot> m_nameLimit;  // "Output current, IOL Min.": what single values are
     bool m_symbolsUsual = false;   // most named rows have a symbol
     std::vector<int> m_wrapFirst;  // by row of the segment: first row of the name that is wrapped beside its values, or -1
     std::vector<int> m_wrapLast;

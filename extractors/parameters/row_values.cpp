@@ -264,10 +264,12 @@ void RowReader::readValues(int row, RowCells const& cells) {
     if (fresh) {
         m_nameCondition.clear();
         m_nameUnit.clear();
+        m_nameLimit.reset();
     }
     if (fresh && !name.empty()) {
         rowCondition = joined(splitName(row, cells, name), rowCondition);
         m_nameUnit = takeNameUnit(name);
+        if (!m_plan.has(Symbol)) m_nameLimit = takeLimit(name);
         if (ownSymbol.empty() && !m_plan.has(Symbol)) {
             SymbolPlace const place = symbolPlace(name);
             if (place == SymbolPlace::BehindSet || (place != SymbolPlace::None && place == m_symbolPlace)) ownSymbol = takeSymbol(name, place);
@@ -310,6 +312,10 @@ void RowReader::readValues(int row, RowCells const& cells) {
         if (unit.empty()) unit = group.unitInTitle;
         if (unit.empty()) unit = m_nameUnit;
         putValues(out, group, row, unit);
+        if (group.single >= 0 && out.max && !out.min && !out.typ) {
+            if (m_nameLimit == Slot::Min) std::swap(out.min, out.max);
+            if (m_nameLimit == Slot::Typ) std::swap(out.typ, out.max);
+        }
         if (out.unit.empty() && !carriesOn && !child) m_context.lastUnit.clear();
         if (!out.min && !out.typ && !out.max) continue;
 

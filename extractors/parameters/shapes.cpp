@@ -217,7 +217,8 @@ bool isPartLike(std::string_view raw) {
     std::string const text = trimmed(tidied(raw));
     if (text.size() < 2 || text.size() > 90) return false;
     std::string const low = folded(text);
-    if (low.starts_with("all other") || low == "all types" || low == "all devices" || low == "all versions") return true;
+    bool const pins = low.find(" pin") != std::string::npos || low.find(" terminal") != std::string::npos;
+    if ((low.starts_with("all other") && !pins) || low == "all types" || low == "all devices" || low == "all versions") return true;
     if (!hasRelation(text)) {
         for (std::string_view ending : kVariantEndings) {
             if (low.ends_with(ending) && low.size() > ending.size() && low.size() <= ending.size() + 26 &&

@@ -92,11 +92,13 @@ void trimEnds(std::string& text) {
     text = trimmed(text);
 }
 
-// "10" or "10-", alone or as a factor: what is raised behind it is an exponent.
-bool endsAsPowerOfTen(std::string const& raw) {
+// "10" or "10-", alone or as a factor: what is raised behind it is an exponent. "±10" and a raised "-5" too.
+bool endsAsPowerOfTen(std::string const& raw, std::string_view raised) {
     std::string text = tidied(raw);
     if (text.ends_with("-")) text.pop_back();
     if (!text.ends_with("10")) return false;
+    bool const negative = tidied(raised).starts_with("-") && hasDigit(raised);
+    if (negative && (text == "10" || text == "±10" || text == "-10" || text == "+10")) return true;
     if (text.size() == 2) return raw.size() > 2;  // "10-"; a lone "10" may carry a mark
     std::string const before = trimmed(std::string_view(text).substr(0, text.size() - 2));
     return before.ends_with("x") || before.ends_with("×") || before.ends_with("*");
@@ -288,7 +290,7 @@ TableText::TableText(model::Table const& table, model::PageLayout const* page) :
                 }
                 if (lineStart) closeLine();
                 if (word.dotLeader) continue;
-                if (word.script == model::Script::Superscript && !first && endsAsPowerOfTen(raw)) {
+                if (word.script == model::Script::Superscript && !first && endsAsPowerOfTen(raw, word.text)) {
                     std::string const power = plainExponents(word.text);
                     bool const minus = tidied(raw).ends_with("-");
                     raw = tidied(raw);

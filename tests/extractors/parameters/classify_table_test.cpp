@@ -73,5 +73,17 @@ TEST(ClassifyTable, ATableUnderCharacteristicsInRussianIsASpecification) {
     EXPECT_EQ(kindSaid(table.lead), ParameterKind::Characteristic);
 }
 
+TEST(ClassifyTable, RatingsMayHaveEmptyColumnsForConditionsAndTypicalValues) {
+    auto const kind = [](std::vector<std::vector<std::string>> rows) {
+        model::Table table = handMade(rows, 1);
+        table.caption = "Table 1 Absolute maximum ratings";
+        TableText const text(table, nullptr);
+        return parameterKindOf(table, planColumns(table, text, segmentsOf(table, text).front(), nullptr), nullptr, nullptr);
+    };
+    std::vector<std::string> const head{"Parameter", "Symbol", "Min.", "Typ.", "Max.", "Unit", "Note or Test Condition"};
+    EXPECT_EQ(kind({head, {"Voltage", "VI", "-42", "–", "45", "V", "–"}, {"Voltage", "VQ", "-1", "–", "40", "V", "–"}}), ParameterKind::Rating);
+    EXPECT_EQ(kind({head, {"Voltage", "VQ", "4.9", "5", "5.1", "V", "IQ = 5 mA"}}), ParameterKind::Characteristic);
+}
+
 }  // namespace
 }  // namespace standin::parameters

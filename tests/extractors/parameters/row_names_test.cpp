@@ -198,5 +198,28 @@ TEST(RowNames, CasesHaveTheSymbolOfTheirHeadingAndTheNextNameHasItsOwn) {
     EXPECT_EQ(line(rows[2]), "TL|Lead temperature|||~|260|°C");
 }
 
+TEST(RowNames, ALimitBehindTheSymbolOfANameSaysWhatSingleValuesAre) {
+    auto const rows = rowsOf(handMade({{"v2 Characteristic", ">2 Limits at", "", ">2 +25", "", "v2 Units"},
+                                       {"", "-55", "+85", "Min.", "Typ.", ""},
+                                       {"Sink current, IOL Min.", "0.64", "0.42", "0.51", "1", "mA"},
+                                       {"Device current, IDD Max.", "5", "150", "", "0.02", "µA"}},
+                                      2));
+    ASSERT_EQ(rows.size(), 6U);
+    EXPECT_EQ(rows[0].symbol, "IOL");
+    EXPECT_EQ(rows[0].name, "Sink current");
+    EXPECT_TRUE(rows[0].min.has_value() && !rows[0].max.has_value());
+    EXPECT_EQ(rows[3].symbol, "IDD");
+    EXPECT_TRUE(rows[3].max.has_value() && !rows[3].min.has_value());
+}
+
+TEST(RowNames, UnitsInBracketsBehindNamesWhereNoColumnHoldsThem) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Typ", "Max"}, {"Supply current [mA]", "1.2", "1.5"}, {"Hold time (ns)", "5", "9"}, {"All other pins (V)", "1", "2"}}, 1));
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(line(rows[0]), "|Supply current|||1.2|1.5|mA");
+    EXPECT_EQ(line(rows[1]), "|Hold time|||5|9|ns");
+    EXPECT_EQ(rows[2].name, "All other pins");
+    EXPECT_EQ(rows[2].variant, "");
+}
+
 }  // namespace
 }  // namespace standin::parameters

@@ -97,5 +97,20 @@ TEST(TableText, RaisedCapitalsAreNoMark) {
     EXPECT_TRUE(isFootnoteMark("NOTE1"));
 }
 
+TEST(TableText, ARaisedNegativeDigitBehindTenIsAnExponent) {
+    model::Table table = handMade({{"±10-5"}}, 0);
+    model::PageLayout page;
+    page.page = 1;
+    model::Word ten;
+    ten.text = "±10";
+    model::Word raised;
+    raised.text = "–5";
+    raised.script = model::Script::Superscript;
+    raised.spaceBefore = false;
+    page.words = {ten, raised};
+    table.cells[0].words = {0, 1};
+    EXPECT_EQ(TableText(table, &page).cells[0].text, "±10^-5");
+}
+
 }  // namespace
 }  // namespace standin::parameters
