@@ -26,6 +26,7 @@ namespace {
 
 // In font heights.
 constexpr float kColumnGap = 0.72F;    // a gap at a column boundary that parts two cells
+constexpr float kOpenGap = 0.42F;      // the same where no rule parts columns
 constexpr float kMergedGap = 1.0F;     // the same inside an area that rules make one
 constexpr float kLineSlack = 0.5F;     // a text may reach this far over the going on of a rule
 constexpr float kOverflow = 0.35F;     // share of the next column that a long text may cover
@@ -257,7 +258,8 @@ void TableBuilder::cutAtColumns(Piece const& piece, int low, int high, float gap
                 Points const edge = m_columns.edges[static_cast<std::size_t>(c) + 1];
                 boundary = boundary || (edge >= from - 0.3F * m_font && edge <= to + 0.3F * m_font);
             }
-            bool const wide = to - from >= gap * m_font;
+            // without column rules a gap on a boundary need only be wider than a word space
+            bool const wide = to - from >= (m_region.ruledColumns ? gap : kOpenGap) * m_font && (column != before || m_region.ruledColumns || to - from >= gap * m_font);
             bool const values = to - from >= 0.45F * m_font && column != before && isValueLike(shapeOf(textOf(m_page, out.back()))) &&
                                 isValueLike(shapeOf(textOf(m_page, run)));
             join = !(boundary && (wide || values));

@@ -51,7 +51,36 @@ bool startTogether(std::vector<Points>& starts, Points fontHeight) {
     return most * 10 >= starts.size() * 8;
 }
 
+constexpr std::uint32_t kMostTitleWords = 12;
+constexpr std::uint32_t kLongestTitleWords = 4;
+
+Piece partOf(PageLayout const& page, Piece const& piece, std::uint32_t from, std::uint32_t to) {
+    Piece part = piece;
+    part.first = piece.first + from;
+    part.count = to - from;
+    part.box = {};
+    for (std::uint32_t i = part.first; i < part.first + part.count; ++i) part.box = united(part.box, page.words[i].box);
+    return part;
+}
+
 }  // namespace
+
+void cutAtTitles(PageLayout const& page, Piece const& piece, std::vector<Piece>& out) {
+    std::vector<Piece> titles;
+    bool const close = piece.count >= 2 && piece.count <= kMostTitleWords && columnTitle(textOf(page, piece)) == ColumnTitle::None;
+    for (std::uint32_t at = 0; close && at < piece.count;) {
+        std::uint32_t end = std::min(at + kLongestTitleWords, piece.count);
+        while (end > at && columnTitle(textOf(page, partOf(page, piece, at, end))) == ColumnTitle::None) --end;
+        if (end == at) {
+            titles.clear();
+            break;
+        }
+        titles.push_back(partOf(page, piece, at, end));
+        at = end;
+    }
+    if (titles.size() < 2) titles.assign(1, piece);
+    out.insert(out.end(), titles.begin(), titles.end());
+}
 
 std::vector<PrintedLine> groupByBaseline(std::span<Piece const> pieces, Points tolerance) {
     std::vector<std::uint32_t> order(pieces.size());
@@ -78,12 +107,20 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
     auto const lines = groupByBaseline(pieces, kSameBaseline * fontHeight);
     std::vector<Run> runs;
     std::vector<std::vector<std::uint32_t>> runsOf(lines.size());
+    std::vector<Piece> coarse;
     std::vector<Piece> cut;
+    std::size_t const headLines = std::min<std::size_t>(lines.size(), 6);
     bool parted = false;
     for (std::size_t i = 0; i < lines.size(); ++i) {
+        coarse.clear();
         cut.clear();
         for (auto const p : lines[i].pieces) {
-            if (!pieces[p].turned) cutAtGaps(page, pieces[p], kBridge * fontHeight, cut);
+            if (!pieces[p].turned) cutAtGaps(page, pieces[p], kBridge * fontHeight, coarse);
+        }
+        if (i < headLines && gutters == Gutters::OpenArea) {
+            for (auto const& piece : coarse) cutAtTitles(page, piece, cut);
+        } else {
+            cut = coarse;
         }
         std::sort(cut.begin(), cut.end(), [](Piece const& a, Piece const& b) { return a.box.x0 < b.box.x0; });
         for (auto const& run : cut) {
@@ -94,7 +131,6 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
     }
     if (!parted) return {};
     int titles = 0;
-    std::size_t const headLines = std::min<std::size_t>(lines.size(), 6);
     for (std::size_t i = 0; i < headLines; ++i) {
         for (auto const r : runsOf[i]) {
             runs[r].title = columnTitle(textOf(page, runs[r].piece));

@@ -22,6 +22,10 @@ struct PrintedLine {
 // Groups pieces whose baselines are within `tolerance`, top to bottom.
 [[nodiscard]] std::vector<PrintedLine> groupByBaseline(std::span<Piece const> pieces, model::Points tolerance);
 
+// Cuts a piece whose words are nothing but column titles ("Min. Typ. Max. Unit", set close together) between the
+// titles; any other piece is added as it is.
+void cutAtTitles(model::PageLayout const& page, Piece const& piece, std::vector<Piece>& out);
+
 // x positions between x0 and x1 that cut the area into columns, left to right;
 // none: one column. `fontHeight` is the prevailing font size of the pieces.
 [[nodiscard]] std::vector<model::Points> findCuts(model::PageLayout const& page, std::span<Piece const> pieces, model::Points x0,

@@ -145,6 +145,7 @@ private:
         }
         std::vector<Piece> pieces;
         std::vector<std::uint32_t> lineOf;
+        std::vector<Piece> coarse;
         std::vector<Piece> cut;
         for (std::uint32_t i = 0; i < m_page.lines.size(); ++i) {
             auto const& line = m_page.lines[i];
@@ -154,8 +155,10 @@ private:
             if (used) continue;
             auto const piece = makePiece(m_page, line, line.firstWord, line.wordCount);
             if (piece.count == 0) continue;
+            coarse.clear();
             cut.clear();
-            cutAtGaps(m_page, piece, kSegmentGap * std::max(piece.size, 4.0F), cut);
+            cutAtGaps(m_page, piece, kSegmentGap * std::max(piece.size, 4.0F), coarse);
+            for (auto const& part : coarse) cutAtTitles(m_page, part, cut);
             for (auto const& part : cut) {
                 pieces.push_back(part);
                 lineOf.push_back(i);

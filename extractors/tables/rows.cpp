@@ -24,6 +24,9 @@ constexpr float kSameLine = 0.5F;     // baselines of one row
 constexpr float kEqualGap = 0.18F;    // gaps that differ less are the same
 constexpr float kIndent = 0.6F;
 constexpr float kWrapPitch = 1.75F;   // lines further apart are not one wrapped text
+constexpr float kCentred = 0.45F;     // from the middle of its rows to a name that is centred on them
+constexpr float kBetween = 0.3F;      // from any row to a name that stands between two
+constexpr int kMostCentredRows = 12;
 
 bool startsLower(std::string const& text) {
     return !text.empty() && ((text[0] >= 'a' && text[0] <= 'z') || text[0] == '(');
@@ -52,6 +55,45 @@ int nearest(std::vector<Points> const& baselines, Points y) {
 
 void intoOneRow(std::vector<PlacedPiece*> const& pieces) {
     for (auto* p : pieces) p->row0 = p->row1 = 0;
+}
+
+// Names, symbols or units of one column and the rows of values they may stand for.
+struct Centred {
+    std::vector<int> rows;             // consecutive rows of values
+    std::vector<int> texts;            // the rows in which splitOpen put a text, rising
+    std::vector<Points> middles;       // of the texts
+};
+
+// Parts the rows among the texts so that each stands nearest to the middle of its rows; gives the first row
+// (index into `rows`) of each text, or nothing where some text stands too far from any middle.
+std::vector<int> partAroundTexts(Centred const& run, std::vector<Points> const& baselines, Points fontHeight) {
+    int const count = static_cast<int>(run.texts.size());
+    int const rows = static_cast<int>(run.rows.size());
+    constexpr Points kFar = 1e9F;
+    auto const width = static_cast<std::size_t>(rows) + 1;
+    auto at = [&](int k, int r) { return static_cast<std::size_t>(k) * width + static_cast<std::size_t>(r); };
+    std::vector<Points> best((static_cast<std::size_t>(count) + 1) * width, kFar);
+    std::vector<int> from(best.size(), 0);
+    best[at(0, 0)] = 0;
+    auto baseline = [&](int r) { return baselines[static_cast<std::size_t>(run.rows[static_cast<std::size_t>(r)])]; };
+    for (int k = 1; k <= count; ++k) {
+        for (int r = k; r <= rows; ++r) {
+            for (int before = std::max(k - 1, r - kMostCentredRows); before < r; ++before) {
+                Points const off = std::abs((baseline(before) + baseline(r - 1)) / 2 - run.middles[static_cast<std::size_t>(k) - 1]);
+                if (off > kCentred * fontHeight || best[at(k - 1, before)] + off >= best[at(k, r)]) continue;
+                best[at(k, r)] = best[at(k - 1, before)] + off;
+                from[at(k, r)] = before;
+            }
+        }
+    }
+    std::vector<int> firsts;
+    if (best[at(count, rows)] >= kFar) return firsts;
+    firsts.assign(static_cast<std::size_t>(count), 0);
+    for (int k = count, r = rows; k > 0; --k) {
+        r = from[at(k, r)];
+        firsts[static_cast<std::size_t>(k) - 1] = r;
+    }
+    return firsts;
 }
 
 // Ruled band, at least two anchors.
@@ -209,6 +251,76 @@ Join joinOf(PageLayout const& page, std::vector<OpenLine> const& lines, std::siz
     return hasAbove && gapUp <= gapDown ? Join::Up : Join::Down;
 }
 
+// The texts of a column, parted into runs of rows with values (headings stand between).
+std::vector<Centred> centredRuns(std::vector<PlacedPiece*> const& pieces, int column, std::vector<char> const& anchored) {
+    std::vector<Centred> runs;
+    for (std::size_t row = 0; row < anchored.size(); ++row) {
+        if (anchored[row] == 0) continue;
+        if (runs.empty() || row == 0 || anchored[row - 1] == 0) runs.emplace_back();
+        auto& run = runs.back();
+        run.rows.push_back(static_cast<int>(row));
+        Points top = 0;
+        Points bottom = 0;
+        bool any = false;
+        for (auto const* p : pieces) {
+            if (p->column0 != column || p->column1 != column || p->row0 != static_cast<int>(row)) continue;
+            top = any ? std::min(top, p->piece.baseline) : p->piece.baseline;
+            bottom = any ? std::max(bottom, p->piece.baseline) : p->piece.baseline;
+            any = true;
+        }
+        if (!any) continue;
+        run.texts.push_back(static_cast<int>(row));
+        run.middles.push_back((top + bottom) / 2);
+    }
+    return runs;
+}
+
+// A run without a text on its first row, or with one that stands between two rows.
+bool showsCentring(Centred const& run, std::vector<Points> const& baselines, Points fontHeight) {
+    if (run.texts.empty() || run.texts.size() == run.rows.size()) return false;
+    auto const between = [&](Points y) {
+        return std::all_of(run.rows.begin(), run.rows.end(), [&](int row) { return std::abs(baselines[static_cast<std::size_t>(row)] - y) > kBetween * fontHeight; });
+    };
+    return run.texts.front() != run.rows.front() || std::any_of(run.middles.begin(), run.middles.end(), between);
+}
+
+// Names, symbols and units that are centred on several rows of values span them. Gives the columns done.
+std::vector<char> spreadCentred(std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, BandRows const& rows, std::vector<char> const& anchored,
+                                Points fontHeight) {
+    std::vector<char> done(static_cast<std::size_t>(columns.count()), 0);
+    std::vector<std::vector<Centred>> runsOf(done.size());
+    bool centred = false;
+    for (int column = 0; column < columns.count(); ++column) {
+        auto const title = columns.titles[static_cast<std::size_t>(column)];
+        bool const key = column < columns.firstValueColumn() && title != ColumnTitle::Conditions && title != ColumnTitle::TestCircuit && title != ColumnTitle::Note;
+        if (!key && title != ColumnTitle::Unit) continue;
+        runsOf[static_cast<std::size_t>(column)] = centredRuns(pieces, column, anchored);
+        bool const first = key && column == 0;  // symbols and units may be left out
+        for (auto const& run : runsOf[static_cast<std::size_t>(column)]) {
+            centred = centred || (first && showsCentring(run, rows.baselines, fontHeight) && !partAroundTexts(run, rows.baselines, fontHeight).empty());
+        }
+    }
+    for (std::size_t column = 0; column < runsOf.size() && centred; ++column) {
+        for (auto const& run : runsOf[column]) {
+            auto const firsts = partAroundTexts(run, rows.baselines, fontHeight);
+            if (firsts.empty()) continue;
+            done[column] = 1;
+            std::vector<std::pair<PlacedPiece*, std::size_t>> moved;
+            for (std::size_t k = 0; k < firsts.size(); ++k) {
+                for (auto* p : pieces) {
+                    if (p->column0 == static_cast<int>(column) && p->column1 == static_cast<int>(column) && p->row0 == run.texts[k]) moved.emplace_back(p, k);
+                }
+            }
+            for (auto const& [p, k] : moved) {
+                std::size_t const last = k + 1 < firsts.size() ? static_cast<std::size_t>(firsts[k + 1]) - 1 : run.rows.size() - 1;
+                p->row0 = run.rows[static_cast<std::size_t>(firsts[k])];
+                p->row1 = run.rows[last];
+            }
+        }
+    }
+    return done;
+}
+
 BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns,
                    std::vector<Points> const& anchors, Points fontHeight) {
     Points const tolerance = kSameLine * fontHeight;
@@ -268,8 +380,14 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
         lines[i].row = rows.count - 1;
         for (auto* p : lines[i].pieces) p->row0 = p->row1 = lines[i].row;
     }
+    std::vector<char> anchored(rows.baselines.size(), 0);
+    for (auto const& line : lines) {
+        if (line.anchor) anchored[static_cast<std::size_t>(line.row)] = 1;
+    }
+    std::vector<char> const centred = hasValues ? spreadCentred(sorted, columns, rows, anchored, fontHeight) : std::vector<char>(static_cast<std::size_t>(columns.count()), 0);
     // Rows without a name of their own share the one above.
     for (int column = 0; column < std::min(firstValue, columns.count()) && hasValues; ++column) {
+        if (centred[static_cast<std::size_t>(column)] != 0) continue;
         auto const title = columns.titles[static_cast<std::size_t>(column)];
         if (title == ColumnTitle::Conditions || title == ColumnTitle::TestCircuit || title == ColumnTitle::Note) continue;
         PlacedPiece* lastName = nullptr;

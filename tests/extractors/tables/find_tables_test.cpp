@@ -387,5 +387,44 @@ TEST(FindTables, AGutterInTheMiddleOfThePageDoesNotPartOneTable) {
     EXPECT_EQ(tables[0].rows, 8);
 }
 
+TEST(FindTables, NamesCentredOnTheirLinesOfValuesWithoutRules) {
+    PageBuilder page;
+    head(page, 100);
+    auto values = [&](float y, char const* condition, char const* typ) { page.text(204, y, condition).text(364, y, typ); };
+    values(112, "VI = 7 V", "3");
+    page.text(44, 118, "Line regulation").text(164, 118, "VLR").text(444, 118, "mV");
+    values(124, "VI = 8 V", "1");
+    values(136, "IO = 1 A", "2");
+    page.text(44, 136, "Dropout").text(164, 136, "VD").text(444, 136, "V");
+    values(148, "VG = 4 V", "18");
+    values(160, "VG = 2 V", "23");
+    page.text(44, 160, "Resistance").text(164, 160, "RON").text(444, 160, "mR");
+    values(172, "VG = 1 V", "35");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    for (int column : {0, 1, 6}) {
+        EXPECT_EQ(spanAt(tables[0], 1, column), Span(2, 1)) << column;
+        EXPECT_EQ(spanAt(tables[0], 3, column), Span(1, 1)) << column;
+        EXPECT_EQ(spanAt(tables[0], 4, column), Span(3, 1)) << column;
+    }
+    EXPECT_EQ(textAt(tables[0], 4, 0), "Resistance");
+}
+
+TEST(FindTables, TitlesSetCloseTogetherStandInColumnsOfTheirOwn) {
+    PageBuilder page;  // 8 points high: word spaces are 2.4, the gaps between columns 4.5
+    page.text(40, 100, "Parameter").text(130, 100, "Symbol").text(158.5F, 100, "Test Conditions").text(240, 100, "Min.").text(260.5F, 100, "Typ.").text(281, 100, "Max.").text(301.5F, 100, "Unit");
+    char const* const names[] = {"Output level", "Input level", "Bias level"};
+    for (int i = 0; i < 3; ++i) {
+        float const y = 112 + 12 * static_cast<float>(i);
+        page.text(40, y, names[i]).text(130, y, "VOL").text(158.5F, y, "IO = 10 mA").text(240, y, "4.9").text(260.5F, y, "5.0").text(281, y, "5.1").text(297.5F, y, "V");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 7);
+    EXPECT_EQ(textAt(tables[0], 1, 1), "VOL");
+    EXPECT_EQ(textAt(tables[0], 1, 5), "5.1");
+    EXPECT_EQ(textAt(tables[0], 1, 6), "V");
+}
+
 }  // namespace
 }  // namespace standin::tables
