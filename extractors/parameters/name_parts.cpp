@@ -237,16 +237,23 @@ bool areStrongSymbols(std::string const& list) {
 
 bool balanced(std::string const& word) { return std::ranges::count(word, '(') == std::ranges::count(word, ')'); }
 
+// The bracket at the end of a name that holds its symbol: "Supply voltage(VCC)", but not the one of
+// "Threshold voltage, VGS(th)".
+Bracket symbolBracket(std::string const& name) {
+    Bracket const bracket = lastBracket(name);
+    if (bracket.open == std::string::npos || bracket.open == 0) return {};
+    std::size_t const space = name.rfind(' ', bracket.open - 1);
+    std::size_t const from = space == std::string::npos ? 0 : space + 1;
+    bool const apart = name[bracket.open - 1] == ' ' || hasOrdinaryWord(name.substr(from, bracket.open - from));
+    return apart && areStrongSymbols(trimmed(std::string_view(name).substr(bracket.inner, bracket.innerEnd - bracket.inner))) ? bracket : Bracket{};
+}
+
 }  // namespace
 
 SymbolPlace symbolPlace(std::string_view raw) {
     std::string const name = trimmed(raw);
     std::vector<std::string> const words = splitAtSpaces(name);
-    Bracket const bracket = lastBracket(name);
-    if (bracket.open != std::string::npos && bracket.open > 0) {
-        std::string const inner = trimmed(std::string_view(name).substr(bracket.inner, bracket.innerEnd - bracket.inner));
-        if (areStrongSymbols(inner) && (name[bracket.open - 1] == ' ' || hasOrdinaryWord(name.substr(0, bracket.open)))) return SymbolPlace::BehindSet;
-    }
+    if (symbolBracket(name).open != std::string::npos) return SymbolPlace::BehindSet;
     if (words.size() < 2 || !balanced(words.back()) || !balanced(words.front())) return SymbolPlace::None;
     if (isStrongSymbol(words.back()) && (words[words.size() - 2].ends_with(",") || words[words.size() - 2].ends_with(":"))) return SymbolPlace::BehindSet;
     if (isStrongSymbol(words.back()) && hasOrdinaryWord(name)) return SymbolPlace::Behind;
@@ -258,15 +265,12 @@ std::string takeSymbol(std::string& name, SymbolPlace place) {
     std::vector<std::string> const words = splitAtSpaces(name);
     std::string symbol;
     if (place == SymbolPlace::BehindSet) {
-        Bracket const bracket = lastBracket(name);
-        if (bracket.open != std::string::npos && bracket.open > 0) {
-            std::string const inner = trimmed(std::string_view(name).substr(bracket.inner, bracket.innerEnd - bracket.inner));
-            if (areStrongSymbols(inner)) {
-                symbol = inner;
-                name.resize(bracket.open);
-                trimSeparators(name);
-                return symbol;
-            }
+        Bracket const bracket = symbolBracket(name);
+        if (bracket.open != std::string::npos) {
+            symbol = trimmed(std::string_view(name).substr(bracket.inner, bracket.innerEnd - bracket.inner));
+            name.resize(bracket.open);
+            trimSeparators(name);
+            return symbol;
         }
     }
     if (words.size() < 2) return {};

@@ -92,5 +92,16 @@ TEST(NameParts, AnArrowBetweenTerminalsIsNoCondition) {
     EXPECT_NE(subjectOf(step), "");
 }
 
+TEST(NameParts, ABracketThatBelongsToTheSymbolIsNotTheSymbol) {
+    std::string name = "Gate threshold voltage, VGS(th)";
+    EXPECT_EQ(symbolPlace(name), SymbolPlace::BehindSet);
+    EXPECT_EQ(takeSymbol(name, SymbolPlace::BehindSet), "VGS(th)");
+    EXPECT_EQ(name, "Gate threshold voltage");
+    std::string glued = "Collector current(ICM)";
+    EXPECT_EQ(takeSymbol(glued, symbolPlace(glued)), "ICM");
+    std::string two = "Clamp current (IIK, IOK)";
+    EXPECT_EQ(takeSymbol(two, symbolPlace(two)), "IIK, IOK");
+}
+
 }  // namespace
 }  // namespace standin::parameters
