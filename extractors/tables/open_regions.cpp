@@ -94,7 +94,12 @@ public:
                 if (std::find(columns.begin(), columns.end(), s.column) == columns.end()) columns.push_back(s.column);
             }
             bool const mixed = columns.size() > 1 && std::count(columns.begin(), columns.end(), 0) == 0;
-            bool const parts = mixed && std::any_of(columns.begin(), columns.end(), [&](int c) { return isHead(subsetOf(m_rows[i], c)); });
+            // Names in one text column and values in the next are one head all the same.
+            bool const named = std::any_of(columns.begin(), columns.end(), [&](int c) { return namesOnly(subsetOf(m_rows[i], c)); });
+            bool const parts = mixed && std::any_of(columns.begin(), columns.end(), [&](int c) {
+                auto const own = subsetOf(m_rows[i], c);
+                return isHead(own) && !(named && !hasNames(own));
+            });
             if (isHead(subsetOf(m_rows[i], 0)) && !parts) {
                 grow(i, mixed || columns.size() > 1 ? 0 : columns[0], true, regions);
                 continue;
@@ -218,28 +223,32 @@ private:
         return row.segments.size() >= 2 && (row.titles >= 3 || (row.titles >= 2 && (row.valueTitles >= 1 || row.segments.size() == 2)));
     }
 
+    [[nodiscard]] static bool hasNames(Subset const& row) {
+        return std::any_of(row.segments.begin(), row.segments.end(), [](auto const* s) { return s->title == ColumnTitle::Parameter || s->title == ColumnTitle::Symbol; });
+    }
+    // Titles of names, symbols or conditions without any of values.
+    [[nodiscard]] static bool namesOnly(Subset const& row) {
+        return row.titles > 0 && row.valueTitles == 0 && hasNames(row) && row.titles == static_cast<int>(row.segments.size());
+    }
+
     [[nodiscard]] static bool isValueRow(PrintedRow const& row, Subset const& own) {
         return own.segments.size() >= 2 && own.values >= 1 && own.segments[0]->shape == Shape::Words && !row.heading;
     }
 
-    // Rows of tables that reach over the middle of the page: below a head that has its names on one side and its
-    // values on the other.
+    // Rows of tables that reach over the middle of the page: below a head that has its names on the left side and
+    // nothing but other titles on the right.
     [[nodiscard]] std::vector<char> rowsOverTheMiddle(Points from, Points to) const {
         std::vector<char> over(m_rows.size(), 0);
         for (std::size_t i = 0; i < m_rows.size(); ++i) {
-            int names[2] = {0, 0};
-            int values[2] = {0, 0};
+            bool names[2] = {false, false};
+            bool titled = false;
             for (auto const& s : m_rows[i].segments) {
-                if (s.title == ColumnTitle::None) continue;
                 std::size_t const side = s.piece.box.centre().x < (from + to) / 2 ? 0 : 1;
-                bool const value = isValueTitle(s.title) || s.title == ColumnTitle::Unit;
-                ++(value ? values : names)[side];
+                names[side] = names[side] || s.title == ColumnTitle::Parameter || s.title == ColumnTitle::Symbol || s.title == ColumnTitle::Pin || s.title == ColumnTitle::Name ||
+                              s.title == ColumnTitle::PartNumber || s.title == ColumnTitle::Package;
+                titled = titled || (side == 1 && s.title != ColumnTitle::None);
             }
-            bool const keys = names[0] > 0 && values[0] == 0 && values[1] >= 2;
-            bool const ownNames = std::any_of(m_rows[i].segments.begin(), m_rows[i].segments.end(), [&](auto const& s) {
-                return s.piece.box.centre().x >= (from + to) / 2 && (s.title == ColumnTitle::Parameter || s.title == ColumnTitle::Symbol);
-            });
-            if (!keys || ownNames) continue;
+            if (!names[0] || names[1] || !titled || !isHead(subsetOf(m_rows[i], 0))) continue;
             over[i] = 1;
             for (std::size_t k = i + 1; k < m_rows.size(); ++k) {
                 if (m_rows[k].baseline - m_rows[k - 1].baseline > kRowGap * std::max(m_rows[k].size, 4.0F) || isHead(subsetOf(m_rows[k], 0))) break;

@@ -410,6 +410,18 @@ TEST(FindTables, NamesCentredOnTheirLinesOfValuesWithoutRules) {
     EXPECT_EQ(textAt(tables[0], 4, 0), "Resistance");
 }
 
+TEST(FindTables, ConditionsRightOfTheMiddleBelongToTheTable) {
+    PageBuilder page;
+    page.text(60, 100, "Parameter").text(190, 100, "Symbol").text(240, 100, "Min").text(275, 100, "Max").text(330, 100, "Unit").text(363, 100, "Test conditions");
+    for (int i = 0; i < 7; ++i) {
+        float const y = 114 + 12 * static_cast<float>(i);
+        page.text(60, y, "Output voltage part").text(190, y, "VOUT").text(240, y, "1").text(275, y, "3").text(330, y, "mV").text(363, y, "IO = 3 mA");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 6);
+}
+
 TEST(FindTables, TitlesSetCloseTogetherStandInColumnsOfTheirOwn) {
     PageBuilder page;  // 8 points high: word spaces are 2.4, the gaps between columns 4.5
     page.text(40, 100, "Parameter").text(130, 100, "Symbol").text(158.5F, 100, "Test Conditions").text(240, 100, "Min.").text(260.5F, 100, "Typ.").text(281, 100, "Max.").text(301.5F, 100, "Unit");
