@@ -72,6 +72,8 @@ bool RowReader::continuesName(int row) const {
     if (!sameUnit) return false;
     bool const ownSymbol = std::ranges::any_of(now.symbols, [&](int index) { return cellOf(index).row == row; });
     if (ownSymbol) return false;
+    // "on-resistance," above a symbol alone
+    if (!m_plan.has(Symbol) && wordsAbove.text.ends_with(",") && isStrongSymbol(text)) return true;
     if (startsLower(text)) return m_plan.has(Symbol) ? !above.symbols.empty() || m_wrapFirst[static_cast<std::size_t>(row) - 1] >= 0 : !startsLower(wordsAbove.text);
     if (!m_plan.has(Symbol) || !m_symbolsUsual || firstWord(text) == firstWord(wordsAbove.text)) return false;
     bool const shared = !now.symbols.empty() && unit >= 0 && unit == unitAbove;
