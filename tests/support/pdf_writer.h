@@ -20,7 +20,7 @@
 namespace standin::testing {
 
 struct PdfPage {
-    std::string content;
+    std::string content = {};
     std::string resources = {};  // further entries of the resource dictionary
     std::string fonts = {};      // further entries of its /Font
     std::string entries = {};    // further entries of the page: /Rotate, /CropBox, /Annots

@@ -104,7 +104,9 @@ TEST_F(Store, ACrashWhileOpeningLeavesNoRecordOrAWholeOne) {
         ASSERT_EQ(waitpid(child, &status, 0), child);
         ASSERT_EQ(WEXITSTATUS(status), 7);
         EXPECT_EQ(std::filesystem::exists(m_path), step >= WriteStep::Renamed);
-        if (step >= WriteStep::Renamed) EXPECT_TRUE(loadRecord(m_path));
+        if (step >= WriteStep::Renamed) {
+            EXPECT_TRUE(loadRecord(m_path));
+        }
     }
 }
 
