@@ -336,12 +336,19 @@ private:
         if (code != U'.') return true;
         if (isAsciiLower(static_cast<char>(following < 0x80 ? following : 0))) return false;
         if (following == U',' || following == U';' || following == U':' || following == U')' || following == U'.') return false;
+        if (isLeader(stop) && isDigit(following)) return false;
         std::string const word = wordBefore(stop);
         if (isAbbreviation(word, m_language)) return onlyOnceAbbreviation(word) && isUnitBefore(stop - word.size()) && isAsciiUpper(static_cast<char>(following));
         bool const number = !word.empty() && std::all_of(word.begin(), word.end(), [](char c) { return isAsciiDigit(c) || c == '.'; });
         // "1. Overview": a numeral that opens the sentence is its number.
         if (number && trimmed(m_text.substr(m_start, stop - m_start)).size() == word.size()) return false;
         return true;
+    }
+
+    // The last of the points that lead from an entry to its page.
+    [[nodiscard]] bool isLeader(std::size_t stop) const {
+        constexpr std::size_t kFewestPoints = 4;
+        return stop + 1 >= kFewestPoints && m_text.substr(stop + 1 - kFewestPoints, kFewestPoints) == "....";
     }
 
     // "min", "max", "typ" can close a sentence behind a unit ("0.1 µA max. The …").

@@ -76,6 +76,8 @@ TEST(Sentences, abbreviationsAndDecimalsDoNotEndThem) {
              {"one\ntwo. Three", "one\ntwo.|Three"},
              {"禁止充电。允许放电。", "禁止充电。|允许放电。"},
              {"• first • second", "• first|• second"},
+             {"• Lamp delay is longer ........ 12", "• Lamp delay is longer ........ 12"},
+             {"It waits... 12 are lit.", "It waits...|12 are lit."},
              {"", ""},
          }) {
         EXPECT_EQ(joined(splitSentences(row.text, "en")), row.parts) << row.text;
