@@ -180,6 +180,7 @@ struct Line {
     std::string text;                                // of a row: cells joined
     std::vector<std::pair<int, std::string>> cells;  // column and text; empty: a sentence
     model::Table const* table = nullptr;
+    bool head = false;  // of a row: in the head of its table
 };
 
 std::vector<Line> linesOf(model::Datasheet const& sheet) {
@@ -192,8 +193,8 @@ std::vector<Line> linesOf(model::Datasheet const& sheet) {
         if (table.kind != model::TableKind::Revision && sections.count(table.section) == 0) continue;
         std::map<int, Line> rows;
         for (auto const& cell : table.cells) {
-            if (cell.header) continue;
             Line& row = rows[cell.row];
+            row.head = row.head || cell.header;
             row.table = &table;
             row.place = {table.page, model::united(row.place.box, cell.box)};
             row.text += (row.text.empty() ? "" : " ") + cell.text;
@@ -203,7 +204,7 @@ std::vector<Line> linesOf(model::Datasheet const& sheet) {
     }
     for (auto const& sentence : sheet.text) {
         if (sections.count(sentence.section) == 0 || sentence.places.empty()) continue;
-        lines.push_back({sentence.places.front(), sentence.text, {}, nullptr});
+        lines.push_back({sentence.places.front(), sentence.text, {}, nullptr, false});
     }
     std::stable_sort(lines.begin(), lines.end(), [](Line const& a, Line const& b) { return std::pair(a.place.page, a.place.box.y0) < std::pair(b.place.page, b.place.box.y0); });
     return lines;
@@ -230,6 +231,8 @@ public:
         }
         for (auto const& line : lines) {
             Columns const at = line.table == nullptr ? Columns{} : columns[line.table];
+            // The first row of a list that looks like a table is an entry like the others.
+            if (line.head && hasTitles(*line.table)) continue;
             if (at.revision >= 0) takeRow(line, at);
             else takeText(line);
         }
@@ -256,7 +259,7 @@ private:
         };
         std::map<int, Content> content;
         for (auto const& line : lines) {
-            if (line.table != &table) continue;
+            if (line.table != &table || line.head) continue;
             for (auto const& [column, text] : line.cells) {
                 Content& seen = content[column];
                 ++seen.cells;
@@ -281,10 +284,17 @@ private:
     // Is the column's title a word for revision?
     [[nodiscard]] bool titled(model::Table const& table, int column) const {
         return std::any_of(table.cells.begin(), table.cells.end(), [&](model::Cell const& cell) {
-            if (!cell.header || cell.column != column) return false;
+            if (!cell.header || cell.column != column || cell.text.size() > kLongestIdentity || !labelOf(cell.text).empty()) return false;
             std::string const lower = text::lowerCase(text::foldForComparison(cell.text));
             return std::any_of(m_revision.begin(), m_revision.end(), [&](auto const& word) { return word.size() > 1 && lower.find(word) != std::string::npos; });
         });
+    }
+
+    [[nodiscard]] bool hasTitles(model::Table const& table) const {
+        for (int column = 0; column < table.columns; ++column) {
+            if (titled(table, column)) return true;
+        }
+        return false;
     }
 
     void takeRow(Line const& line, Columns const& at) {

@@ -104,6 +104,21 @@ TEST(RevisionHistory, LinesWithLeadersAndPages) {
     EXPECT_EQ(textsOf(entries[1]), Texts{"Changed Features"});
 }
 
+TEST(RevisionHistory, AListThatWasTakenForATableLosesNoRow) {
+    SheetBuilder sheet("QX17");
+    sheet.section(SectionKind::Revision, "4 Revision History");
+    sheet.sentence("Changes from Revision B (May 2018) to Revision C (June 2020) Page");
+    sheet.table(
+        TableKind::Revision,
+        {{"• Added lamp delay", "7"}, {"• Changed beam text", "12"}, {"Changes from Revision A (March 2017) to Revision B (May 2018)", "Page"}, {"• Deleted case table", "3"}});
+    auto const entries = readHistory(sheet.build(), words());
+    ASSERT_EQ(entries.size(), 2U);
+    EXPECT_EQ(textsOf(entries[0]), (Texts{"Added lamp delay", "Changed beam text"}));
+    EXPECT_EQ(entries[0].statements[1].page, 12);
+    EXPECT_EQ(entries[1].revision, "B");
+    EXPECT_EQ(textsOf(entries[1]), Texts{"Deleted case table"});
+}
+
 TEST(RevisionHistory, LinesThatBeginWithTheRevision) {
     SheetBuilder sheet("QX17");
     sheet.section(SectionKind::Revision, "修订历史");
