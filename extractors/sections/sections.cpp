@@ -37,8 +37,9 @@ constexpr int kContentsEntries = 4;        // so many entries make a table of co
 constexpr std::size_t kUncountedPages = 2;  // covers that a table of contents counts
 constexpr Points kSameRow = 0.4F;          // font heights
 constexpr std::uint32_t kTitleLines = 2;
-constexpr float kSameStyle = 0.03F;     // part of the size
-constexpr int kFewestColumnTitles = 2;  // beside the one at hand
+constexpr float kSameStyle = 0.03F;             // part of the size
+constexpr std::size_t kFewestColumnTitles = 2;  // beside the one at hand
+constexpr Points kNextRow = 3.0F;               // font heights
 
 struct Heading {
     std::size_t page = 0;  // index
@@ -173,7 +174,7 @@ private:
         if (!alone) {
             bool const clear = line.size >= kClearSize * page.bodySize;
             if (!clear && !(line.bold && big)) return std::nullopt;
-            if (!clear && isColumnTitle(page, l)) return std::nullopt;
+            if (isColumnTitle(page, l)) return std::nullopt;
             heading.kind = headingKind(heading.title, Look::Plain);
             if (!heading.kind) return std::nullopt;
             return heading;
@@ -201,21 +202,44 @@ private:
         return heading;  // perhaps a heading of another subject
     }
 
-    // In the head of a table: "Description" beside "Version", "Date" and "Page", all set alike.
+    // In the head of a table: "Description" beside "Version", "Date" and "Page", all set
+    // alike, each above a piece of the next row.
     bool isColumnTitle(PageLayout const& page, std::uint32_t l) const {
         TextLine const& line = page.lines[l];
         auto const inRow = [&](std::uint32_t k) {
             return m_sharesRow[k] && std::abs(page.lines[k].baseline - line.baseline) <= kSameRow * std::max(page.lines[k].size, line.size);
         };
-        int others = 0;
+        std::vector<std::uint32_t> titles;
         auto const look = [&](std::uint32_t k) {
             TextLine const& mate = page.lines[k];
             bool const alike = mate.bold == line.bold && std::abs(mate.size - line.size) < kSameStyle * line.size;
-            if (alike && !headingKind(textOf(page, mate), Look::Plain)) ++others;
+            if (alike && !headingKind(textOf(page, mate), Look::Plain)) titles.push_back(k);
         };
         for (std::uint32_t k = l; k > 0 && inRow(k - 1); --k) look(k - 1);
         for (std::uint32_t k = l + 1; k < page.lines.size() && inRow(k); ++k) look(k);
-        return others >= kFewestColumnTitles;
+        if (titles.size() < kFewestColumnTitles) return false;
+        auto const below = rowBelow(page, line);
+        std::set<std::uint32_t> under;
+        for (std::uint32_t const title : titles) {
+            for (std::uint32_t const piece : below) {
+                if (model::overlap(page.lines[title].box.x0, page.lines[title].box.x1, page.lines[piece].box.x0, page.lines[piece].box.x1) > 0) under.insert(piece);
+            }
+        }
+        return under.size() >= kFewestColumnTitles;
+    }
+
+    // The pieces of the nearest row under a line.
+    static std::vector<std::uint32_t> rowBelow(PageLayout const& page, TextLine const& line) {
+        std::optional<Points> nearest;
+        for (TextLine const& other : page.lines) {
+            bool const lower = other.direction == line.direction && other.baseline > line.baseline + kSameRow * line.size && other.baseline < line.baseline + kNextRow * line.size;
+            if (lower && (!nearest || other.baseline < *nearest)) nearest = other.baseline;
+        }
+        std::vector<std::uint32_t> pieces;
+        for (std::uint32_t k = 0; nearest && k < page.lines.size(); ++k) {
+            if (page.lines[k].direction == line.direction && std::abs(page.lines[k].baseline - *nearest) <= kSameRow * line.size) pieces.push_back(k);
+        }
+        return pieces;
     }
 
     // At the left margin of its column, or in the middle of the column or page.

@@ -95,8 +95,7 @@ TEST(Sections, ATableOfContentsOpensNone) {
 TEST(Sections, ATitleAmongColumnTitlesIsNoHeading) {
     PageMaker page(1);
     page.text(50, 60, "15. Revision History", kTitle);
-    TextStyle const column{.size = 11, .bold = true};
-    page.text(50, 90, "Version", column).text(150, 90, "Date", column).text(250, 90, "Page", column).text(350, 90, "Description", column);
+    page.text(50, 90, "Version", kTitle).text(150, 90, "Date", kTitle).text(250, 90, "Page", kTitle).text(350, 90, "Description", kTitle);
     for (int i = 0; i < 4; ++i) {
         auto const y = static_cast<float>(110 + 14 * i);
         page.text(50, y, "1." + std::to_string(i)).text(150, y, "2011/08/29").text(250, y, "7").text(350, y, "Lamp delay is longer");
