@@ -77,14 +77,18 @@ std::vector<ClaimToken> claimTokens(std::string_view printed) {
     for (auto const word : text::words(folded)) {
         for (auto const part : parted(word)) {
             auto const begin = static_cast<std::size_t>(part.data() - folded.data());
-            takeQuantities(begin + part.size());
+            auto const end = begin + part.size();
+            // The digits that a code begins with are no value: "74XKT595".
+            bool const code = next != quantities.end() && next->begin == begin && next->end < end;
+            if (code) ++next;
+            takeQuantities(end);
             if (begin < after || part.empty()) continue;
             ClaimToken token{.kind = isSign(part) ? Kind::Sign : Kind::Word,
                              .key = isSign(part) ? std::string(part) : keyOfWord(part),
                              .unit = {},
                              .capital = text::isAsciiUpper(part.front()) || static_cast<unsigned char>(part.front()) >= 0x80,
                              .begin = begin,
-                             .end = begin + part.size()};
+                             .end = end};
             if (!token.key.empty()) tokens.push_back(std::move(token));
         }
     }

@@ -14,6 +14,8 @@ TEST(ClaimWords, ValuesAreTheSameInWhateverPrefix) {
     EXPECT_NE(keys("32 mΩ"), keys("32 Ω"));
 }
 
+TEST(ClaimWords, ACodeThatBeginsWithDigitsIsOneWord) { EXPECT_EQ(keys("for 74XKT595 at 5V"), (TokenKeys{"for", "74xkt595", "at", "5 V"})); }
+
 TEST(ClaimWords, SymbolsLoseBracketsAndUnderscores) {
     EXPECT_EQ(keys("RDS(on)"), TokenKeys{"rdson"});
     EXPECT_EQ(keys("V_BAT(REG)"), keys("VBAT(REG)"));
