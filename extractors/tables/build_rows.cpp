@@ -20,6 +20,8 @@ namespace {
 // In font heights.
 constexpr float kOwnLines = 1.5F;  // lines at least this far apart are no wrapped text
 
+constexpr float kLeafPitch = 2.6F;     // from titles to the titles below them
+
 constexpr int kMostHeadBands = 4;
 constexpr std::size_t kMostHeadLines = 5;
 constexpr int kMostSharedRows = 60;
@@ -44,6 +46,7 @@ void TableBuilder::findHead() {
         }
         if (m_headBands > 0 || m_headBottom > m_region.headBottom) break;
     }
+    findLeafTitles();
     spreadRuledGroups();
     // Under variants, unlike under Min, Typ and Max, a missing rule means a value for all of them.
     for (auto& p : m_placed) {
@@ -58,6 +61,42 @@ void TableBuilder::findHead() {
         p.column0 = low;
         p.column1 = high;
     }
+}
+
+// Without column rules: a line right below the titles whose pieces stand in columns that have no title yet, and
+// nowhere else, holds the titles of those columns ("-40 °C | 25 °C | 85 °C" under "Limits").
+void TableBuilder::findLeafTitles() {
+    if (!m_headWords || m_region.ruledColumns) return;
+    Points next = -1;
+    for (auto const& p : m_placed) {
+        Points const y = p.piece.baseline;
+        if (y > m_headBottom + kSameLine * m_font && (next < 0 || y < next)) next = y;
+    }
+    if (next < 0 || next - m_headBottom > kLeafPitch * m_font) return;
+    int pieces = 0;
+    int untitled = 0;
+    for (auto const& p : m_placed) {
+        if (std::abs(p.piece.baseline - next) > kSameLine * m_font) continue;
+        auto const title = m_columns.titles[static_cast<std::size_t>(p.column0)];
+        if (p.column0 != p.column1 || (title != ColumnTitle::None && !isValueTitle(title))) return;
+        ++pieces;
+        untitled += title == ColumnTitle::None ? 1 : 0;
+    }
+    if (pieces < 2 || untitled * 2 < pieces) return;
+    // a first line of values has a name somewhere above or beside it: told by what stands below in the same columns
+    int below = 0;
+    int numbers = 0;
+    for (auto const& p : m_placed) {
+        bool const under = std::any_of(m_placed.begin(), m_placed.end(), [&](auto const& q) {
+            return std::abs(q.piece.baseline - next) <= kSameLine * m_font && q.column0 == p.column0;
+        });
+        if (!under || p.piece.baseline <= next + kSameLine * m_font) continue;
+        ++below;
+        numbers += isValueLike(shapeOf(textOf(m_page, p.piece))) ? 1 : 0;
+    }
+    if (below < pieces || numbers * 10 < below * 7) return;
+    m_leafTitles = next;
+    m_headBottom = next;
 }
 
 // A lone title in a ruled area that white space parts further down stands over all of it.
@@ -306,6 +345,12 @@ int TableBuilder::splitHead(std::vector<PlacedPiece*>& pieces) {
     for (auto* p : pieces) {
         if (lines.empty() || p->piece.baseline - lines.back()[0]->piece.baseline > kSameLine * m_font) lines.emplace_back();
         lines.back().push_back(p);
+    }
+    if (lines.size() > 1 && m_leafTitles >= 0 && std::abs(lines.back()[0]->piece.baseline - m_leafTitles) <= kSameLine * m_font) {
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            for (auto* p : lines[i]) p->row0 = p->row1 = i + 1 == lines.size() ? 1 : 0;
+        }
+        return 2;
     }
     std::size_t leaf = 0;  // the line with most value titles
     int most = 0;

@@ -51,6 +51,7 @@ bool startTogether(std::vector<Points>& starts, Points fontHeight) {
     return most * 10 >= starts.size() * 8;
 }
 
+constexpr float kTitleSpace = 0.42F;     // more than a word space
 constexpr std::uint32_t kMostTitleWords = 12;
 constexpr std::uint32_t kLongestTitleWords = 4;
 
@@ -67,9 +68,14 @@ Piece partOf(PageLayout const& page, Piece const& piece, std::uint32_t from, std
 
 void cutAtTitles(PageLayout const& page, Piece const& piece, std::vector<Piece>& out) {
     std::vector<Piece> titles;
-    bool const close = piece.count >= 2 && piece.count <= kMostTitleWords && columnTitle(textOf(page, piece)) == ColumnTitle::None;
+    bool const one = columnTitle(textOf(page, piece)) != ColumnTitle::None;
+    bool const close = piece.count >= 2 && piece.count <= kMostTitleWords;
     for (std::uint32_t at = 0; close && at < piece.count;) {
         std::uint32_t end = std::min(at + kLongestTitleWords, piece.count);
+        // "Symbol   Parameter" is a title as a whole, but not where more than a word space parts it
+        for (std::uint32_t i = at + 1; one && i < end; ++i) {
+            if (page.words[piece.first + i].box.x0 - page.words[piece.first + i - 1].box.x1 >= kTitleSpace * piece.size) end = i;
+        }
         while (end > at && columnTitle(textOf(page, partOf(page, piece, at, end))) == ColumnTitle::None) --end;
         if (end == at) {
             titles.clear();

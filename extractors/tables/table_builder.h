@@ -50,6 +50,7 @@ private:
 
     // build_rows.cpp
     void findHead();
+    void findLeafTitles();
     void spreadRuledGroups();
     [[nodiscard]] model::Points lastTitleLine(std::vector<std::uint32_t> const& members) const;
     int readTitles(std::vector<std::uint32_t> const& members, int band);
@@ -83,6 +84,7 @@ private:
     std::vector<std::vector<std::uint32_t>> m_inArea;  // placed pieces of each area
     int m_headBands = 0;                               // bands that are head as a whole
     model::Points m_headBottom = -1;                   // baseline of the last head line; that of the region where it knows
+    model::Points m_leafTitles = -1;  // baseline of titles below others in an open table
     std::vector<int> m_rowOfBand;                      // first row of each band, and one past the end
     int m_headRows = 0;
     bool m_leaders = false;

@@ -438,5 +438,31 @@ TEST(FindTables, TitlesSetCloseTogetherStandInColumnsOfTheirOwn) {
     EXPECT_EQ(textAt(tables[0], 1, 6), "V");
 }
 
+TEST(FindTables, TitlesBelowATitleOverAllOfThemWithoutRules) {
+    PageBuilder page;
+    page.text(40, 100, "Parameter").text(140, 100, "Symbol").text(260, 100, "Limits").text(360, 100, "Unit");
+    page.text(200, 112, "-40").text(264, 112, "25").text(310, 112, "85");
+    page.text(40, 124, "High level").text(140, 124, "VIH").text(200, 124, "3.5").text(264, 124, "3.5").text(310, 124, "3.4").text(360, 124, "V");
+    page.text(40, 136, "Low level").text(140, 136, "VIL").text(200, 136, "1.5").text(264, 136, "1.5").text(310, 136, "1.4").text(360, 136, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 2);
+    EXPECT_EQ(tables[0].rows, 4);
+    EXPECT_EQ(textAt(tables[0], 1, 2), "-40");
+    EXPECT_EQ(textAt(tables[0], 2, 0), "High level");
+}
+
+TEST(FindTables, SymbolAndParameterSetApartAreTwoTitles) {
+    PageBuilder page;  // "Symbol Parameter" with a word space between is one
+    page.text(40, 100, "Symbol").text(68, 100, "Parameter").text(200, 100, "Min").text(240, 100, "Max").text(280, 100, "Unit");
+    for (int i = 0; i < 3; ++i) {
+        float const y = 112 + 12 * static_cast<float>(i);
+        page.text(40, y, "VO").text(68, y, "Output level").text(200, y, "4.9").text(240, y, "5.1").text(280, y, "V");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 5);
+}
+
 }  // namespace
 }  // namespace standin::tables
