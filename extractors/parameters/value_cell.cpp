@@ -78,6 +78,9 @@ std::optional<Halves> splitAtDash(std::string const& text) {
         bool const leftEndsAsNumber = isDigitChar(bareLeft.back());
         bool const rightStarts = isDigitChar(bareRight.front()) || bareRight.front() == '+' || bareRight.front() == '-' || bareRight.starts_with("±");
         if (leftEndsAsNumber && rightStarts && isNumberLike(bareLeft) && isNumberLike(bareRight)) return Halves{left, right};
+        // "-0.3 - VDD+0.3": spaces on both sides, so no difference
+        bool const spaced = text[at - 1] == ' ' && at + 1 < text.size() && text[at + 1] == ' ';
+        if (spaced && leftEndsAsNumber && isNumberLike(bareLeft) && isExpression(bareRight) && hasDigit(bareRight)) return Halves{left, right};
     }
     return std::nullopt;
 }

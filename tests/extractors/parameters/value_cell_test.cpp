@@ -82,5 +82,13 @@ TEST(ValueCell, SurvivesLongAndBrokenText) {
     EXPECT_EQ(readValueCell("\xff\xfe-1 to \xc3", Slot::Single).min, "");
 }
 
+TEST(ValueCell, ADashBetweenANumberAndAnExpressionPartsARange) {
+    ValueCell const range = readValueCell("-0.3 – VDD+0.3", Slot::Single);
+    EXPECT_EQ(range.min, "-0.3");
+    EXPECT_EQ(range.max, "VDD+0.3");
+    ValueCell const difference = readValueCell("VDD - 0.3", Slot::Single);
+    EXPECT_EQ(difference.max, "VDD - 0.3");
+}
+
 }  // namespace
 }  // namespace standin::parameters
