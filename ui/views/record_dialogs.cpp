@@ -177,14 +177,20 @@ ResultDialog::ResultDialog(RecordPointer read, QWidget* parent)
       m_read(std::move(read)),
       m_test(new QComboBox),
       m_limit(new QComboBox),
+      m_wholeLimit(new QLabel),
       m_samples(new QSpinBox),
       m_lots(new QSpinBox) {
     for (auto const& test : m_read->record.opened().tests) m_test->addItem(shownText(test.title), toQt(test.id));
     m_test->setAccessibleName(tr("Test"));
     m_limit->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);  // limits can be long sentences
+    m_limit->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     m_limit->setAccessibleName(tr("Limit that the values are held against"));
+    m_wholeLimit->setTextFormat(Qt::PlainText);
+    m_wholeLimit->setWordWrap(true);
+    m_wholeLimit->setTextInteractionFlags(Qt::TextSelectableByMouse);
     form()->addRow(tr("&Test"), m_test);
     form()->addRow(tr("&Limit"), m_limit);
+    form()->addRow(QString{}, m_wholeLimit);
     m_values = addLine(tr("&Values"), tr("the extremes, or one a sample, parted by blanks"));
     m_unit = addLine(tr("&Unit"));
     m_condition = addLine(tr("&Condition"), tr("temperature, supply, load"));
@@ -200,7 +206,7 @@ ResultDialog::ResultDialog(RecordPointer read, QWidget* parent)
     m_note = addLine(tr("&Note"));
     m_evidence = addFile(tr("&Evidence"), new FileLine(FileUse::Read, tr("File with the measurements"), tr("All files (*)")));
     connect(m_test, &QComboBox::currentIndexChanged, this, &ResultDialog::showLimits);
-    connect(m_limit, &QComboBox::currentIndexChanged, this, &ResultDialog::proposeUnit);
+    connect(m_limit, &QComboBox::currentIndexChanged, this, &ResultDialog::showLimit);
     connect(m_values, &QLineEdit::textChanged, this, &ResultDialog::check);
     showLimits();
 }
@@ -237,8 +243,9 @@ void ResultDialog::showLimits() {
     check();
 }
 
-// The unit of the limit, unless another was typed.
-void ResultDialog::proposeUnit() {
+// The limit whole, for the box may cut it, and its unit, unless another was typed.
+void ResultDialog::showLimit() {
+    m_wholeLimit->setText(m_limit->currentText());
     if (!m_unit->text().isEmpty() && m_unit->text() != m_proposed) return;
     m_proposed = m_limit->currentData().toStringList().value(2);
     m_unit->setText(m_proposed);

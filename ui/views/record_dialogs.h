@@ -114,11 +114,12 @@ public:
 
 private:
     void showLimits();
-    void proposeUnit();
+    void showLimit();
     void check();
 
     RecordPointer m_read;
     QComboBox *m_test, *m_limit;
+    QLabel* m_wholeLimit;
     QLineEdit *m_values, *m_unit, *m_condition, *m_instrument, *m_note;
     QString m_proposed;  // unit
     QSpinBox *m_samples, *m_lots;

@@ -163,6 +163,11 @@ TEST_F(RecordPageOfDemoPair, ALimitOfTheCellIsChosenWithItsUnit) {
     named<QLineEdit>(dialog, "Unit")->setText("mJ");
     limit->setCurrentIndex(0);
     EXPECT_EQ(dialog.result().unit, "mJ") << "what was typed stays";
+    dialog.show();
+    EXPECT_GE(limit->width(), named<QLineEdit>(dialog, "Values")->width()) << "a limit that nobody can read is none";
+    bool whole = false;
+    for (auto* label : dialog.findChildren<QLabel*>()) whole = whole || (label->isVisible() && label->text() == limit->currentText());
+    EXPECT_TRUE(whole);
 }
 
 TEST_F(RecordPageOfDemoPair, NothingIsDecidedInASupersededRecord) {
