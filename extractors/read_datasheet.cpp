@@ -107,7 +107,8 @@ model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const&
     auto reading = parameters::readParameters(tables, pages, sheet.sections, &vocabulary);
     sheet.parameters = std::move(reading.parameters);
     sheet.figures = figures::findFigures(pages, tables, sheet.sections);
-    sheet.pins = pins::readPins(tables, pages, sheet.sections);
+    auto pinReading = pins::readPins(tables, pages, sheet.sections);
+    sheet.pins = std::move(pinReading.pins);
     sheet.packages = packages::readPackages(pages, sheet.sections);
     sheet.ordering = ordering::readOrdering(tables);
     identify(sheet.document, pages);
@@ -117,6 +118,7 @@ model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const&
     sheet.features = features::readFeatures(sheet.text, tables, sheet.ordering, reading.family, vocabulary);
     sheet.tables = std::move(tables);
     sheet.coverage = accountFor(pages, sheet);
+    sheet.coverage.unreadPins = std::move(pinReading.unread);
     for (auto& table : sheet.tables) {
         for (auto& cell : table.cells) {
             cell.words = {};

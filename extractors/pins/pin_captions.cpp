@@ -3,10 +3,12 @@
 #include "extractors/pins/pin_captions.h"
 
 #include <algorithm>
+#include <array>
 #include <optional>
-#include <vector>
 
 #include "extractors/packages/package_names.h"
+#include "extractors/pins/pin_names.h"
+#include "text/utf8.h"
 
 namespace standin::pins {
 
@@ -60,6 +62,48 @@ Sides sidesAround(model::PageLayout const& page, model::Rect const& box) {
         if (list->size() > kMostSides) list->resize(kMostSides);
     }
     return sides;
+}
+
+constexpr std::size_t kLongestAnnouncement = 90;  // bytes
+constexpr std::uint32_t kMostAnnouncementWords = 9;
+constexpr std::array<std::string_view, 12> kPinsAre{"configuration", "connection", "assignment", "arrangement", "diagram",     "layout",
+                                                    "description",   "definition", "function",   "information", "designation", "out"};
+constexpr std::array<std::string_view, 11> kWholeWords{"pinout",
+                                                       "pinning",
+                                                       "connection diagram",
+                                                       "terminal connection",
+                                                       "anschlussbelegung",
+                                                       "pinbelegung",
+                                                       "расположение выводов",
+                                                       "назначение выводов",
+                                                       "Расположение выводов",
+                                                       "Назначение выводов",
+                                                       "ピン配置"};
+constexpr std::array<std::string_view, 3> kChinesePins{"引脚", "管脚", "脚位"};
+constexpr std::array<std::string_view, 9> kChineseAre{"排列", "配置", "定义", "功能", "图", "说明", "分布", "描述", "信息"};
+
+template <std::size_t N>
+bool saysAny(std::string_view text, std::array<std::string_view, N> const& words) {
+    return std::any_of(words.begin(), words.end(), [text](auto word) { return text.find(word) != std::string_view::npos; });
+}
+
+// "pin" or "pins" as a word, or at the begin of one ("pin-out").
+bool saysPin(std::string_view lower) {
+    for (std::size_t at = lower.find("pin"); at != std::string_view::npos; at = lower.find("pin", at + 1)) {
+        bool const begins = at == 0 || !text::isAsciiLetter(lower[at - 1]);
+        std::size_t end = at + 3;
+        if (end < lower.size() && lower[end] == 's') ++end;
+        if (begins && (end >= lower.size() || !text::isAsciiLetter(lower[end]))) return true;
+    }
+    return false;
+}
+
+// "pin 4".
+bool numbersAPin(std::string_view lower) {
+    for (std::size_t at = lower.find("pin "); at != std::string_view::npos; at = lower.find("pin ", at + 1)) {
+        if (at + 4 < lower.size() && text::isAsciiDigit(lower[at + 4])) return true;
+    }
+    return false;
 }
 
 // The first of them that meets the others.
@@ -120,6 +164,30 @@ std::string frameCaption(model::PageLayout const& page, model::Rect const& box) 
 std::string captionOf(model::PageLayout const& page, model::Rect const& box) {
     auto package = packageNear(page, box);
     return package.empty() ? frameCaption(page, box) : package;
+}
+
+bool announcesPins(std::string_view line) {
+    line = text::trimmed(line);
+    if (line.size() > kLongestAnnouncement || line.ends_with('.') || line.ends_with("\u3002")) return false;
+    auto const lower = text::asciiLower(line);
+    if (numbersAPin(lower)) return false;  // "PIN 4. NO CONNECTION"
+    if (saysAny(lower, kWholeWords) || (saysPin(lower) && saysAny(lower, kPinsAre))) return true;
+    return saysAny(lower, kChinesePins) && saysAny(lower, kChineseAre);
+}
+
+std::vector<model::PlacedText> pinAnnouncements(model::PageLayout const& page) {
+    std::vector<model::PlacedText> found;
+    for (auto const& line : page.lines) {
+        if (line.wordCount == 0 || line.wordCount > kMostAnnouncementWords || line.direction != model::Direction::Right) continue;
+        auto const* first = &page.words[line.firstWord];
+        bool const ours = std::none_of(first, first + line.wordCount, [](auto const& word) {
+            return word.dotLeader || word.owner == model::Owner::Furniture || word.owner == model::Owner::Parameter || word.owner == model::Owner::Table;
+        });
+        if (!ours || plainNumber(first[line.wordCount - 1].text)) continue;  // "Pin configuration   3": a list of contents
+        auto text = wordsOf(page, line, kMostAnnouncementWords);
+        if (announcesPins(text)) found.push_back({std::move(text), page.page, line.box});
+    }
+    return found;
 }
 
 }  // namespace standin::pins

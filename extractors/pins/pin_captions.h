@@ -3,7 +3,10 @@
 #pragma once
 
 #include <string>
+#include <string_view>
+#include <vector>
 
+#include "model/datasheet.h"
 #include "model/page_layout.h"
 
 namespace standin::pins {
@@ -17,5 +20,12 @@ namespace standin::pins {
 
 // The first words of the smallest frame of four rules around `box`, or empty.
 [[nodiscard]] std::string frameCaption(model::PageLayout const& page, model::Rect const& box);
+
+// A short line that heads or captions a drawing or table of the pins: "Figure 2: Pin
+// connection (top view)", "Connection diagrams", "引脚排列"; no sentence.
+[[nodiscard]] bool announcesPins(std::string_view line);
+
+// Such lines of the page, down the page; none of a list of contents.
+[[nodiscard]] std::vector<model::PlacedText> pinAnnouncements(model::PageLayout const& page);
 
 }  // namespace standin::pins

@@ -83,6 +83,14 @@ bool areAround(Chain const& left, Chain const& right, Chain const& top, Chain co
     return columns && rows && level;
 }
 
+// A package has about as many leads on each side as on the one across.
+bool areEvenSides(std::vector<PackageSide> const& sides) {
+    if (sides.size() != 2) return sides.size() == 4;
+    auto const a = sides[0].chain->numbers.size();
+    auto const b = sides[1].chain->numbers.size();
+    return std::min(a, b) >= 2 && std::max(a, b) - std::min(a, b) <= 1;
+}
+
 class Drawings {
 public:
     explicit Drawings(model::PageLayout const& page) : m_page(page) {}
@@ -199,7 +207,7 @@ private:
         // Every number needs its name; one of many may be left bare (not connected).
         bool const named = bestFound >= kFewestPins && (filled ? bestFound == total : bestFound + total / 8 >= total);
         if (!named || !add(sides, best)) {
-            if (!filled && sides.size() > 1 && total >= kFewestUnread) m_drawn.unread.push_back({static_cast<int>(total), boxOf(sides)});
+            if (!filled && areEvenSides(sides) && total >= kFewestUnread) m_drawn.unread.push_back({static_cast<int>(total), boxOf(sides)});
             return false;
         }
         for (auto const& side : sides) {

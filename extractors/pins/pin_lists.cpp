@@ -149,6 +149,7 @@ private:
         auto const height = m_page.bodySize > 0 ? m_page.bodySize : 10;
         auto const around = chain.box.grown(kNearFigure * height);
         bool said = chain.titled > 0;
+        if (isStyle(chain.box, height)) return false;
         for (auto const& word : m_page.words) {
             if (!around.intersects(word.box)) continue;
             if (word.owner == model::Owner::Figure && chain.box.grown(height).intersects(word.box)) return true;
@@ -159,6 +160,14 @@ private:
         bool const drawn = nearDrawing(chain.box, height) || (section != nullptr && section->kind == model::SectionKind::Package);
         bool const listed = said || (section != nullptr && section->kind == model::SectionKind::Pins);
         return chain.bare ? drawn : listed || nearDrawing(chain.box, height);
+    }
+
+    // "STYLE 5:" above: one of the ways in which a package is used, for any part.
+    [[nodiscard]] bool isStyle(model::Rect const& box, model::Points height) const {
+        return std::any_of(m_page.words.begin(), m_page.words.end(), [&](auto const& word) {
+            bool const above = word.box.y1 <= box.y0 + height && word.box.y1 > box.y0 - 2 * height && word.box.x1 > box.x0 - 6 * height && word.box.x0 < box.x1;
+            return above && text::asciiLower(word.text) == "style";
+        });
     }
 
     [[nodiscard]] bool nearDrawing(model::Rect const& box, model::Points height) const {

@@ -10,10 +10,12 @@
 #include <string>
 #include <unordered_map>
 
+#include "extractors/pins/pin_captions.h"
 #include "extractors/pins/pin_descriptions.h"
 #include "extractors/pins/pin_drawing.h"
 #include "extractors/pins/pin_lists.h"
 #include "extractors/pins/pin_table.h"
+#include "extractors/pins/unread_pins.h"
 
 namespace standin::pins {
 
@@ -72,18 +74,27 @@ void addNew(std::vector<model::Pin> found, std::vector<model::Pin>& pins) {
     }
 }
 
-bool aboutPins(model::SectionKind kind) { return kind == model::SectionKind::Pins; }
-
-std::vector<model::Pin> fromPages(std::span<model::PageLayout const> pages, std::span<model::Section const> sections) {
+struct PagesPins {
     std::vector<model::Pin> pins;
+    std::vector<DrawingOfPage> unread;
+};
+
+bool hasPinSection(model::PageLayout const& page, std::span<model::Section const> sections) {
+    return std::any_of(sections.begin(), sections.end(), [&page](auto const& section) { return section.page == page.page && section.kind == model::SectionKind::Pins; });
+}
+
+PagesPins fromPages(std::span<model::PageLayout const> pages, std::span<model::Section const> sections) {
+    PagesPins result;
     for (auto const& page : pages) {
-        bool const told = std::any_of(sections.begin(), sections.end(), [&page](auto const& section) { return section.page == page.page && aboutPins(section.kind); });
-        if (!told && (page.page > kPagesBehindTitle || !pins.empty())) continue;
-        for (auto& list : pinsOfLists(page, sections)) addNew(std::move(list), pins);
-        addNew(pinsOfDescriptions(page), pins);
-        for (auto& drawing : pinsOfDrawings(page).packages) addNew(std::move(drawing), pins);
+        bool const wanted = result.pins.empty() && (page.page <= kPagesBehindTitle || !pinAnnouncements(page).empty());
+        if (!wanted && !hasPinSection(page, sections)) continue;
+        for (auto& list : pinsOfLists(page, sections)) addNew(std::move(list), result.pins);
+        addNew(pinsOfDescriptions(page), result.pins);
+        auto drawn = pinsOfDrawings(page);
+        for (auto& drawing : drawn.packages) addNew(std::move(drawing), result.pins);
+        for (auto const& drawing : drawn.unread) result.unread.push_back({page.page, drawing});
     }
-    return pins;
+    return result;
 }
 
 // A name that a table prints as a picture stands as text in a drawing that names the
@@ -108,6 +119,16 @@ void nameFromDrawings(std::vector<model::Pin>& pins, std::vector<model::Pin> con
     }
 }
 
+// A table that names pins without numbers tells what those of the drawing do.
+void takeFunctions(std::vector<model::Pin> const& named, std::vector<model::Pin>& drawn) {
+    std::unordered_map<std::string, std::string> functions;
+    for (auto const& pin : named) functions.emplace(pin.name, pin.function);
+    for (auto& pin : drawn) {
+        auto const known = functions.find(pin.name);
+        if (known != functions.end()) pin.function = known->second;
+    }
+}
+
 // One package only: its name on every pin says nothing.
 void clearSinglePackage(std::vector<model::Pin>& pins) {
     if (pins.empty()) return;
@@ -118,25 +139,24 @@ void clearSinglePackage(std::vector<model::Pin>& pins) {
 
 }  // namespace
 
-std::vector<model::Pin> readPins(std::span<model::Table const> tables, std::span<model::PageLayout const> pages, std::span<model::Section const> sections) {
-    auto pins = fromTables(tables);
+PinReading readPins(std::span<model::Table const> tables, std::span<model::PageLayout const> pages, std::span<model::Section const> sections) {
+    PinReading reading{fromTables(tables), {}};
+    auto& pins = reading.pins;
+    std::vector<DrawingOfPage> drawings;
     bool const numbered = std::any_of(pins.begin(), pins.end(), [](auto const& pin) { return !pin.number.empty(); });
     if (!numbered) {
         auto drawn = fromPages(pages, sections);
-        if (!drawn.empty()) {
-            std::unordered_map<std::string, std::string> functions;
-            for (auto const& pin : pins) functions.emplace(pin.name, pin.function);
-            for (auto& pin : drawn) {
-                auto const known = functions.find(pin.name);
-                if (known != functions.end()) pin.function = known->second;
-            }
-            pins = std::move(drawn);
+        drawings = std::move(drawn.unread);
+        if (!drawn.pins.empty()) {
+            takeFunctions(pins, drawn.pins);
+            pins = std::move(drawn.pins);
         }
     } else if (std::any_of(pins.begin(), pins.end(), [](auto const& pin) { return pin.name.empty(); })) {
-        nameFromDrawings(pins, fromPages(pages, sections));
+        nameFromDrawings(pins, fromPages(pages, sections).pins);
     }
     clearSinglePackage(pins);
-    return pins;
+    reading.unread = unreadPins(pins, drawings, pages, sections);
+    return reading;
 }
 
 }  // namespace standin::pins

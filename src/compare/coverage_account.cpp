@@ -103,6 +103,12 @@ std::optional<model::Side> figuresSide(model::Datasheet const& sheet) {
     return listSide(list, page, box);
 }
 
+std::optional<model::Side> pinsSide(model::Coverage const& coverage) {
+    std::vector<std::string> list;
+    for (auto const& pin : coverage.unreadPins) list.push_back(fmt::format("{} (page {})", pin.text, pin.page));
+    return list.empty() ? std::nullopt : listSide(list, coverage.unreadPins.front().page, coverage.unreadPins.front().box);
+}
+
 // Rows that may be misread, and tables without parameters whose grid may be wrong:
 // they were compared as they were read.
 std::optional<model::Side> doubtsSide(model::Datasheet const& sheet) {
@@ -211,6 +217,7 @@ std::vector<Draft> findCoverageGaps(SheetPair const& sheets, ParameterPairing co
     add(drafts, kPagesWithoutText, Relation::Unread, Matters::Yes, pagesSide(r), pagesSide(c));
     add(drafts, kTablesUnread, Relation::Unread, Matters::Yes, tablesSide(r), tablesSide(c));
     add(drafts, kFiguresUnread, Relation::Unread, Matters::No, figuresSide(r), figuresSide(c));
+    add(drafts, kPinsUnread, Relation::Unread, Matters::Yes, pinsSide(r.coverage), pinsSide(c.coverage));
     add(drafts, kReadWithDoubt, Relation::Unread, Matters::Yes, doubtsSide(r), doubtsSide(c));
     add(drafts, kCorrectionsNotApplied, Relation::Unread, Matters::Yes, correctionsSide(r.document), correctionsSide(c.document));
     if (!sheets.sameLanguage) {

@@ -17,6 +17,7 @@ inline constexpr std::string_view kNumbersUnaccounted = "numbers-unaccounted";
 inline constexpr std::string_view kPagesWithoutText = "pages-without-text";
 inline constexpr std::string_view kTablesUnread = "tables-unread";
 inline constexpr std::string_view kFiguresUnread = "figures-unread";
+inline constexpr std::string_view kPinsUnread = "pins-unread";
 inline constexpr std::string_view kProseInTwoLanguages = "prose-in-two-languages";
 inline constexpr std::string_view kVariantsNotChosen = "variants-not-chosen";
 inline constexpr std::string_view kPinsInOneSheet = "pins-in-one-sheet";

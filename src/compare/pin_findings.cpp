@@ -93,7 +93,9 @@ public:
                 continue;
             }
             met[static_cast<std::size_t>(at)] = 1;
-            m_drafts.push_back(pinDraft(Relation::MeaningChanged, r, candidate.pins[static_cast<std::size_t>(at)]));
+            auto const* c = candidate.pins[static_cast<std::size_t>(at)];
+            // A name that is only a picture says nothing: the coverage account lists it.
+            if (r->name.empty() == c->name.empty()) m_drafts.push_back(pinDraft(Relation::MeaningChanged, r, c));
         }
         for (auto const* r : stillFree) m_drafts.push_back(pinDraft(Relation::OnlyReference, r, nullptr));
         for (std::size_t j = 0; j < candidate.pins.size(); ++j) {

@@ -222,6 +222,7 @@ struct Coverage {
     std::vector<int> pagesWithoutText;
     std::vector<std::string> unreadTables;   // table ids, or "page N" where only an image was seen
     std::vector<std::string> unreadFigures;  // figure ids
+    std::vector<PlacedText> unreadPins;      // a heading, "pin 6", "pins 1 to 18": printed of pins and not read
     bool operator==(Coverage const&) const = default;
 };
 

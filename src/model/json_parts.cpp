@@ -134,6 +134,7 @@ Json coverageJson(Coverage const& coverage) {
         .add("pages_without_text", coverage.pagesWithoutText)
         .add("unread_tables", coverage.unreadTables)
         .add("unread_figures", coverage.unreadFigures)
+        .add("unread_pins", placedTextsJson(coverage.unreadPins))
         .take();
 }
 
@@ -291,6 +292,7 @@ Coverage coverageOf(Json const& object) {
     coverage.pagesWithoutText = intsOf(object, "pages_without_text");
     coverage.unreadTables = textsOf(object, "unread_tables");
     coverage.unreadFigures = textsOf(object, "unread_figures");
+    coverage.unreadPins = placedTextsOf(object, "unread_pins");
     return coverage;
 }
 

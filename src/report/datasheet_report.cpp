@@ -70,6 +70,7 @@ std::string datasheetText(Datasheet const& sheet) {
     appendWrapped(out, " ", fmt::format("{} numbers: {} in parameters, {} in other tables, {} in text, {} in figures, {} in running heads and the like, {} unaccounted for.", c.numbers,
                                         c.inParameters, c.inTables, c.inText, c.inFigures, c.inFurniture, c.unaccounted.size()));
     appendWrapped(out, " ", fmt::format("{} sentences. {} tables not read, {} figures not read.", c.sentences, c.unreadTables.size(), c.unreadFigures.size()));
+    for (auto const& pin : c.unreadPins) appendWrapped(out, " ", fmt::format("Pins not read, page {}: {}", pin.page, pin.text));
     return out;
 }
 

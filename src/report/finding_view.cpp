@@ -93,7 +93,8 @@ std::vector<CoverageRow> coverageRows(ComparisonCoverage const& coverage) {
             {"sentences", n(r.sentences), n(c.sentences)},
             {"pages without a text layer", r.pagesWithoutText.size(), c.pagesWithoutText.size()},
             {"tables not read", r.unreadTables.size(), c.unreadTables.size()},
-            {"figures not read", r.unreadFigures.size(), c.unreadFigures.size()}};
+            {"figures not read", r.unreadFigures.size(), c.unreadFigures.size()},
+            {"pins not read", r.unreadPins.size(), c.unreadPins.size()}};
 }
 
 std::vector<std::string> notReadLines(Datasheet const& sheet) {
@@ -110,6 +111,7 @@ std::vector<std::string> notReadLines(Datasheet const& sheet) {
         if (figure == sheet.figures.end()) lines.push_back(fmt::format("{}: a figure", id));
         else lines.push_back(fmt::format("page {}: a figure{}{}", figure->page, figure->caption.empty() ? "" : ", ", figure->caption));
     }
+    for (auto const& pin : coverage.unreadPins) lines.push_back(fmt::format("page {}: pins, {}", pin.page, pin.text));
     return lines;
 }
 

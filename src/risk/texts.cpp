@@ -456,6 +456,7 @@ std::string coverageCause(std::string_view cause) {
     if (cause == compare::kPagesWithoutText) return "Pages without readable text";
     if (cause == compare::kTablesUnread) return "Tables that were found and not understood";
     if (cause == compare::kFiguresUnread) return "Figures whose lettering was not read";
+    if (cause == compare::kPinsUnread) return "Pins that are printed and were not read";
     if (cause == compare::kProseInTwoLanguages) return "Prose in two languages: sentences were not compared";
     if (cause == compare::kVariantsNotChosen) return "Several versions share a datasheet and none was selected";
     if (cause == compare::kPinsInOneSheet) return "Pins were found in one sheet only";
@@ -472,6 +473,7 @@ std::string coverageCauseExplanation(std::string_view cause) {
         return "Numbers, parameters, pins and features were compared; the sentences have to be read by a person who knows both languages.";
     }
     if (cause == compare::kVariantsNotChosen) return "Values of other versions stand beside those of the ordered one. Select the exact ordered version.";
+    if (cause == compare::kPinsUnread) return "Their names or numbers are drawn or are a picture. Compare them by eye, lead by lead, before fitting.";
     if (cause == compare::kPinsInOneSheet) return "The pins could not be set against each other. Compare both pin tables and drawings before fitting.";
     if (cause == compare::kDoubtfulPairing) return "Another row would have been nearly as good a partner. Look at both rows.";
     if (cause == compare::kReadWithDoubt) return "They were compared as they were read. Look at the pages before relying on their values.";

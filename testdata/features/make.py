@@ -383,6 +383,8 @@ def main():
     with_pins("pin-lists", "Lists of pins side by side", "Four versions on one page; numbers in circles before the name they share.", pins.lists_side_by_side)
     with_pins("pin-drawing-four-sides", "Pins on four sides", "Names of the upper and lower side are turned.", pins.four_sides)
     with_pins("pin-drawing-braces", "Pins joined by braces", "'Inputs A' and 'Inputs B' are the names of two leads each; signs of the amplifiers are no names.", pins.braces)
+    with_pins("pin-name-as-picture", "A pin whose name is a picture", "The name of pin 3 has no letters: it is to be listed as not read.", pins.picture_of_a_name)
+    with_pins("pin-drawing-as-picture", "Pins that are a picture", "No letters in the drawing: it is to be listed as not read.", pins.picture_of_leads)
     picture()
     with open(path("plain.pdf"), "rb") as file:
         data = file.read()

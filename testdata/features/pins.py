@@ -1,6 +1,11 @@
 """Sheets with pins in lists and drawings: each returns its pins as (number, name, package) in the order of the label."""
 
-from kit import LEFT
+import io
+
+from PIL import Image, ImageDraw, ImageFont
+from reportlab.lib.utils import ImageReader
+
+from kit import FONTS, LEFT
 
 
 def circled(page, x, y, number, size=6.4):
@@ -130,3 +135,38 @@ def braces(page):
     page.text(x + 30, y + 76, "FX212 (top view)", 8, align="c")
     names = ["Output A", "Inputs A", "Inputs A", "VEE", "Inputs B", "Inputs B", "Output B", "VCC+"]
     return [(str(index + 1), name, None) for index, name in enumerate(names)]
+
+
+def letters_as_picture(page, x, y, text, size=8):
+    """Letters as pixels, nothing of them in the text layer; (x, y) is where text() would begin."""
+    scale = 4
+    font = ImageFont.truetype(FONTS + "Regular.ttf", size * scale)
+    image = Image.new("L", (int(page.measure(text, size) * scale) + 4, size * scale + 8), 255)
+    ImageDraw.Draw(image).text((0, 0), text, 0, font)
+    data = io.BytesIO()
+    image.save(data, "PNG")
+    data.seek(0)
+    page.c.drawImage(ImageReader(data), x, page.height - y - size * 0.3, image.width / scale, image.height / scale)
+
+
+def picture_of_a_name(page):
+    """A pin table: one name is a picture."""
+    page.text(LEFT, 104, "Pin functions", 10.5, bold=True)
+    rows = [["1", "VIN", "Supply of the circuit"], ["2", "VSS", "Ground"], ["3", "", "Low while the supply is good"], ["4", "SENSE", "Watches the line"]]
+    page.table(LEFT, 112, [50, 80, 240], "ccl", [["Pin No.", "Name", "Function"]], rows)
+    letters_as_picture(page, LEFT + 75, 112 + 8.5 * 1.75 * 3.65, "READY", 8)
+    return [(number, name, None) for number, name, _ in rows]
+
+
+def picture_of_leads(page):
+    """A drawing of the package whose letters are all pixels, below a caption."""
+    page.text(LEFT, 104, "Pin connection (top view)", 10.5, bold=True)
+    x, y = 250, 140
+    page.c.rect(x, page.height - y - 62, 60, 62)
+    for index, (left, right) in enumerate((("VIN", "READY"), ("VSS", "SENSE"), ("HOLD", "VOUT"))):
+        at = y + 14 + 16 * index
+        letters_as_picture(page, x - 34, at, left)
+        letters_as_picture(page, x + 3, at, str(index + 1))
+        letters_as_picture(page, x + 50, at, str(6 - index))
+        letters_as_picture(page, x + 70, at, right)
+    return []

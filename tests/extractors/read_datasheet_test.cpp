@@ -110,6 +110,21 @@ TEST(ReadDatasheet, ListsOfPinsOfSeveralVersionsKeepApart) {
     EXPECT_EQ(numbers["FX211"], (std::vector<std::string>{"1", "2", "3", "4"}));
 }
 
+TEST(ReadDatasheet, PinsThatArePicturesAreListed) {
+    auto const name = readDatasheet(data("features/pin-name-as-picture.pdf"), {}, builtIn());
+    ASSERT_TRUE(name.has_value());
+    ASSERT_EQ(name->pins.size(), 4U);
+    EXPECT_EQ(name->pins[2].name, "");
+    ASSERT_EQ(name->coverage.unreadPins.size(), 1U);
+    EXPECT_EQ(name->coverage.unreadPins[0].text, "pin 3");
+    EXPECT_EQ(name->coverage.unreadPins[0].box, name->pins[2].box);
+    auto const drawing = readDatasheet(data("features/pin-drawing-as-picture.pdf"), {}, builtIn());
+    ASSERT_TRUE(drawing.has_value());
+    EXPECT_TRUE(drawing->pins.empty());
+    ASSERT_EQ(drawing->coverage.unreadPins.size(), 1U);
+    EXPECT_EQ(drawing->coverage.unreadPins[0].text, "Pin connection (top view)");
+}
+
 TEST(ReadDatasheet, APageOfOneImageHasNoTextLayer) {
     auto const sheet = readDatasheet(data("features/image-only.pdf"), {}, builtIn());
     ASSERT_TRUE(sheet.has_value());

@@ -95,6 +95,7 @@ void CoverageModel::takeSheet(DocumentSide side) {
         if (figure == sheet.figures.end()) add(0, {}, tr("figure that was not read"), shownText(id));
         else add(figure->page, figure->box, tr("figure that was not read"), shownText(figure->caption));
     }
+    for (auto const& pin : sheet.coverage.unreadPins) add(pin.page, pin.box, tr("pins that were not read"), shownText(pin.text));
     for (auto const& warning : sheet.document.warnings) add(0, {}, tr("while reading"), shownText(warning));
 }
 

@@ -528,6 +528,10 @@
         <translation>Bild, das nicht gelesen wurde</translation>
     </message>
     <message>
+        <source>pins that were not read</source>
+        <translation>Anschlüsse, die nicht gelesen wurden</translation>
+    </message>
+    <message>
         <source>while reading</source>
         <translation>beim Lesen</translation>
     </message>

@@ -527,6 +527,10 @@
         <translation>未读取的图</translation>
     </message>
     <message>
+        <source>pins that were not read</source>
+        <translation>未读取的引脚</translation>
+    </message>
+    <message>
         <source>while reading</source>
         <translation>读取时</translation>
     </message>

@@ -91,6 +91,12 @@ TEST(PinLists, ListsOfFeaturesAndNotesAreNone) {
     EXPECT_TRUE(pinsOfLists(notes.page(), {}).empty());
 }
 
+TEST(PinLists, StylesOfAPackageAreOfAnyPart) {
+    PageBuilder page;
+    page.drawing({100, 40, 160, 80}).line(100, 100, "STYLE 1:").line(100, 112, "PIN 1. BASE").line(124, 124, "2. EMITTER").line(124, 136, "3. COLLECTOR");
+    EXPECT_TRUE(shown(pinsOfLists(page.page(), {})).empty());
+}
+
 TEST(PinLists, BelowAHeadingAboutPins) {
     PageBuilder page;
     page.line(100, 130, "PIN FUNCTION").line(100, 150, "1. IN").line(100, 162, "2. GND").line(100, 174, "3. OUT");

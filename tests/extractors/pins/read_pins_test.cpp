@@ -40,14 +40,14 @@ PageBuilder drawing() {
 TEST(ReadPins, TheTableGoesBeforeTheDrawing) {
     auto const table = pinTable();
     auto const page = drawing();
-    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {});
+    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {}).pins;
     ASSERT_EQ(pins.size(), 2U);
     EXPECT_EQ(pins[0].name, "IN");
 }
 
 TEST(ReadPins, TheDrawingWhereThereIsNoTable) {
     auto const page = drawing();
-    auto const pins = readPins({}, std::span{&page.page(), 1}, {});
+    auto const pins = readPins({}, std::span{&page.page(), 1}, {}).pins;
     ASSERT_EQ(pins.size(), 3U);
     EXPECT_EQ(pins[0].name, "GND");
 }
@@ -65,7 +65,7 @@ model::Table tableWithoutAName(char const* first) {
 TEST(ReadPins, ANameThatTheTableLacksComesFromTheDrawing) {
     auto const table = tableWithoutAName("GND");
     auto const page = drawing();
-    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {});
+    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {}).pins;
     ASSERT_EQ(pins.size(), 3U);
     EXPECT_EQ(pins[2].name, "IN");
     EXPECT_EQ(pins[2].function, "Input");
@@ -74,7 +74,7 @@ TEST(ReadPins, ANameThatTheTableLacksComesFromTheDrawing) {
 TEST(ReadPins, ADrawingOfAnotherPinOrderNamesNothing) {
     auto const table = tableWithoutAName("VSS");
     auto const page = drawing();
-    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {});
+    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {}).pins;
     ASSERT_EQ(pins.size(), 3U);
     EXPECT_EQ(pins[2].name, "");
 }
@@ -83,7 +83,7 @@ TEST(ReadPins, ATableOfNamesGivesItsFunctionsToTheDrawing) {
     auto table = pinTable();
     table.cells = {cell(0, 0, "Pin"), cell(0, 1, "Function"), cell(1, 0, "IN"), cell(1, 1, "Input voltage"), cell(2, 0, "OUT"), cell(2, 1, "Output voltage")};
     auto const page = drawing();
-    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {});
+    auto const pins = readPins(std::span{&table, 1}, std::span{&page.page(), 1}, {}).pins;
     ASSERT_EQ(pins.size(), 3U);
     EXPECT_EQ(pins[1].name, "OUT");
     EXPECT_EQ(pins[1].function, "Output voltage");
@@ -96,7 +96,7 @@ TEST(ReadPins, AContinuationFollowsTheHeadOfTheTableBefore) {
     tables[1].headRows = 0;
     tables[1].rows = 1;
     tables[1].cells = {cell(0, 0, "3"), cell(0, 1, "EN")};
-    auto const pins = readPins(tables, {}, {});
+    auto const pins = readPins(tables, {}, {}).pins;
     ASSERT_EQ(pins.size(), 3U);
     EXPECT_EQ(pins[2].number, "3");
     EXPECT_EQ(pins[2].name, "EN");
@@ -108,15 +108,39 @@ TEST(ReadPins, AListOfOtherThingsBesideThePinTableIsLeftOut) {
     tables[1].id = "t2";
     tables[1].cells[3].text = "Norvik Parts";
     tables[1].cells[5].text = "Ostrand";
-    auto const pins = readPins(tables, {}, {});
+    auto const pins = readPins(tables, {}, {}).pins;
     ASSERT_EQ(pins.size(), 2U);
     EXPECT_EQ(pins[0].name, "IN");
+}
+
+TEST(ReadPins, ACaptionTellsOfADrawingBehindTheFirstPages) {
+    auto page = drawing();
+    auto far = page.page();
+    far.page = 9;
+    EXPECT_TRUE(readPins({}, std::span{&far, 1}, {}).pins.empty());
+    page.line(60, 80, "Pin configuration");
+    far = page.page();
+    far.page = 9;
+    EXPECT_EQ(readPins({}, std::span{&far, 1}, {}).pins.size(), 3U);
+}
+
+TEST(ReadPins, ListsWhatItCouldNotRead) {
+    auto const table = tableWithoutAName("VSS");
+    auto const reading = readPins(std::span{&table, 1}, {}, {});
+    ASSERT_EQ(reading.unread.size(), 1U);
+    EXPECT_EQ(reading.unread[0].text, "pin 3");
+    PageBuilder page;
+    page.line(110, 100, "1").line(150, 100, "6").line(110, 120, "2").line(150, 120, "5").line(110, 140, "3").line(150, 140, "4");
+    auto const drawn = readPins({}, std::span{&page.page(), 1}, {});
+    EXPECT_TRUE(drawn.pins.empty());
+    ASSERT_EQ(drawn.unread.size(), 1U);
+    EXPECT_EQ(drawn.unread[0].text, "pins 1 to 6");
 }
 
 TEST(ReadPins, OtherTablesGiveNoPins) {
     auto table = pinTable();
     table.kind = model::TableKind::Other;
-    EXPECT_TRUE(readPins(std::span{&table, 1}, {}, {}).empty());
+    EXPECT_TRUE(readPins(std::span{&table, 1}, {}, {}).pins.empty());
 }
 
 }  // namespace

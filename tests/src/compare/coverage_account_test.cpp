@@ -44,12 +44,20 @@ TEST(CoverageAccount, NamesWhatWasNotReadAndWhatWasNotChosen) {
     reference.pinTable({{"1", "VDD", "Supply"}});
     reference.sheet().coverage.unreadTables = {"page 3"};
     reference.sheet().coverage.unreadFigures = {"f9"};
+    reference.sheet().coverage.unreadPins = {{"pin 6", 2, {10, 20, 30, 40}}, {"pin 7", 2, {10, 50, 30, 70}}};
     SheetBuilder candidate("ZL99");
     candidate.specification("", {{.name = "Threshold", .symbol = "VT", .typ = "4.2", .unit = "V", .variant = "ZL99A"}, {.name = "Threshold", .symbol = "VT", .typ = "4.3", .unit = "V", .variant = "ZL99B"}});
-    auto const list = causes(align(reference.build(), candidate.build(), {}, words()));
-    for (auto const& cause : {kTablesUnread, kFiguresUnread, kVariantsNotChosen, kPinsInOneSheet, kNoParameters}) {
+    auto const comparison = align(reference.build(), candidate.build(), {}, words());
+    auto const list = causes(comparison);
+    for (auto const& cause : {kTablesUnread, kFiguresUnread, kPinsUnread, kVariantsNotChosen, kPinsInOneSheet, kNoParameters}) {
         EXPECT_NE(std::find(list.begin(), list.end(), cause), list.end()) << cause;
     }
+    auto const pins = std::find_if(comparison.findings.begin(), comparison.findings.end(), [](auto const& finding) { return finding.title == kPinsUnread; });
+    ASSERT_TRUE(pins != comparison.findings.end() && pins->reference);
+    EXPECT_TRUE(pins->open);
+    EXPECT_EQ(pins->reference->text, "pin 6 (page 2), pin 7 (page 2)");
+    EXPECT_EQ(pins->reference->box, (model::Rect{10, 20, 30, 40}));
+    EXPECT_FALSE(pins->candidate);
 }
 
 TEST(CoverageAccount, NamesRowsAndTablesReadWithDoubt) {

@@ -45,6 +45,11 @@ TEST(PinFindings, APinWithoutANumberMeetsItself) {
     EXPECT_TRUE(compared({{"", "Thermal pad", "tied to VSS"}}, {{"", "Thermal pad", "tied to VSS"}}).empty());
 }
 
+TEST(PinFindings, ANameThatWasNotReadIsNoDifference) {
+    // the coverage account lists it
+    EXPECT_TRUE(compared({{"1", "VDD", "Supply"}, {"2", "", "Status"}}, {{"1", "VDD", "Supply"}, {"2", "RDY", "Ready"}}).empty());
+}
+
 TEST(PinFindings, FindExchangedPins) {
     auto const drafts = compared({{"1", "DO", "a"}, {"3", "CO", "b"}}, {{"1", "CO", "c"}, {"3", "DO", "d"}});
     ASSERT_EQ(drafts.size(), 2U);
