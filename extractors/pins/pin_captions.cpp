@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <optional>
 
 #include "extractors/packages/package_names.h"
@@ -19,6 +20,8 @@ constexpr model::Points kPackageNear = 8;
 constexpr model::Points kShortestSide = 6;  // of a frame
 constexpr model::Points kFirstLine = 2.5F;  // its caption's centre below its upper side
 constexpr model::Points kMeeting = 0.4F;    // ends of rules that meet
+constexpr model::Points kLineNear = 3;
+constexpr float kCentred = 0.25F;  // of the width, off the middle
 constexpr std::uint32_t kMostCaptionWords = 4;
 constexpr std::size_t kMostSides = 24;  // candidates of one side
 constexpr float kLargestFrame = 0.4F;   // of the page; more is a frame around everything
@@ -145,6 +148,22 @@ std::string packageNear(model::PageLayout const& page, model::Rect const& box) {
         package = text.substr(name->begin, name->end - name->begin);
     }
     return package;
+}
+
+std::string lineNear(model::PageLayout const& page, model::Rect const& box) {
+    model::Points bestGap = kLineNear * textHeight(page);
+    std::string caption;
+    for (auto const& line : page.lines) {
+        auto const gap = -model::overlap(line.box.y0, line.box.y1, box.y0, box.y1);
+        bool const centred = std::abs(line.box.centre().x - box.centre().x) < kCentred * box.width();
+        if (gap < -kMeeting * textHeight(page) || gap > bestGap || !centred || line.wordCount > kMostCaptionWords || line.direction != model::Direction::Right) continue;
+        auto text = wordsOf(page, line, kMostCaptionWords);
+        text = text::trimmed(std::string_view(text).substr(0, text.find('(')));
+        if (text.empty() || plainNumber(text)) continue;
+        bestGap = gap;
+        caption = std::move(text);
+    }
+    return caption;
 }
 
 std::string frameCaption(model::PageLayout const& page, model::Rect const& box) {

@@ -18,6 +18,10 @@ namespace standin::pins {
 // The package name printed nearest, or empty.
 [[nodiscard]] std::string packageNear(model::PageLayout const& page, model::Rect const& box);
 
+// The short line centred nearest below or above, without what it has in brackets at
+// its end ("FX2 (top view)"), or empty.
+[[nodiscard]] std::string lineNear(model::PageLayout const& page, model::Rect const& box);
+
 // The first words of the smallest frame of four rules around `box`, or empty.
 [[nodiscard]] std::string frameCaption(model::PageLayout const& page, model::Rect const& box);
 

@@ -106,10 +106,7 @@ public:
         readStraight(Axis::Rows);
         std::erase_if(m_drawn.unread, [this](auto const& unread) { return overlapsRead(unread.box); });
         std::stable_sort(m_drawn.packages.begin(), m_drawn.packages.end(), [](auto const& a, auto const& b) { return a.front().box.y0 < b.front().box.y0; });
-        for (auto& pins : m_drawn.packages) {
-            auto const package = packageNear(m_page, boxOf(pins));
-            for (auto& pin : pins) pin.package = package;
-        }
+        namePackages();
         return std::move(m_drawn);
     }
 
@@ -119,6 +116,25 @@ private:
         if (!mayLetter(word) || !straight || word.text.size() > 4) return false;
         auto const value = plainNumber(word.text);
         return value && *value <= kLargestNumber;
+    }
+
+    // By the package printed nearest; several by what tells them apart, the line below each too.
+    void namePackages() {
+        std::vector<std::string> packages;
+        std::vector<std::string> lines;
+        for (auto const& pins : m_drawn.packages) {
+            packages.push_back(packageNear(m_page, boxOf(pins)));
+            lines.push_back(lineNear(m_page, boxOf(pins)));
+        }
+        bool const byLine = packages.size() > 1 && !tellApart(packages) && tellApart(lines);
+        for (std::size_t i = 0; i < packages.size(); ++i) {
+            for (auto& pin : m_drawn.packages[i]) pin.package = byLine ? lines[i] : packages[i];
+        }
+    }
+
+    static bool tellApart(std::vector<std::string> names) {
+        std::sort(names.begin(), names.end());
+        return !names.front().empty() && std::adjacent_find(names.begin(), names.end()) == names.end();
     }
 
     [[nodiscard]] std::vector<Chain> freeChains(Axis axis) const {

@@ -25,7 +25,8 @@ struct DrawnPins {
 // name each. Four sides, two columns or rows (dual in line), one column or one
 // row; numbers that are printed for the corner pins only are filled in where the
 // names stand evenly between. `package` is the package name printed nearest to the
-// drawing, or empty. At most a few hundred numbers of a page are looked at.
+// drawing, or empty; where that does not tell several drawings apart, the line that
+// is printed below each ("FX2 (top view)"). At most a few hundred numbers of a page are looked at.
 [[nodiscard]] DrawnPins pinsOfDrawings(model::PageLayout const& page);
 
 }  // namespace standin::pins

@@ -64,14 +64,17 @@ std::vector<model::Pin> fromTables(std::span<model::Table const> tables) {
     return pins;
 }
 
-// What is printed twice, in a list and beside the drawing, is one.
+// What is printed twice, in a list and beside the drawing, is one; pins of another
+// package are pins of their own, however many of them are alike.
 void addNew(std::vector<model::Pin> found, std::vector<model::Pin>& pins) {
-    for (auto& pin : found) {
-        auto const known = std::find_if(pins.begin(), pins.end(), [&pin](auto const& other) {
-            return other.number == pin.number && other.name == pin.name && (other.package == pin.package || pin.package.empty());
+    auto const isKnown = [&pins](model::Pin const& pin) {
+        return std::any_of(pins.begin(), pins.end(), [&pin](auto const& other) {
+            bool const samePackage = other.package == pin.package || pin.package.empty() || other.package.empty();
+            return other.number == pin.number && other.name == pin.name && samePackage;
         });
-        if (known == pins.end()) pins.push_back(std::move(pin));
-    }
+    };
+    if (std::all_of(found.begin(), found.end(), isKnown)) return;
+    pins.insert(pins.end(), std::make_move_iterator(found.begin()), std::make_move_iterator(found.end()));
 }
 
 struct PagesPins {

@@ -34,6 +34,18 @@ TEST(PinDrawing, TwoSidesWithNamesOutside) {
     EXPECT_EQ(shown(drawings[0]), (Lines{"1 DO [SOT-23-6]", "2 VM [SOT-23-6]", "3 CO [SOT-23-6]", "4 NC [SOT-23-6]", "5 VDD [SOT-23-6]", "6 VSS [SOT-23-6]"}));
 }
 
+TEST(PinDrawing, SeveralVersionsAreToldApartByTheLineBelow) {
+    auto page = sixPins();
+    page.line(100, 158, "QX1 (top view)");
+    page.line(60, 200, "IN").line(110, 200, "1").line(150, 200, "4").line(170, 200, "OUT");
+    page.line(60, 220, "EN").line(110, 220, "2").line(150, 220, "3").line(170, 220, "VSS");
+    page.line(100, 238, "QX2 (top view)");
+    auto const drawings = pinsOfDrawings(page.page()).packages;
+    ASSERT_EQ(drawings.size(), 2U);
+    EXPECT_EQ(drawings[0].front().package, "QX1");
+    EXPECT_EQ(drawings[1].front().package, "QX2");
+}
+
 TEST(PinDrawing, TwoSidesWithNamesInside) {
     PageBuilder page;
     page.line(60, 100, "1").line(80, 100, "IN").line(130, 100, "OUT").line(160, 100, "4");

@@ -113,6 +113,15 @@ TEST(ReadPins, AListOfOtherThingsBesideThePinTableIsLeftOut) {
     EXPECT_EQ(pins[0].name, "IN");
 }
 
+TEST(ReadPins, PinsThatTwoVersionsShareAreOfBoth) {
+    auto page = drawing();
+    page.line(70, 155, "QX1").line(60, 200, "3").line(80, 200, "EN").line(60, 220, "2").line(80, 220, "OUT").line(60, 240, "1").line(80, 240, "GND").line(70, 255, "QX2");
+    auto const pins = readPins({}, std::span{&page.page(), 1}, {}).pins;
+    ASSERT_EQ(pins.size(), 6U);
+    EXPECT_EQ(pins[3].package, "QX2");
+    EXPECT_EQ(pins[3].name, "GND");
+}
+
 TEST(ReadPins, ACaptionTellsOfADrawingBehindTheFirstPages) {
     auto page = drawing();
     auto far = page.page();
