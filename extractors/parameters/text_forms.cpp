@@ -73,22 +73,42 @@ std::string trimmed(std::string_view text) {
     return encoded(std::u32string_view(codes).substr(first, last - first));
 }
 
-std::string tidied(std::string_view text) {
-    if (standin::text::isAscii(text)) {
-        std::string out;
-        out.reserve(text.size());
-        bool space = false;
-        for (char c : text) {
-            if (c == ' ' || c == '\t' || c == '\n' || c == '\r') {
-                space = !out.empty();
-                continue;
-            }
-            if (space) out.push_back(' ');
-            space = false;
-            out.push_back(c);
-        }
-        return out;
+namespace {
+
+bool isPlainSpace(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
+
+// ASCII without gaps at the ends and with single spaces between: most cells.
+bool isTidy(std::string_view text) {
+    char before = ' ';
+    for (char const c : text) {
+        if (static_cast<unsigned char>(c) >= 0x80) return false;
+        if (isPlainSpace(c) && (c != ' ' || before == ' ')) return false;
+        before = c;
     }
+    return text.empty() || before != ' ';
+}
+
+std::string tidiedAscii(std::string_view text) {
+    std::string out;
+    out.reserve(text.size());
+    bool space = false;
+    for (char c : text) {
+        if (isPlainSpace(c)) {
+            space = !out.empty();
+            continue;
+        }
+        if (space) out.push_back(' ');
+        space = false;
+        out.push_back(c);
+    }
+    return out;
+}
+
+}  // namespace
+
+std::string tidied(std::string_view text) {
+    if (isTidy(text)) return std::string(text);
+    if (standin::text::isAscii(text)) return tidiedAscii(text);
     std::u32string const codes = decoded(text);
     std::string out;
     out.reserve(text.size());
@@ -128,6 +148,7 @@ std::string tidied(std::string_view text) {
 }
 
 std::string folded(std::string_view text) {
+    if (isTidy(text)) return standin::text::asciiLower(text);
     std::string const tidy = tidied(text);
     if (standin::text::isAscii(tidy)) return standin::text::asciiLower(tidy);
     std::u32string const codes = decoded(tidy);

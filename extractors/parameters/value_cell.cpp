@@ -11,6 +11,7 @@
 
 #include "extractors/parameters/shapes.h"
 #include "extractors/parameters/text_forms.h"
+#include "text/utf8.h"
 
 namespace standin::parameters {
 
@@ -37,6 +38,7 @@ bool isPlainNumber(std::string_view text) {
 
 // Full-width digits and signs as ASCII.
 std::string narrowed(std::string const& text) {
+    if (standin::text::isAscii(text)) return text;
     std::string out;
     for (char32_t c : decoded(text)) append(out, c >= 0xFF0B && c <= 0xFF1E ? c - 0xFEE0 : c);
     return out;
