@@ -31,32 +31,33 @@ std::vector<Edge> pairSimilar(std::span<int const> reference, TokensOf const& re
         }
         return assign(edges);
     }
-    std::unordered_map<Key, std::vector<int>> postings;
-    for (int const c : candidate) {
+    std::unordered_map<Key, std::vector<std::size_t>> postings;  // places in `candidate`
+    for (std::size_t place = 0; place < candidate.size(); ++place) {
         Key last = 0;
-        for (Key const token : candidateTokens(c)) {
+        for (Key const token : candidateTokens(candidate[place])) {
             if (token == last) continue;
             last = token;
             auto& list = postings[token];
-            if (list.size() <= kMostPostings) list.push_back(c);
+            if (list.size() <= kMostPostings) list.push_back(place);
         }
     }
-    std::vector<std::pair<int, int>> votes;  // candidate, votes
+    std::vector<int> votes(candidate.size(), 0);
+    std::vector<std::size_t> voted;  // places with votes
     for (int const r : reference) {
-        votes.clear();
-        std::unordered_map<int, int> count;
+        voted.clear();
         Key last = 0;
         for (Key const token : referenceTokens(r)) {
             if (token == last) continue;
             last = token;
             auto const found = postings.find(token);
             if (found == postings.end() || found->second.size() > kMostPostings) continue;
-            for (int const c : found->second) ++count[c];
+            for (std::size_t const place : found->second) {
+                if (votes[place]++ == 0) voted.push_back(place);
+            }
         }
-        votes.assign(count.begin(), count.end());
-        std::sort(votes.begin(), votes.end(), [](auto const& a, auto const& b) { return a.second != b.second ? a.second > b.second : a.first < b.first; });
-        if (votes.size() > kMostCompared) votes.resize(kMostCompared);
-        for (auto const& [c, n] : votes) consider(r, c);
+        std::sort(voted.begin(), voted.end(), [&](std::size_t a, std::size_t b) { return votes[a] != votes[b] ? votes[a] > votes[b] : candidate[a] < candidate[b]; });
+        for (std::size_t i = 0; i < voted.size() && i < kMostCompared; ++i) consider(r, candidate[voted[i]]);
+        for (std::size_t const place : voted) votes[place] = 0;
     }
     return assign(edges);
 }

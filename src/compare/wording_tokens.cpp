@@ -6,6 +6,7 @@
 #include "compare/wording_tokens.h"
 
 #include <algorithm>
+#include <initializer_list>
 #include <unordered_map>
 
 #include "quantity/condition.h"
@@ -88,6 +89,9 @@ PhraseLanguage phraseLanguageOf(std::string_view language, std::string_view text
     if (told.substr(0, 2) == "zh") return PhraseLanguage::Chinese;
     return PhraseLanguage::English;
 }
+
+// Looks at lengths first, unlike a comparison of a string with a literal.
+bool isOneOf(std::string_view word, std::initializer_list<std::string_view> words) { return std::find(words.begin(), words.end(), word) != words.end(); }
 
 bool isDropped(std::string_view word) {
     static constexpr std::string_view kSigns[] = {".", ",", ";", ":", "\"", "'", "(", ")", "[", "]", "{", "}", "•", "=", "*", "/", "!", "?", "#", "。", "、", "，", "；", "：", "·", "・", "「", "」", "|", "...", "_"};
@@ -179,6 +183,7 @@ private:
         auto const words = text::words(m_text);
         std::size_t nextQuantity = 0;
         std::size_t skipTo = 0;
+        m_words.reserve(words.size());
         for (std::size_t i = 0; i < words.size(); ++i) {
             std::size_t const begin = static_cast<std::size_t>(words[i].data() - m_text.data());
             std::size_t const end = begin + words[i].size();
@@ -262,7 +267,7 @@ private:
         word.printed = printed;
         std::string lower = text::lowerCase(printed);
         if (lower.size() > 2 && lower.substr(lower.size() - 2) == "'s") lower.resize(lower.size() - 2);
-        if (lower == "cannot" || lower == "can't") {
+        if (isOneOf(lower, {"cannot", "can't"})) {
             word.plain = word.token.key = "can";
             m_words.push_back(word);
             lower = "not";
@@ -301,11 +306,11 @@ private:
 
     static std::string wordKey(std::string const& lower) {
         if (!text::isAscii(lower)) return lower;
-        if (lower == "are" || lower == "is") return "is";
-        if (lower == "has" || lower == "have") return "have";
+        if (isOneOf(lower, {"are", "is"})) return "is";
+        if (isOneOf(lower, {"has", "have"})) return "have";
         std::string const spelled = text::unifiedSpelling(lower);
         // One cell or several is no noise.
-        bool const counted = lower == "cells" || lower == "batteries" || lower == "fets";
+        bool const counted = isOneOf(lower, {"cells", "batteries", "fets"});
         std::string_view const stem = counted ? std::string_view(spelled) : text::singular(spelled);
         return std::string(commonWord(stem));
     }
@@ -358,7 +363,7 @@ private:
         for (std::size_t i = 0; i < m_words.size(); ++i) {
             dropNoteMark(i);
             if (i + 2 >= m_words.size()) continue;
-            bool const unless = m_words[i].plain == "unless" || m_words[i].plain == "except";
+            bool const unless = isOneOf(m_words[i].plain, {"unless", "except"});
             auto const isSaid = [](std::string_view word) { return word == "specified" || word == "noted" || word == "stated" || word == "indicated" || word == "mentioned" || word == "where"; };
             std::string const& second = m_words[i + 1].plain;
             std::string const& third = m_words[i + 2].plain;
@@ -458,10 +463,9 @@ private:
                 if (word.token.key == "≤") say(Meaning::AtMost);
                 if (word.token.key == "≥") say(Meaning::AtLeast);
             }
-            bool const pinWord = word.plain == "pin" || word.plain == "pins" || word.plain == "terminal" || word.plain == "terminals" || word.plain == "pad" || word.plain == "lead" ||
-                                 word.plain == "引脚" || word.plain == "端子" || word.plain == "管脚";
+            bool const pinWord = isOneOf(word.plain, {"pin", "pins", "terminal", "terminals", "pad", "lead", "引脚", "端子", "管脚"});
             if (pinWord || word.token.kind == Kind::Pin) m_sentence.speaksOfPins = true;
-            if (word.plain == "output" || word.plain == "outputs") m_sentence.speaksOfOutput = true;
+            if (isOneOf(word.plain, {"output", "outputs"})) m_sentence.speaksOfOutput = true;
         }
     }
 
