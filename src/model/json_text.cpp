@@ -56,6 +56,7 @@ public:
             case Json::value_t::number_integer: writeInteger(json.get<std::int64_t>()); break;
             case Json::value_t::number_unsigned: writeInteger(json.get<std::uint64_t>()); break;
             case Json::value_t::number_float: writeFloat(json.get<double>()); break;
+            case Json::value_t::null: m_text += "null"; break;
             default: m_text += json.dump(); break;
         }
     }
