@@ -187,6 +187,9 @@ ResultDialog::ResultDialog(RecordPointer read, QWidget* parent)
     m_limit->setAccessibleName(tr("Limit that the values are held against"));
     m_wholeLimit->setTextFormat(Qt::PlainText);
     m_wholeLimit->setWordWrap(true);
+    m_wholeLimit->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_wholeLimit->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    m_wholeLimit->setMinimumHeight(QFontMetrics(font()).lineSpacing() * kTextLines);  // a form gives a wrapped label one line too few
     m_wholeLimit->setTextInteractionFlags(Qt::TextSelectableByMouse);
     form()->addRow(tr("&Test"), m_test);
     form()->addRow(tr("&Limit"), m_limit);

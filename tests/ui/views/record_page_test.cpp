@@ -165,9 +165,14 @@ TEST_F(RecordPageOfDemoPair, ALimitOfTheCellIsChosenWithItsUnit) {
     EXPECT_EQ(dialog.result().unit, "mJ") << "what was typed stays";
     dialog.show();
     EXPECT_GE(limit->width(), named<QLineEdit>(dialog, "Values")->width()) << "a limit that nobody can read is none";
-    bool whole = false;
-    for (auto* label : dialog.findChildren<QLabel*>()) whole = whole || (label->isVisible() && label->text() == limit->currentText());
-    EXPECT_TRUE(whole);
+    for (auto* label : dialog.findChildren<QLabel*>()) {
+        if (label->text() != limit->currentText()) continue;
+        EXPECT_TRUE(label->isVisible());
+        EXPECT_GE(label->width(), limit->width());
+        EXPECT_GE(label->height(), label->heightForWidth(label->width()));
+        return;
+    }
+    ADD_FAILURE() << "the limit does not stand whole anywhere";
 }
 
 TEST_F(RecordPageOfDemoPair, NothingIsDecidedInASupersededRecord) {
