@@ -225,25 +225,33 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
 
     if (titles >= 2) {
         std::vector<Points> more;
+        auto part = [&](Run const& left, Run const& right) {
+            Points const from = left.piece.box.x1;
+            Points const to = right.piece.box.x0;
+            if (to - from < kTitleGap * fontHeight) return;
+            auto const between = [&](Points x) { return x > left.piece.box.centre().x && x < right.piece.box.centre().x; };
+            if (std::any_of(cuts.begin(), cuts.end(), between) || std::any_of(more.begin(), more.end(), between)) return;
+            std::size_t best = slot(from);
+            Points const middle = (from + to) / 2;
+            for (std::size_t s = slot(from); s <= slot(to); ++s) {
+                auto const distance = [&](std::size_t at) { return std::abs(x0 + static_cast<Points>(at) - middle); };
+                if (cover[s] < cover[best] || (cover[s] == cover[best] && distance(s) < distance(best))) best = s;
+            }
+            more.push_back(x0 + static_cast<Points>(best));
+        };
+        Run const* lastUnit = nullptr;
+        Run const* lastLimit = nullptr;
         for (std::size_t i = 0; i < headLines; ++i) {
-            for (std::size_t k = 1; k < runsOf[i].size(); ++k) {
-                auto const& left = runs[runsOf[i][k - 1]];
-                auto const& right = runs[runsOf[i][k]];
-                if (left.title == ColumnTitle::None || right.title == ColumnTitle::None) continue;
-                Points const from = left.piece.box.x1;
-                Points const to = right.piece.box.x0;
-                if (to - from < kTitleGap * fontHeight) continue;
-                auto const between = [&](Points x) { return x > left.piece.box.centre().x && x < right.piece.box.centre().x; };
-                if (std::any_of(cuts.begin(), cuts.end(), between) || std::any_of(more.begin(), more.end(), between)) continue;
-                std::size_t best = slot(from);
-                Points const middle = (from + to) / 2;
-                for (std::size_t s = slot(from); s <= slot(to); ++s) {
-                    auto const distance = [&](std::size_t at) { return std::abs(x0 + static_cast<Points>(at) - middle); };
-                    if (cover[s] < cover[best] || (cover[s] == cover[best] && distance(s) < distance(best))) best = s;
-                }
-                more.push_back(x0 + static_cast<Points>(best));
+            for (std::size_t k = 0; k < runsOf[i].size(); ++k) {
+                auto const& run = runs[runsOf[i][k]];
+                if (k > 0 && runs[runsOf[i][k - 1]].title != ColumnTitle::None && run.title != ColumnTitle::None) part(runs[runsOf[i][k - 1]], run);
+                if (run.title == ColumnTitle::Unit) lastUnit = &run;
+                bool const limit = run.title == ColumnTitle::Min || run.title == ColumnTitle::Typ || run.title == ColumnTitle::Max;
+                if (limit && (lastLimit == nullptr || run.piece.box.x1 > lastLimit->piece.box.x1)) lastLimit = &run;
             }
         }
+        // "Unit" stands higher than the limits where groups stand over them
+        if (lastUnit != nullptr && lastLimit != nullptr && lastLimit->piece.box.x1 < lastUnit->piece.box.x0) part(*lastLimit, *lastUnit);
         cuts.insert(cuts.end(), more.begin(), more.end());
         std::sort(cuts.begin(), cuts.end());
     }

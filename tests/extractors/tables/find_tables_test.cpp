@@ -452,6 +452,28 @@ TEST(FindTables, TitlesBelowATitleOverAllOfThemWithoutRules) {
     EXPECT_EQ(textAt(tables[0], 2, 0), "High level");
 }
 
+TEST(FindTables, AUnitTitleBesideGroupTitlesHasAColumnOfItsOwn) {
+    PageBuilder page;  // "Max" and "Unit" stand on two lines, 4 points apart
+    page.text(40, 100, "Parameter").text(120, 100, "XQ1C").text(212, 100, "XQ1I").text(284, 100, "Unit");
+    for (int g = 0; g < 2; ++g) {
+        float const x = 105 + 92 * static_cast<float>(g);
+        page.text(x, 112, "Min").text(x + 40, 112, "Typ").text(x + 71, 112, "Max");
+    }
+    for (int i = 0; i < 3; ++i) {
+        float const y = 124 + 12 * static_cast<float>(i);
+        page.text(40, y, "Level");
+        for (int g = 0; g < 2; ++g) {
+            float const x = 105 + 92 * static_cast<float>(g);
+            page.text(x, y, "1.0").text(x + 40, y, "2.0").text(x + 71, y, "7.0");
+        }
+        page.text(284, y, "mV");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 8);
+    EXPECT_EQ(textAt(tables[0], tables[0].headRows, 7), "mV");
+}
+
 TEST(FindTables, SymbolAndParameterSetApartAreTwoTitles) {
     PageBuilder page;  // "Symbol Parameter" with a word space between is one
     page.text(40, 100, "Symbol").text(68, 100, "Parameter").text(200, 100, "Min").text(240, 100, "Max").text(280, 100, "Unit");
