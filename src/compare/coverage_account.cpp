@@ -158,7 +158,8 @@ bool isOrderable(model::Parameter const& p) {
     return !temperature || !words.codes.empty();
 }
 
-std::vector<std::string> variantsOf(model::Datasheet const& sheet, std::vector<int> const& unpaired) {
+std::vector<std::string> variantsOf(model::Datasheet const& sheet, std::vector<int> unpaired, std::vector<int> const& otherVariants) {
+    unpaired.insert(unpaired.end(), otherVariants.begin(), otherVariants.end());
     std::set<std::string> all;
     for (auto const& p : sheet.parameters) {
         if (isOrderable(p)) all.insert(p.variant);
@@ -170,8 +171,8 @@ std::vector<std::string> variantsOf(model::Datasheet const& sheet, std::vector<i
 void addVariants(SheetPair const& sheets, ParameterPairing const& pairing, std::vector<Draft>& drafts) {
     std::vector<std::string> reference;
     std::vector<std::string> candidate;
-    if (sheets.options.referenceVariant.empty()) reference = variantsOf(sheets.reference, pairing.onlyReference);
-    if (sheets.options.candidateVariant.empty()) candidate = variantsOf(sheets.candidate, pairing.onlyCandidate);
+    if (sheets.options.referenceVariant.empty()) reference = variantsOf(sheets.reference, pairing.onlyReference, pairing.otherVariantReference);
+    if (sheets.options.candidateVariant.empty()) candidate = variantsOf(sheets.candidate, pairing.onlyCandidate, pairing.otherVariantCandidate);
     add(drafts, kVariantsNotChosen, Relation::NotComparable, Matters::Yes, listSide(reference, 1, {}), listSide(candidate, 1, {}));
 }
 

@@ -523,11 +523,17 @@ private:
             m_result.pairs.push_back({edge.reference, edge.candidate, confidence, doubtful});
             pairedReference[edge.reference] = pairedCandidate[edge.candidate] = 1;
         }
+        // Rows of versions that the other sheet does not cover: listed, and named for choosing.
+        bool const mayList = !m_sheets.oneText() && m_sheets.options.referenceVariant.empty() && m_sheets.options.candidateVariant.empty();
         for (int const i : m_freeReference) {
-            if (pairedReference.find(i) == pairedReference.end()) m_result.onlyReference.push_back(i);
+            if (pairedReference.find(i) != pairedReference.end()) continue;
+            bool const other = mayList && m_naming.isOnlyOfReference(referenceProfile(i).variant);
+            (other ? m_result.otherVariantReference : m_result.onlyReference).push_back(i);
         }
         for (int const j : m_freeCandidate) {
-            if (pairedCandidate.find(j) == pairedCandidate.end()) m_result.onlyCandidate.push_back(j);
+            if (pairedCandidate.find(j) != pairedCandidate.end()) continue;
+            bool const other = mayList && m_naming.isOnlyOfCandidate(candidateProfile(j).variant);
+            (other ? m_result.otherVariantCandidate : m_result.onlyCandidate).push_back(j);
         }
     }
 

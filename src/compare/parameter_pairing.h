@@ -18,7 +18,8 @@ struct ParameterPairing {
     std::vector<ParameterPair> pairs;  // by reference index
     std::vector<int> onlyReference;
     std::vector<int> onlyCandidate;
-    // Rows of orderable versions other than the chosen one: listed, not compared.
+    // Rows of orderable versions other than the chosen one, and where none is chosen, of
+    // those that the other sheet does not cover: listed, not compared.
     std::vector<int> otherVariantReference;
     std::vector<int> otherVariantCandidate;
 };

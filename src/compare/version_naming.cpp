@@ -112,13 +112,13 @@ void VersionNaming::takeNominals(std::string const& setpoint) {
     }
 }
 
-VariantWords VersionNaming::wordsOf(model::Parameter const& row, Naming const& naming) {
-    VariantWords words = variantWords(row.variant);
-    if (row.variant.empty() && naming.ownIsMeant) {
+VariantWords VersionNaming::wordsOf(std::string const& version, Naming const& naming) {
+    VariantWords words = variantWords(version);
+    if (version.empty() && naming.ownIsMeant) {
         words.key = kOwnPart;
         words.codes = naming.own;
     }
-    auto const made = naming.made.find(row.variant);
+    auto const made = naming.made.find(version);
     if (made != naming.made.end()) words.nominals = made->second;
     return words;
 }
@@ -127,6 +127,23 @@ bool VersionNaming::areOthers(VariantWords const& reference, VariantWords const&
     bool const coded = !reference.codes.empty() && !candidate.codes.empty();
     if (m_shared && coded) return !codesMeet(reference.codes, candidate.codes);
     return !reference.nominals.empty() && !candidate.nominals.empty() && reference.nominals != candidate.nominals;
+}
+
+bool VersionNaming::isAlone(VariantWords const& version, Naming const& own, Naming const& other) const {
+    bool const named = !version.codes.empty() || !version.nominals.empty();
+    if (!named || version.key == kOwnPart) return false;
+    auto const meets = [&](VariantWords const& a, VariantWords const& b) { return relateVariants(a, b) == VariantRelation::Same || relateVariants(a, b) == VariantRelation::Shares; };
+    // Some version of the own sheet has a partner, this one has only others.
+    bool anyPair = false;
+    for (auto const& [theirs, unused] : other.nominals) {
+        VariantWords const words = wordsOf(theirs, other);
+        if (words.codes.empty() && words.nominals.empty()) continue;
+        if (!areOthers(version, words)) return false;
+        anyPair = anyPair || std::any_of(own.nominals.begin(), own.nominals.end(), [&](auto const& mine) {
+            return (mine.first.empty() ? own.ownIsMeant || !wordsOf(mine.first, own).nominals.empty() : true) && meets(wordsOf(mine.first, own), words);
+        });
+    }
+    return anyPair;
 }
 
 }  // namespace standin::compare

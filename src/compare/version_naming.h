@@ -30,6 +30,10 @@ public:
     // in both sheets, else by what they are made for.
     [[nodiscard]] bool areOthers(VariantWords const& reference, VariantWords const& candidate) const;
 
+    // The sheets name versions that correspond, and this one has none in the other sheet.
+    [[nodiscard]] bool isOnlyOfReference(VariantWords const& version) const { return isAlone(version, m_reference, m_candidate); }
+    [[nodiscard]] bool isOnlyOfCandidate(VariantWords const& version) const { return isAlone(version, m_candidate, m_reference); }
+
 private:
     // By setpoint (vocabulary id): its typical value, "" where the version has several.
     using Nominals = std::map<std::string, std::string>;
@@ -41,7 +45,9 @@ private:
         std::map<std::string, std::vector<std::string>> made;  // by version: those nominals that tell
     };
     static Naming namingOf(model::Datasheet const& sheet, vocabulary::Vocabulary const& vocabulary);
-    static VariantWords wordsOf(model::Parameter const& row, Naming const& naming);
+    static VariantWords wordsOf(model::Parameter const& row, Naming const& naming) { return wordsOf(row.variant, naming); }
+    static VariantWords wordsOf(std::string const& version, Naming const& naming);
+    [[nodiscard]] bool isAlone(VariantWords const& version, Naming const& own, Naming const& other) const;
     void takeNominals(std::string const& setpoint);
 
     Naming m_reference, m_candidate;

@@ -230,6 +230,19 @@ TEST(ParameterPairing, LeavesVersionsApartThatTheOtherSheetNamesToo) {
     EXPECT_EQ(partners(reference, candidate, chosen), (Partners{{"p2", "p1"}}));
 }
 
+TEST(ParameterPairing, ListsTheRowsOfVersionsThatTheOtherSheetDoesNotCover) {
+    auto row = [](std::string const& variant, std::string const& name) { return RowText{.name = name, .symbol = "VIO", .max = "5", .unit = "mV", .variant = variant}; };
+    RowText const forAll{.name = "Slew rate", .symbol = "SR", .typ = "3", .unit = "V/µs"};
+    Datasheet const r = sheetOf({row("LQ20A", "Offset"), row("LQ20V", "Offset"), forAll}, "QX17");
+    Datasheet const c = sheetOf({row("LQ10A", "Input offset"), row("LQ20A", "Input offset")}, "ZL99");
+    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    ASSERT_EQ(pairing.pairs.size(), 1U);
+    EXPECT_EQ(pairing.otherVariantReference, (std::vector<int>{1}));
+    EXPECT_EQ(pairing.otherVariantCandidate, (std::vector<int>{0}));
+    EXPECT_EQ(pairing.onlyReference, (std::vector<int>{2}));
+    EXPECT_TRUE(pairing.onlyCandidate.empty());
+}
+
 // The sheet of one part against a sheet of several.
 TEST(ParameterPairing, ARowWithoutAVersionIsOfTheSheetsOwnPart) {
     std::vector<RowText> const reference{{.name = "Adjust pin current", .symbol = "IADJ", .typ = "46", .max = "100", .unit = "µA", .canonical = "adjust-pin-current"}};
