@@ -33,8 +33,8 @@ constexpr std::size_t kLongestCondition = 2000;
 // Phrases by which a condition is said to hold for a whole table; they part what
 // stands before them from what stands behind.
 constexpr auto kPhrases = std::to_array<std::string_view>({"unless otherwise specified", "unless otherwise noted", "unless otherwise stated", "unless otherwise indicated",
-                                                           "unless otherwise mentioned", "unless specified otherwise", "unless noted otherwise", "except where noted",
-                                                           "otherwise noted", "otherwise specified", "test conditions", "test condition", "除非另有说明", "除非特别说明",
+                                                           "unless otherwise mentioned", "unless specified otherwise", "unless noted otherwise", "except where noted", "except as noted", "except as stated",
+                                                           "otherwise noted", "otherwise specified", "test conditions", "test condition", "除非另有说明", "除说明外", "除注明外", "除非特别说明",
                                                            "除非另有规定", "如无特殊说明", "特に指定がない限り", "特記なき場合", "wenn nicht anders angegeben"});
 
 std::string withoutPhrases(std::string_view printed) {
@@ -111,6 +111,17 @@ void addMentioned(std::string_view words, std::vector<std::string>& symbols) {
     }
 }
 
+// Chinese and Japanese put words in front of the symbol without a comma ("否则仅指 TA"). A
+// temperature whose symbol says nothing else is the ambient's, as one without a symbol.
+std::string symbolOf(quantity::ConditionPart const& read) {
+    std::string_view symbol = text::trimmed(read.symbol);
+    std::size_t const gap = symbol.rfind(' ');
+    if (gap != std::string_view::npos && text::isCjk(symbol.substr(0, gap)) && text::isAsciiLetter(symbol[gap + 1])) symbol.remove_prefix(gap + 1);
+    std::string key = conditionSymbolKey(symbol);
+    bool const unsaid = read.interval.unit == "degC" && (key == "a" || key == "temp" || key == "temperature" || key == "环境温度" || key == "温度");
+    return unsaid ? "ta" : key;
+}
+
 class Stating {
 public:
     explicit Stating(ConditionMemo& memo) : m_memo(memo) {}
@@ -128,7 +139,7 @@ public:
 private:
     void addQuantity(quantity::ConditionPart const& read, Scope scope) {
         Part part;
-        part.symbol = conditionSymbolKey(read.symbol);
+        part.symbol = symbolOf(read);
         part.interval = read.interval;
         part.bare = isBare(read.text);
         // Only a value is printed ("25 °C"): the unit tells which quantity.

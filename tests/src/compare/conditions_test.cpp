@@ -62,6 +62,10 @@ TEST(Conditions, WordsInTwoWritingsAreNoDifferenceButTheirQuantitiesAre) {
     EXPECT_EQ(relateConditions({"Circuit working", ""}, {"Circuit idle", ""}), ConditionRelation::Unordered);
     EXPECT_EQ(relateConditions({"Circuit working, VDD=3V", ""}, {"电路工作, VDD=4V", ""}), ConditionRelation::Unordered);
     EXPECT_EQ(relateConditions({"Circuit working, VDD=3V", ""}, {"电路工作", ""}), ConditionRelation::OneUnstated);
+    EXPECT_EQ(relateConditions({"except as stated VBT=4.0V RPG=1.5K, charging", ""}, {"除说明外 VBT=4.0V RPG=1.5K，充电模式", ""}), ConditionRelation::Same);
+    EXPECT_EQ(relateConditions({"except as stated VBT=4.0V", ""}, {"除说明外 VBT=4.2V", ""}), ConditionRelation::Unordered);
+    EXPECT_EQ(relateConditions({"", "A=85°C, VDD=5V"}, {"", "否则仅指 TA=85°C, VDD=5V"}), ConditionRelation::Same);
+    EXPECT_EQ(relateConditions({"", "A=85°C, VDD=5V"}, {"", "否则仅指 TA=25°C, VDD=5V"}), ConditionRelation::Unordered);
 }
 
 TEST(Conditions, MirrorWhenExchanged) {
