@@ -46,6 +46,19 @@ SheetNames namesOf(model::Datasheet const& sheet) {
     return names;
 }
 
+void addOrderedParts(SheetNames& names, std::vector<std::string> const& others, model::Datasheet const& sheet) {
+    for (std::string const& part : others) {
+        if (std::find(names.parts.begin(), names.parts.end(), part) != names.parts.end()) continue;
+        bool const ordered = std::any_of(sheet.ordering.begin(), sheet.ordering.end(), [&](model::OrderingLine const& line) {
+            std::string code = text::asciiLower(line.code);
+            code.erase(std::remove_if(code.begin(), code.end(), [](char c) { return c == '-' || c == ' '; }), code.end());
+            return code.compare(0, part.size(), part) == 0;
+        });
+        if (ordered) names.parts.push_back(part);
+    }
+    std::stable_sort(names.parts.begin(), names.parts.end(), [](std::string const& a, std::string const& b) { return a.size() > b.size(); });
+}
+
 std::string withoutSpaces(std::string_view printed) {
     std::string folded = text::foldForComparison(printed);
     folded.erase(std::remove(folded.begin(), folded.end(), ' '), folded.end());
@@ -299,6 +312,11 @@ private:
 
 WordingContext::WordingContext(model::Datasheet const& referenceSheet, model::Datasheet const& candidateSheet)
     : reference(namesOf(referenceSheet)), candidate(namesOf(candidateSheet)) {
+    // A part that the other sheet is about and this one orders too is its own, though its
+    // title does not name it: revisions write "qx2407" and "QX2407".
+    std::vector<std::string> const parts = reference.parts;
+    addOrderedParts(reference, candidate.parts, referenceSheet);
+    addOrderedParts(candidate, parts, candidateSheet);
     // Each sheet's pins are known in the other: "VM" is a pin in both texts.
     std::vector<std::string> const own = reference.pins;
     reference.pins.insert(reference.pins.end(), candidate.pins.begin(), candidate.pins.end());

@@ -154,6 +154,28 @@ TEST(WordingClasses, aHyphenBeforeAUnitSaysNothing) {
     EXPECT_NE(classes("Order the QX17-2V for the lamp.", "Order the QX17 2V for the lamp."), "EDIT ");
 }
 
+TEST(WordingClasses, theCaseOfAPartNumberSaysNothing) {
+    WordingContext const context;
+    auto const classes = [&](char const* reference, char const* candidate) { return shown(classify(reference, candidate, context).classes); };
+    EXPECT_EQ(classes("OUT pin voltage regulation (qx24072)", "OUT pin voltage regulation (QX24072)"), "EDIT ");
+    EXPECT_EQ(classes("Regulation of the qx24073, qx24074", "Regulation of the QX24073, QX24074"), "EDIT ");
+    EXPECT_NE(classes("OUT pin voltage regulation (qx24072)", "OUT pin voltage regulation (QX24073)"), "EDIT ");
+    EXPECT_NE(classes("The resistor is 5 mΩ.", "The resistor is 5 MΩ."), "EDIT ");
+}
+
+// The title of one revision names the parts, that of the other does not; both order them.
+TEST(WordingClasses, aPartThatIsOrderedInBothSheetsIsTheirOwn) {
+    model::Datasheet reference;
+    reference.document.partNumbers = {"SLQX810"};
+    reference.ordering.push_back({"qx24072RR", {}, {}, 1, {}});
+    model::Datasheet candidate;
+    candidate.document.partNumbers = {"QX24072", "QX24073"};
+    candidate.ordering.push_back({"QX24072", {}, {}, 1, {}});
+    WordingContext const context(reference, candidate);
+    EXPECT_TRUE(classify("OUT pin voltage regulation (qx24072)", "OUT pin voltage regulation (QX24072)", context).editorial);
+    EXPECT_EQ(classify("OUT pin voltage regulation (qx24072)", "OUT pin voltage regulation (QX24079)", context).relation, Relation::MeaningChanged);
+}
+
 TEST(WordingClasses, ownNamesAreTheSameWord) {
     model::Datasheet reference;
     reference.document.partNumbers = {"QX7101"};
