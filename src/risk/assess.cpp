@@ -233,8 +233,8 @@ private:
     }
 
     void addWorkedOut() {
-        StatedValues const reference(m_sheets.reference(), m_options.referenceVariant);
-        StatedValues const candidate(m_sheets.candidate(), m_options.candidateVariant);
+        StatedValues const reference(m_sheets.reference(), m_options.referenceVariant, m_sheets.vocabulary());
+        StatedValues const candidate(m_sheets.candidate(), m_options.candidateVariant, m_sheets.vocabulary());
         BothValues const values{.reference = m_comparison.hasReference() ? &reference : nullptr, .candidate = &candidate};
         addDerived(m_comparison, m_sheets, values, m_options.around, m_called);
         addCellChecks(m_comparison, m_sheets, values, m_options.around, m_called);

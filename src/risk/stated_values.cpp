@@ -4,7 +4,6 @@
 #include "risk/stated_values.h"
 
 #include <algorithm>
-#include <array>
 #include <optional>
 #include <set>
 
@@ -57,13 +56,11 @@ Limits limitsOf(Parameter const& row) {
 
 bool absolute(Parameter const& row) { return row.interval && row.interval->relativeTo.empty() && row.interval->factor.empty(); }
 
-// What resistors on the board set within a range ("1.2 V to 37 V") has no tolerance in
-// the sheet: nothing is worked out with the range.
-constexpr auto kSetByTheCircuit = std::to_array<std::string_view>({"output-voltage", "converter-output-voltage", "adjusted-output-voltage"});
 constexpr int kWidestTolerance = 2;  // as a ratio of the bounds
 
-bool isRangeOfSettings(std::string_view canonical, Limits const& limits) {
-    if (std::find(kSetByTheCircuit.begin(), kSetByTheCircuit.end(), canonical) == kSetByTheCircuit.end()) return false;
+// What resistors on the board set within a range ("1.2 V to 37 V") has no tolerance in
+// the sheet: nothing is worked out with the range.
+bool isRangeOfSettings(Limits const& limits) {
     return !limits.typ && limits.lo && limits.hi && limits.lo->sign() > 0 && *limits.hi >= *limits.lo * Decimal(kWidestTolerance);
 }
 
@@ -80,7 +77,7 @@ std::string printedValues(Parameter const& row) {
     return row.unit.empty() ? text : text + " " + row.unit;
 }
 
-StatedValues::StatedValues(model::Datasheet const& sheet, std::string_view variant) : m_sheet(sheet) {
+StatedValues::StatedValues(model::Datasheet const& sheet, std::string_view variant, vocabulary::Vocabulary const& vocabulary) : m_sheet(sheet), m_vocabulary(vocabulary) {
     std::string const chosen = variant.empty() ? std::string() : text::foldKey(variant);
     for (auto const& row : sheet.parameters) {
         if (row.canonical.empty()) continue;
@@ -134,7 +131,8 @@ StatedValue StatedValues::find(std::string_view canonical, Scope scope) const {
         made.why = relative ? "stated relative to a supply only" : "printed without a number that could be used";
         return made;
     }
-    std::erase_if(taken, [&](Row const& row) { return isRangeOfSettings(canonical, row.limits); });
+    auto const* entry = m_vocabulary.find(canonical);
+    if (entry != nullptr && entry->setByCircuit) std::erase_if(taken, [](Row const& row) { return isRangeOfSettings(row.limits); });
     if (taken.empty()) {
         made.why = "stated as a range that the circuit sets";
         return made;

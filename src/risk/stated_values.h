@@ -1,7 +1,7 @@
 // What one sheet states about a parameter, for working with it: the printed rows
 // of one vocabulary id brought together over their conditions.
 //
-//     StatedValues values(sheet, "");
+//     StatedValues values(sheet, "", vocabulary);
 //     auto detection = values.find("overcharge-detect-voltage", Scope::OverTemperature);
 //     detection.limits.hi      // of the row over temperature, of the 25 °C row where no other is printed
 #pragma once
@@ -16,6 +16,7 @@
 #include "model/datasheet.h"
 #include "quantity/dimension.h"
 #include "quantity/limits.h"
+#include "vocabulary/vocabulary.h"
 
 namespace standin::risk {
 
@@ -34,8 +35,8 @@ struct StatedValue {
 
 class StatedValues {
 public:
-    // `variant`: the chosen version as printed, or empty. Both must outlive this.
-    StatedValues(model::Datasheet const& sheet, std::string_view variant);
+    // `variant`: the chosen version as printed, or empty. All must outlive this.
+    StatedValues(model::Datasheet const& sheet, std::string_view variant, vocabulary::Vocabulary const& vocabulary);
 
     // Rows without limits count only where no row of the parameter has any; rows of several
     // versions, of which none was chosen, give nothing; so do values that refer to a node.
@@ -50,6 +51,7 @@ public:
 
 private:
     model::Datasheet const& m_sheet;
+    vocabulary::Vocabulary const& m_vocabulary;
     std::map<std::string_view, std::vector<model::Parameter const*>> m_rows;
 };
 

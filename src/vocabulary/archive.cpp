@@ -179,6 +179,7 @@ void visit(Archive& archive, ParameterEntry& entry) {
     visit(archive, entry.severity);
     visit(archive, entry.bound);
     visit(archive, entry.chargerPin);
+    visit(archive, entry.setByCircuit);
     visitList(archive, entry.hazardWhen);
     visitList(archive, entry.symbols);
 }

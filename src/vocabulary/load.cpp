@@ -219,6 +219,7 @@ void readParameter(json const& object, std::string const& family, Vocabulary::St
         entry.lower = textMember(object, "lower");
         entry.essential = textMember(object, "essential");
         entry.chargerPin = flagOf(object, "charger_pin");
+        entry.setByCircuit = flagOf(object, "set_by_circuit");
         json const& range = listMember(object, "range");
         if (!range.empty()) {
             if (range.size() != 2 || !range[0].is_number() || !range[1].is_number()) {

@@ -60,7 +60,7 @@ struct Fixture {
         auto const board = parseCircuit(json("standin.circuit/1", circuit));
         EXPECT_TRUE(profile) << (profile ? "" : profile.error().message);
         EXPECT_TRUE(board) << (board ? "" : board.error().message);
-        StatedValues const values(sheet, "");
+        StatedValues const values(sheet, "", builtIn());
         return checkPart(values, {.cell = &*profile, .circuit = &*board}, builtIn());
     }
 

@@ -53,7 +53,7 @@ Circuit circuitWith(std::string const& members) { return *parseCircuit(R"({"sche
 WorkedOut workedOut(std::string_view id, model::Datasheet const& sheet, Surroundings const& around) {
     auto const all = builtIn().derived();
     auto const entry = std::find_if(all.begin(), all.end(), [id](auto const& one) { return one.id == id; });
-    StatedValues const values(sheet, "");
+    StatedValues const values(sheet, "", builtIn());
     return workOut(*entry, values, around, scopeFor(*entry, values));
 }
 

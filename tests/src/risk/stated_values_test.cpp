@@ -7,6 +7,11 @@
 namespace standin::risk {
 namespace {
 
+vocabulary::Vocabulary const& builtIn() {
+    static vocabulary::Vocabulary const vocabulary = std::move(*vocabulary::Vocabulary::builtIn());
+    return vocabulary;
+}
+
 std::string textOf(StatedValue const& value) {
     auto const one = [](std::optional<quantity::Decimal> const& bound) { return bound ? bound->toShortString() : std::string("?"); };
     return value.limits.empty() ? value.why : one(value.limits.lo) + " " + one(value.limits.typ) + " " + one(value.limits.hi) + " " + value.unit;
@@ -14,7 +19,7 @@ std::string textOf(StatedValue const& value) {
 
 TEST(StatedValues, TheScopeChoosesTheRow) {
     auto const sheet = sheetOf(protectorRows());
-    StatedValues const values(sheet, "");
+    StatedValues const values(sheet, "", builtIn());
     auto const over = values.find("overcharge-detect-voltage", Scope::OverTemperature);
     EXPECT_EQ(textOf(over), "4.245 4.28 4.315 V");
     EXPECT_TRUE(over.overTemperature);
@@ -46,25 +51,26 @@ TEST(StatedValues, RowsAreBroughtTogether) {
         {"another point of temperature does not count", {{"x", "1", "2", "3"}, {"x", "0", "2", "9", "V", "Ta=85 °C"}}, "1 2 3 V"},
         {"versions are not mixed", {{"x", "1", "2", "3", "V", "", "A"}, {"x", "2", "3", "4", "V", "", "B"}}, "stated for several versions, none of which was selected"},
         {"a range that resistors set is no tolerance", {{"output-voltage", "1.2", "", "37"}}, "stated as a range that the circuit sets"},
+        {"a range of another parameter is", {{"overcharge-detect-voltage", "1.2", "", "37"}}, "1.2 ? 37 V"},
         {"a tolerance of an output is one", {{"output-voltage", "4.8", "", "5.2"}, {"output-voltage", "1.2", "", "37"}}, "4.8 ? 5.2 V"},
         {"a wide threshold stays a threshold", {{"charger-detect-voltage", "0.2", "", "1.2"}}, "0.2 ? 1.2 V"},
         {"no unit to compute with", {{"x", "1", "2", "3", "dB"}}, "stated in dB, which cannot be computed with"},
     };
     for (auto const& one : cases) {
         auto const sheet = sheetOf(one.rows);
-        EXPECT_EQ(textOf(StatedValues(sheet, "").find(one.rows.empty() ? "x" : one.rows.front().canonical, Scope::Room)), one.expected) << one.what;
+        EXPECT_EQ(textOf(StatedValues(sheet, "", builtIn()).find(one.rows.empty() ? "x" : one.rows.front().canonical, Scope::Room)), one.expected) << one.what;
     }
 }
 
 TEST(StatedValues, TheChosenVersionAlone) {
     auto const sheet = sheetOf({{"x", "1", "2", "3", "V", "", "QX-A"}, {"x", "2", "3", "4", "V", "", "QX-B"}});
-    EXPECT_EQ(textOf(StatedValues(sheet, "QXB").find("x", Scope::Room)), "2 3 4 V");
+    EXPECT_EQ(textOf(StatedValues(sheet, "QXB", builtIn()).find("x", Scope::Room)), "2 3 4 V");
 }
 
 TEST(StatedValues, RelativeValuesAreNoNumbers) {
     auto sheet = sheetOf({});
     sheet.parameters.push_back(chargerRating("-28"));
-    StatedValues const values(sheet, "");
+    StatedValues const values(sheet, "", builtIn());
     EXPECT_EQ(textOf(values.find("amr-vm", Scope::Room)), "stated relative to a supply only");
     ASSERT_EQ(values.rows("amr-vm").size(), 1U);
     EXPECT_TRUE(values.rows("unheard-of").empty());
