@@ -188,7 +188,7 @@ private:
         if (entry == nullptr || judged.outcome == Outcome::Better || judged.outcome == Outcome::HarsherComplies) return {};
         bool const range = terms.role == vocabulary::Role::Withstand || terms.role == vocabulary::Role::OperatingRange;
         if (range) return entry->lower.empty() ? entry->higher : entry->lower;
-        if (judged.outcome == Outcome::HazardBoundOpen || judged.outcome == Outcome::OnlyReference || judged.outcome == Outcome::NotComparable ||
+        if (judged.outcome == Outcome::HazardBoundOpen || judged.outcome == Outcome::OnlyReference || judged.outcome == Outcome::NotComparable || judged.outcome == Outcome::SignLost ||
             judged.outcome == Outcome::ConditionsOpen) {
             return terms.bound == vocabulary::Bound::Min ? entry->lower : entry->higher;
         }

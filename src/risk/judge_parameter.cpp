@@ -74,10 +74,29 @@ bool loneNegativeMaximum(Bounds const& bounds) {
     return !bounds.lo && bounds.hi && bounds.hi->sign() < 0;
 }
 
+std::string asciiOf(std::string_view unit) {
+    std::string kept;
+    for (char const c : unit) {
+        if (c != ' ' && static_cast<unsigned char>(c) < 0x80U) kept += c;
+    }
+    return kept;
+}
+
+// "100 m" for "100 mΩ", "5 A" for "5 µA": fonts without Unicode lose such signs. The
+// numbers have to agree, else the unit may be another one.
+bool lacksOnlyASign(model::Parameter const* reference, model::Parameter const* candidate) {
+    if (reference == nullptr || candidate == nullptr || reference->unit == candidate->unit) return false;
+    std::string const r = asciiOf(reference->unit);
+    std::string const c = asciiOf(candidate->unit);
+    bool const lost = r.size() < reference->unit.size() || c.size() < candidate->unit.size();
+    auto const same = [](std::optional<model::Value> const& a, std::optional<model::Value> const& b) { return a.has_value() == b.has_value() && (!a || a->text == b->text); };
+    return lost && r == c && same(reference->min, candidate->min) && same(reference->typ, candidate->typ) && same(reference->max, candidate->max);
+}
+
 class Judging {
 public:
     Judging(Facts const& facts, model::Parameter const* reference, model::Parameter const* candidate, Terms const& terms)
-        : m_facts(facts), m_terms(terms), m_r(boundsOf(reference)), m_c(boundsOf(candidate)) {
+        : m_facts(facts), m_terms(terms), m_r(boundsOf(reference)), m_c(boundsOf(candidate)), m_signLost(facts.relation == Relation::UnitConflict && lacksOnlyASign(reference, candidate)) {
         bool const relative = (reference != nullptr && reference->interval && !reference->interval->relativeTo.empty()) ||
                               (candidate != nullptr && candidate->interval && !candidate->interval->relativeTo.empty());
         if (!relative) {
@@ -151,6 +170,7 @@ private:
     }
 
     Outcome decide() {
+        if (m_signLost) return Outcome::SignLost;
         switch (m_facts.relation) {
             case Relation::OnlyReference: return Outcome::OnlyReference;
             case Relation::OnlyCandidate: return Outcome::OnlyCandidate;
@@ -380,6 +400,7 @@ private:
     Terms m_terms;
     Bounds m_r;
     Bounds m_c;
+    bool m_signLost = false;
     bool m_turned = false;
     bool m_typicalOnly = false;
     std::optional<Distance> m_distance;

@@ -50,6 +50,7 @@ Row rowOf(Outcome outcome) {
         case Outcome::ModeUnstated: return row(kOpenThree, kOpenTwo, kOne, kOne);
         case Outcome::NotEnclosing: return row(kThree, kThree, kTwo, kOne);
         case Outcome::NotEnclosingCharger: return row(kFour, kThree, kTwo, kOne);
+        case Outcome::SignLost: return row(kOpenTwo, kOpenOne, kOpenOne, kOpenOne);
         case Outcome::NotComparable: return row(kOpenThree, kOpenTwo, kOpenOne, kOpenOne);
         case Outcome::Misfit: return row(kFour, kFour, kFour, kFour);
     }

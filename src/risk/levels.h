@@ -35,6 +35,7 @@ enum class Outcome : std::uint8_t {
     ModeUnstated,
     NotEnclosing,        // a rating or operating range that is narrower
     NotEnclosingCharger, // on a pin that a charger stresses
+    SignLost,            // one number, and units that differ by a sign that fonts lose ("m" for "mΩ")
     NotComparable,       // not comparable, unit conflict, conflict in a document, unread
     Misfit,              // pin function on a connected pin, package
 };

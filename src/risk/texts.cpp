@@ -231,6 +231,7 @@ std::string parameterExplanation(model::Finding const& finding, ParameterJudgeme
         case Relation::ConditionsDiffer:
             return joined(fmt::format("{}, but the candidate's values hold under {} and the reference's under {}{}.", both, conditionOf(finding.candidate), conditionOf(finding.reference), possible), check);
         case Relation::UnitConflict:
+            if (judged.outcome == Outcome::SignLost) return joined(both + ": the numbers agree, and a sign of the unit (Ω, µ, °) was not read in one of the sheets.", "Look at both pages");
             if (auto const sheet = sheetWithoutUnit(finding); !sheet.empty()) return joined(fmt::format("{}, and no unit was read in the {}.", both, sheet), "Look at both pages");
             return joined(both + ": the units do not agree, or a prefix was lost or misprinted.", "Look at both pages");
         case Relation::NotComparable: return joined(both + ", which refers to something else.", check.empty() ? std::string_view("Look at both pages") : check);

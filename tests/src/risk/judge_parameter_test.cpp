@@ -138,5 +138,24 @@ TEST(JudgeParameter, TermsWithoutAnEntryComeFromTheKind) {
     EXPECT_EQ(termsOf(&breakdown, model::ParameterKind::Characteristic).role, Role::Floor);
 }
 
+// "100 m" for "100 mΩ": the sign was lost, not the unit changed.
+TEST(JudgeParameter, AUnitThatLostItsSignWeighsLessWhereTheNumbersAgree) {
+    Terms const terms{.role = Role::Cap, .bound = Bound::Max, .severity = model::Severity::Hazard, .chargerPin = false, .polar = false};
+    auto outcome = [&](char const* referenceUnit, char const* referenceMaximum, char const* candidateUnit, char const* candidateMaximum) {
+        auto reference = parameter("", "", referenceMaximum);
+        auto candidate = parameter("", "", candidateMaximum);
+        reference.unit = referenceUnit;
+        candidate.unit = candidateUnit;
+        reference.max = model::Value{referenceMaximum, referenceMaximum, std::nullopt, {}};
+        candidate.max = model::Value{candidateMaximum, candidateMaximum, std::nullopt, {}};
+        return judgeParameter({.relation = Relation::UnitConflict}, &reference, &candidate, terms).outcome;
+    };
+    EXPECT_EQ(outcome("mΩ", "100", "m", "100"), Outcome::SignLost);
+    EXPECT_EQ(outcome("A", "5", "µA", "5"), Outcome::SignLost);
+    EXPECT_EQ(outcome("mΩ", "100", "m", "80"), Outcome::NotComparable);
+    EXPECT_EQ(outcome("mΩ", "100", "mV", "100"), Outcome::NotComparable);
+    EXPECT_EQ(outcome("mA", "5", "A", "5"), Outcome::NotComparable);
+}
+
 }  // namespace
 }  // namespace standin::risk

@@ -35,6 +35,7 @@ TEST(Levels, TheWholeTable) {
         {Outcome::ModeUnstated, {3, true}, {2, true}, {1, false}, {1, false}},
         {Outcome::NotEnclosing, {3, false}, {3, false}, {2, false}, {1, false}},
         {Outcome::NotEnclosingCharger, {4, false}, {3, false}, {2, false}, {1, false}},
+        {Outcome::SignLost, {2, true}, {1, true}, {1, true}, {1, true}},
         {Outcome::NotComparable, {3, true}, {2, true}, {1, true}, {1, true}},
         {Outcome::Misfit, {4, false}, {4, false}, {4, false}, {4, false}},
     };
