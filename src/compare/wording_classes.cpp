@@ -59,6 +59,16 @@ void addOrderedParts(SheetNames& names, std::vector<std::string> const& others, 
     std::stable_sort(names.parts.begin(), names.parts.end(), [](std::string const& a, std::string const& b) { return a.size() > b.size(); });
 }
 
+// "4. Ordering information", "4.1. Ratings": what is numbered, if it reads as a heading.
+std::string_view withoutNumbering(std::string_view printed) {
+    constexpr std::size_t kLongestHeading = 80;
+    std::size_t const end = printed.find_first_not_of("0123456789.");
+    if (end == 0 || end == std::string_view::npos || printed[end] != ' ' || printed[end - 1] != '.' || printed.front() == '.') return printed;
+    std::string_view const heading = text::trimmed(printed.substr(end));
+    bool const reads = !heading.empty() && heading.size() <= kLongestHeading && text::isAsciiLetter(heading.front()) && heading.find_first_of("0123456789") == std::string_view::npos;
+    return reads ? heading : printed;
+}
+
 std::string withoutSpaces(std::string_view printed) {
     std::string folded = text::foldForComparison(printed);
     folded.erase(std::remove(folded.begin(), folded.end(), ' '), folded.end());
@@ -329,6 +339,12 @@ WordingOutcome classify(std::string_view reference, std::string_view candidate, 
     ReadSentence const a = readSentence(reference, context.reference, context.language);
     ReadSentence const b = readSentence(candidate, context.candidate, context.language);
     if (a.tokens == b.tokens || sameButForJoins(a.tokens, b.tokens)) return {Relation::Reworded, {WordingClass::Edit}, true};
+    std::string_view const headingA = withoutNumbering(reference);
+    std::string_view const headingB = withoutNumbering(candidate);
+    bool const numbered = headingA.size() != reference.size() || headingB.size() != candidate.size();
+    if (numbered && readSentence(headingA, context.reference, context.language).tokens == readSentence(headingB, context.candidate, context.language).tokens) {
+        return {Relation::Reworded, {WordingClass::Edit}, true};
+    }
     std::vector<WordingClass> classes = Classifier(a, b).classes();
     if (classes.empty()) return {Relation::Reworded, {WordingClass::Style}, false};
     return {Relation::MeaningChanged, std::move(classes), false};

@@ -176,6 +176,16 @@ TEST(WordingClasses, aPartThatIsOrderedInBothSheetsIsTheirOwn) {
     EXPECT_EQ(classify("OUT pin voltage regulation (qx24072)", "OUT pin voltage regulation (QX24079)", context).relation, Relation::MeaningChanged);
 }
 
+TEST(WordingClasses, theNumberOfAHeadingSaysNothing) {
+    WordingContext const context;
+    auto const classes = [&](char const* reference, char const* candidate) { return shown(classify(reference, candidate, context).classes); };
+    EXPECT_EQ(classes("4. Ordering information", "ORDERING INFORMATION"), "EDIT ");
+    EXPECT_EQ(classes("4.1. Ordering information", "5. Ordering information"), "EDIT ");
+    EXPECT_NE(classes("4.2 V supply", "4.3 V supply"), "EDIT ");
+    EXPECT_NE(classes("4. Cells in series: 2", "5. Cells in series: 3"), "EDIT ");
+    EXPECT_NE(classes("2 cells", "3 cells"), "EDIT ");
+}
+
 TEST(WordingClasses, ownNamesAreTheSameWord) {
     model::Datasheet reference;
     reference.document.partNumbers = {"QX7101"};
