@@ -179,7 +179,7 @@ private:
             if (!heading.kind) return std::nullopt;
             return heading;
         }
-        if (!heading.look && !firstOfBlock) return std::nullopt;
+        if (!heading.look && (!firstOfBlock || startsSmall(heading.title))) return std::nullopt;
         bool const sentence = !heading.title.empty() && (heading.title.back() == '.' || heading.title.back() == ',' || heading.title.back() == ';');
         heading.kind = headingKind(heading.title, heading.look && !sentence ? Look::Heading : Look::Plain);
         // Not set apart: followed by rows of values it names one of them.
@@ -262,6 +262,12 @@ private:
             if (line.box.x0 < margin.first + kAtMargin * line.size || std::abs(centre - (margin.first + margin.second) / 2) < kCentred * page.width) return true;
         }
         return false;
+    }
+
+    // A line that goes on from another: the end of a name in a table, of a sentence.
+    static bool startsSmall(std::string_view title) {
+        std::string_view const stripped = strippedTitle(text::trimmed(title));
+        return !stripped.empty() && stripped.front() >= 'a' && stripped.front() <= 'z';
     }
 
     // Words, not a legend of a figure: "10 ms/div", "VIN = 12 V", "Gnd".

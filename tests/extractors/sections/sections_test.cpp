@@ -138,6 +138,23 @@ TEST(Sections, ACellOfATableIsNoHeading) {
     EXPECT_THAT(titles(findSections(laidOut({page}))), ElementsAre("Electrical Characteristics"));
 }
 
+TEST(Sections, TheEndOfANameInATableIsNoHeading) {
+    PageMaker page(1);
+    page.text(50, 80, "3 Characteristics of the bucket", kTitle);
+    for (int row = 0; row < 3; ++row) {
+        float const y = 120 + 40 * static_cast<float>(row);
+        page.text(50, y, "Current that is drawn during");
+        page.text(50, y + 12, row == 1 ? "operation" : "the rain");
+        for (int column = 0; column < 4; ++column) page.text(260 + 60 * static_cast<float>(column), y + 6, "1.5");
+    }
+    EXPECT_THAT(titles(findSections(laidOut({page}))), ElementsAre("3 Characteristics of the bucket"));
+
+    PageMaker plain(1);
+    plain.text(50, 80, "Operation");
+    addProse(plain, 50, 110, 4);
+    EXPECT_THAT(titles(findSections(laidOut({plain}))), ElementsAre("Operation")) << "a plain line with a capital may be one";
+}
+
 TEST(Sections, PlacesBelongToTheSectionBeforeThemInTheirColumn) {
     PageMaker page(1);
     page.text(50, 100, "Features", kTitle);

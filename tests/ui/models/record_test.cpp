@@ -50,7 +50,9 @@ TEST_F(RecordOfDemoPair, ListsEveryLineThatNeedsADecisionGravestFirst) {
     int listed = 0;
     for (int row = 0; row < model.rowCount(); ++row) {
         listed += lines[model.rowAt(row).line].mustClose ? 1 : 0;
-        if (row > 0) EXPECT_GE(lines[model.rowAt(row - 1).line].severity, lines[model.rowAt(row).line].severity);
+        if (row > 0) {
+            EXPECT_GE(lines[model.rowAt(row - 1).line].severity, lines[model.rowAt(row).line].severity);
+        }
         EXPECT_EQ(model.rowOf(model.rowAt(row).finding), row);
     }
     EXPECT_EQ(listed, mustClose);
