@@ -20,10 +20,13 @@ namespace {
 constexpr std::size_t kStreamCost = 48U << 10U;  // of a compressed stream that stays open
 constexpr int kReadAtOnce = 1 << 16;
 
+// By one filter, without a predictor: below another one the bytes may be any number.
 bool isPlainlyCompressed(Object const& stream) {
     if (stream.getStream()->getKind() != strFlate) return false;
     Dict const& dictionary = *stream.streamGetDict();
-    return dictionary.lookupNF("DecodeParms").isNull() && dictionary.lookupNF("DP").isNull();
+    Object const filter = dictionary.lookup("Filter");
+    bool const one = filter.isName() || (filter.isArray() && filter.arrayGetLength() == 1);
+    return one && dictionary.lookupNF("DecodeParms").isNull() && dictionary.lookupNF("DP").isNull();
 }
 
 }  // namespace
@@ -76,10 +79,16 @@ void KeptObjects::keepFonts(Page& page) {
 // missing makes it search the whole file.
 void KeptObjects::keepFont(Object const& font) {
     if (!font.isDict()) return;
+    keepParts(font);
+    Object const descendants = keep(font.dictLookupNF("DescendantFonts"));
+    if (!descendants.isArray() || descendants.arrayGetLength() == 0) return;
+    Object const descendant = keep(descendants.arrayGetNF(0));
+    if (descendant.isDict()) keepParts(descendant);  // whose own descendants nobody asks for
+}
+
+void KeptObjects::keepParts(Object const& font) {
     for (char const* key : {"Encoding", "ToUnicode", "Widths", "W", "W2", "CIDSystemInfo", "CIDToGIDMap"}) keep(font.dictLookupNF(key));
     keepDescriptor(keep(font.dictLookupNF("FontDescriptor")));
-    Object const descendants = keep(font.dictLookupNF("DescendantFonts"));
-    if (descendants.isArray() && descendants.arrayGetLength() > 0) keepFont(keep(descendants.arrayGetNF(0)));
 }
 
 void KeptObjects::keepDescriptor(Object const& descriptor) {

@@ -43,6 +43,7 @@ private:
     void takeProgram(Object const& part);
     void keepFonts(Page& page);
     void keepFont(Object const& font);
+    void keepParts(Object const& font);
     void keepDescriptor(Object const& descriptor);
     // What `object` refers to, kept unless Poppler complained of it; an object that
     // is no reference comes back as it is.

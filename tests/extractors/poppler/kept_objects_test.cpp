@@ -77,6 +77,30 @@ TEST(KeptObjects, ReadsTheFontsOfEveryPageAlike) {
     }
 }
 
+TEST(KeptObjects, EndsWithFontsThatNameThemselvesOrEachOther) {
+    PdfWriter pdf;
+    // "font N" of the file: numbers are given in order, so the next one is known.
+    int const one = pdf.object("null") + 1;
+    pdf.object(fmt::format("<< /Type /Font /Subtype /Type1 /BaseFont /Lathe /DescendantFonts [{}] >>", reference(one)));
+    pdf.object(fmt::format("<< /Type /Font /Subtype /Type1 /BaseFont /Lathe /DescendantFonts [{}] >>", reference(one + 2)));
+    pdf.object(fmt::format("<< /Type /Font /Subtype /Type1 /BaseFont /Lathe /DescendantFonts [{}] >>", reference(one + 1)));
+    pdf.page({.content = "BT /F8 10 Tf 20 100 Td (A) Tj /F9 10 Tf (B) Tj ET", .fonts = fmt::format("/F8 {} /F9 {}", reference(one), reference(one + 1))});
+    auto const pages = pagesOf(pdf);
+    ASSERT_EQ(pages.size(), 1U);
+    EXPECT_EQ(textOf(pages[0]), "AB");
+}
+
+TEST(KeptObjects, LeavesStackedFiltersToPoppler) {
+    PdfWriter pdf;
+    std::string const inner = deflated(line("8 V"));
+    pdf.page({.contents = reference(pdf.stream("/Filter [/FlateDecode /FlateDecode]", deflated(inner)))});
+    pdf.page({.contents = reference(pdf.stream("/Filter [/FlateDecode]", inner))});
+    auto const pages = pagesOf(pdf);
+    ASSERT_EQ(pages.size(), 2U);
+    EXPECT_EQ(textOf(pages[0]), "8 V");
+    EXPECT_EQ(textOf(pages[1]), "8 V");
+}
+
 TEST(KeptObjects, TellsOfADamagedFontOnEachPage) {
     PdfWriter pdf;
     int const encoding = pdf.object("<< /Type /Encoding /Differences [65 /five ) ] >>");
