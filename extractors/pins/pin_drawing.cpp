@@ -18,6 +18,7 @@ namespace standin::pins {
 
 namespace {
 
+constexpr int kMostTriedAround = 256;  // four sides that may belong together, on a page
 constexpr std::size_t kMostNumbers = 240;  // a page; more is a table or a plot
 constexpr int kLargestNumber = 128;
 constexpr std::size_t kFewestPins = 3;
@@ -160,7 +161,7 @@ private:
 
     // The next side begins where the last one ends, on the other axis.
     bool goAround(std::vector<Chain const*> const& chains, std::vector<Chain const*> sides) {
-        if (sides.size() == 4) return readAround(sides);
+        if (sides.size() == 4) return readAround(sides) || ++m_triedAround >= kMostTriedAround;
         for (auto const* next : chains) {
             if (next->smallest() != sides.back()->largest() + 1 || next->axis == sides.back()->axis || !alikeHigh(*next, *sides.back())) continue;
             auto more = sides;
@@ -191,7 +192,7 @@ private:
                 bool const read = readPackage({{&chains[i], Side::Before}, {&chains[k], Side::Behind}});
                 // Read or not, neither is a package by itself; a lone number proves no second side.
                 if (read || chains[k].numbers.size() > 1) used[i] = used[k] = true;
-                if (read) break;
+                if (used[i]) break;
             }
         }
         for (std::size_t i = 0; i < chains.size(); ++i) {
@@ -223,7 +224,7 @@ private:
         // Every number needs its name; one of many may be left bare (not connected).
         bool const named = bestFound >= kFewestPins && (filled ? bestFound == total : bestFound + total / 8 >= total);
         if (!named || !add(sides, best)) {
-            if (!filled && areEvenSides(sides) && total >= kFewestUnread) m_drawn.unread.push_back({static_cast<int>(total), boxOf(sides)});
+            if (!filled && areEvenSides(sides) && total >= kFewestUnread) addUnread(static_cast<int>(total), boxOf(sides));
             return false;
         }
         for (auto const& side : sides) {
@@ -251,6 +252,11 @@ private:
         return true;
     }
 
+    void addUnread(int leads, model::Rect const& box) {
+        bool const listed = std::any_of(m_drawn.unread.begin(), m_drawn.unread.end(), [&box](auto const& unread) { return overlap(box, unread.box); });
+        if (!listed) m_drawn.unread.push_back({leads, box});
+    }
+
     // Numbers inside a package that was read (of its gates, say) are no package.
     [[nodiscard]] bool overlapsRead(model::Rect const& box) const {
         return std::any_of(m_drawn.packages.begin(), m_drawn.packages.end(), [&box](auto const& pins) { return overlap(box, boxOf(pins)); });
@@ -259,6 +265,7 @@ private:
     model::PageLayout const& m_page;
     std::vector<std::uint32_t> m_numbers;  // words that may number pins
     std::vector<bool> m_taken;             // of all words: numbers of a drawing that was read
+    int m_triedAround = 0;
     DrawnPins m_drawn;
 };
 

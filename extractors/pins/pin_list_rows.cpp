@@ -180,15 +180,14 @@ std::vector<Words> printedLines(model::PageLayout const& page) {
     std::stable_sort(lines.begin(), lines.end(), [](auto const* a, auto const* b) { return a->box.x0 < b->box.x0; });
     std::vector<Words> printed;
     std::vector<model::TextLine> ends;  // box and size of the last line of each
+    bool const few = lines.size() <= kMostLines;
     for (auto const* line : lines) {
-        bool const few = lines.size() <= kMostLines;
-        auto const touches = [line, few](auto const& end) {
-            if (!few) return false;
+        auto const touches = [line](auto const& end) {
             auto const height = std::max(std::min(end.size, line->size), 1.0F);
             auto const gap = line->box.x0 - end.box.x1;
             return gap > -kSameLine * height && gap < kOneLine * height && std::abs(line->box.y1 - end.box.y1) < kSameLine * height;
         };
-        auto const found = std::find_if(ends.begin(), ends.end(), touches);
+        auto const found = few ? std::find_if(ends.begin(), ends.end(), touches) : ends.end();
         auto const at = static_cast<std::size_t>(found - ends.begin());
         if (found == ends.end()) {
             ends.emplace_back();

@@ -46,6 +46,20 @@ TEST(PinDrawing, SeveralVersionsAreToldApartByTheLineBelow) {
     EXPECT_EQ(drawings[1].front().package, "QX2");
 }
 
+TEST(PinDrawing, ADrawingWithoutNamesTakesNoSideOfItsNeighbour) {
+    PageBuilder page;
+    for (int row = 0; row < 4; ++row) {
+        float const y = 100 + 20 * static_cast<float>(row);
+        page.line(60, y, std::to_string(row + 1)).line(100, y, std::to_string(8 - row));
+        page.line(200, y, "A" + std::string(1, static_cast<char>('A' + row))).line(240, y, std::to_string(row + 1));
+        page.line(290, y, std::to_string(8 - row)).line(310, y, "B" + std::string(1, static_cast<char>('A' + row)));
+    }
+    auto const drawn = pinsOfDrawings(page.page());
+    ASSERT_EQ(drawn.packages.size(), 1U);
+    EXPECT_EQ(shown(drawn.packages[0]), (Lines{"1 AA", "2 AB", "3 AC", "4 AD", "5 BD", "6 BC", "7 BB", "8 BA"}));
+    EXPECT_EQ(drawn.unread.size(), 1U);
+}
+
 TEST(PinDrawing, TwoSidesWithNamesInside) {
     PageBuilder page;
     page.line(60, 100, "1").line(80, 100, "IN").line(130, 100, "OUT").line(160, 100, "4");
