@@ -108,7 +108,8 @@ std::string lineText(model::PageLayout const& page, model::TextLine const& line)
 std::string headingAbove(model::Table const& table, model::PageLayout const& page) {
     std::vector<model::TextLine const*> lines;
     for (model::TextLine const& line : page.lines) {
-        bool const above = line.direction == model::Direction::Right && line.wordCount > 0 && line.box.centre().y < table.box.y0;
+        if (line.wordCount == 0 || page.words[line.firstWord].owner == model::Owner::Furniture) continue;
+        bool const above = line.direction == model::Direction::Right && line.box.centre().y < table.box.y0;
         bool const over = model::overlap(line.box.x0, line.box.x1, table.box.x0, table.box.x1) > 0.5F * line.box.width();
         bool const set = line.bold || line.size > kHeadingSize * page.bodySize;
         if (above && over && set && table.box.y0 - line.baseline < kHeadingReach * line.size) lines.push_back(&line);

@@ -181,14 +181,23 @@ std::optional<Slot> RowReader::takeLimit(std::string& name) {
     return limit;
 }
 
+// "(25 °C)" and "(100 mA)" are conditions; a letter in round brackets may be a level or a
+// case ("(H)", "(K)"), and is a unit only where it is one that columns are headed with.
+bool mayBeBracketedUnit(std::string const& unit, char bracket) {
+    constexpr std::string_view kLoneUnits = "VAW";
+    bool const value = unit.find_first_of("0123456789") != std::string::npos && !unit.starts_with("10⁻");
+    if (!isUnitLike(unit) || unit == "1" || value) return false;
+    if (bracket == '[') return true;
+    return !isStrongSymbol(unit) && (unit.size() > 1 || kLoneUnits.find(unit.front()) != std::string_view::npos);
+}
+
 // "Output voltage, V" and "Output voltage [V]": a unit behind the name, where no column holds units.
 std::string RowReader::takeNameUnit(std::string& name) const {
     if (m_plan.has(Unit)) return {};
     std::size_t const open = name.find_last_of("([");
     if (open != std::string::npos && open > 1 && name[open - 1] == ' ' && (name.ends_with("]") || name.ends_with(")"))) {
         std::string unit = name.substr(open + 1, name.size() - open - 2);
-        bool const stated = name[open] == '[' ? isUnitLike(unit) && unit != "1" : isUnitLike(unit) && !isStrongSymbol(unit) && unit != "1";
-        if (stated) {
+        if (mayBeBracketedUnit(unit, name[open])) {
             name = trimmed(std::string_view(name).substr(0, open));
             return unit;
         }

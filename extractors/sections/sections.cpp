@@ -174,9 +174,8 @@ private:
         if (!alone) {
             bool const clear = line.size >= kClearSize * page.bodySize;
             if (!clear && !(line.bold && big)) return std::nullopt;
-            if (isColumnTitle(page, l)) return std::nullopt;
             heading.kind = headingKind(heading.title, Look::Plain);
-            if (!heading.kind) return std::nullopt;
+            if (!heading.kind || isColumnTitle(page, l)) return std::nullopt;
             return heading;
         }
         if (!heading.look && (!firstOfBlock || startsSmall(heading.title))) return std::nullopt;

@@ -69,6 +69,9 @@ struct Centred {
 std::vector<int> partAroundTexts(Centred const& run, std::vector<Points> const& baselines, Points fontHeight) {
     int const count = static_cast<int>(run.texts.size());
     int const rows = static_cast<int>(run.rows.size());
+    constexpr std::size_t kMostTexts = 300;  // more are no names of a table that a page holds
+    constexpr std::size_t kMostRows = 1000;
+    if (run.texts.size() > kMostTexts || run.rows.size() > kMostRows) return {};
     constexpr Points kFar = 1e9F;
     auto const width = static_cast<std::size_t>(rows) + 1;
     auto at = [&](int k, int r) { return static_cast<std::size_t>(k) * width + static_cast<std::size_t>(r); };

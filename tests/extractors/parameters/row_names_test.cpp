@@ -213,8 +213,13 @@ TEST(RowNames, ALimitBehindTheSymbolOfANameSaysWhatSingleValuesAre) {
 }
 
 TEST(RowNames, UnitsInBracketsBehindNamesWhereNoColumnHoldsThem) {
-    auto const rows = rowsOf(handMade({{"Parameter", "Typ", "Max"}, {"Supply current [mA]", "1.2", "1.5"}, {"Hold time (ns)", "5", "9"}, {"All other pins (V)", "1", "2"}}, 1));
-    ASSERT_EQ(rows.size(), 3U);
+    auto const rows = rowsOf(handMade({{"Parameter", "Typ", "Max"}, {"Supply current [mA]", "1.2", "1.5"}, {"Hold time (ns)", "5", "9"}, {"All other pins (V)", "1", "2"},
+                                        {"Drain current (100 °C)", "3.2", "4"}, {"Output voltage (H)", "4", "5"}}, 1));
+    ASSERT_EQ(rows.size(), 5U);
+    EXPECT_EQ(rows[3].unit, "");
+    EXPECT_NE((rows[3].name + rows[3].condition).find("100 °C"), std::string::npos) << "a condition is no unit, and stays";
+    EXPECT_EQ(rows[4].unit, "");
+    EXPECT_EQ(rows[4].name, "Output voltage (H)");
     EXPECT_EQ(line(rows[0]), "|Supply current|||1.2|1.5|mA");
     EXPECT_EQ(line(rows[1]), "|Hold time|||5|9|ns");
     EXPECT_EQ(rows[2].name, "All other pins");
