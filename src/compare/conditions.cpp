@@ -94,10 +94,11 @@ bool isGroundAtZero(Part const& part) {
     return value && value->isZero();
 }
 
-// No unit behind the last digit: "VDD = 5", not "VDD = 5 V".
+// No unit anywhere behind the symbol: "VDD = 5", not "VDD = 5 V" nor "VDD = 5 V (Note 1)".
 bool isBare(std::string_view printed) {
-    std::size_t const digit = printed.find_last_of("0123456789");
-    return digit != std::string_view::npos && printed.find_first_not_of(" )", digit + 1) == std::string_view::npos;
+    std::size_t const sign = printed.find_last_of("=<>");
+    std::string_view const behind = sign == std::string_view::npos ? printed : printed.substr(sign + 1);
+    return !behind.empty() && behind.find_first_not_of("0123456789.,+-/ ()") == std::string_view::npos;
 }
 
 // Symbols that words say something about: "TA = Tlow to Thigh" settles the temperature.
@@ -121,6 +122,8 @@ std::string symbolOf(quantity::ConditionPart const& read) {
     bool const unsaid = read.interval.unit == "degC" && (key == "a" || key == "temp" || key == "temperature" || key == "环境温度" || key == "温度");
     return unsaid ? "ta" : key;
 }
+
+bool isPoint(model::Interval const& interval) { return interval.typ && !interval.lo && !interval.hi; }
 
 class Stating {
 public:
@@ -150,8 +153,10 @@ private:
             bool const settled = std::any_of(m_parts.begin(), own, [&](Part const& other) { return other.symbol == part.symbol; }) ||
                                  std::find(m_mentioned.begin(), m_mentioned.end(), part.symbol) != m_mentioned.end();
             if (settled) return;
+            // "VCC = 5 V" of the title and "VCC = 30 V" of a heading within: the later one
+            // holds. A range goes on holding beside a remark on typical values.
             auto const earlier = std::find_if(own, m_parts.end(), [&](Part const& other) { return other.symbol == part.symbol; });
-            if (earlier != m_parts.end()) {
+            if (earlier != m_parts.end() && isPoint(earlier->interval) && isPoint(part.interval)) {
                 *earlier = std::move(part);
                 return;
             }
@@ -160,16 +165,10 @@ private:
     }
 
     void addWords(std::string const& printed, Scope scope) {
-        if (scope == Scope::Table) {
-            // What is said for a whole table in words is compared where it stands; what it
-            // says of a quantity holds instead of what the table begins with.
-            std::vector<std::string> said;
-            addMentioned(printed, said);
-            auto const own = m_parts.begin() + static_cast<std::ptrdiff_t>(m_ownCount);
-            m_parts.erase(std::remove_if(own, m_parts.end(), [&](Part const& part) { return std::find(said.begin(), said.end(), part.symbol) != said.end(); }), m_parts.end());
-            return;
-        }
-        addMentioned(printed, m_mentioned);
+        // What is said for a whole table in words is compared where it stands.
+        if (scope == Scope::Table) return;
+        // "TA = Tlow to Thigh" leaves it to the table to say which these are.
+        if (printed.find_first_of("0123456789") != std::string::npos) addMentioned(printed, m_mentioned);
         Part part;
         part.words = listedValues(printed);
         if (part.words.empty()) part.words = text::foldKey(printed);
@@ -232,7 +231,8 @@ ConditionRelation relateParts(Part const& reference, Part const& candidate) {
     model::Interval const& bare = reference.bare ? reference.interval : candidate.interval;
     model::Interval const& full = reference.bare ? candidate.interval : reference.interval;
     for (int const power : {0, -12, -9, -6, -3, 3, 6}) {
-        if (relateIntervals(scaled(full, 0, full.unit), scaled(bare, power, full.unit)) == ConditionRelation::Same) return ConditionRelation::Same;
+        if (relateIntervals(scaled(full, 0, full.unit), scaled(bare, power, full.unit)) != ConditionRelation::Same) continue;
+        return power == 0 ? ConditionRelation::Same : ConditionRelation::OneUnstated;  // the prefix is not printed
     }
     return asRead;
 }
@@ -298,7 +298,8 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
                 case ConditionRelation::Harsher: harsher = true; break;
                 case ConditionRelation::Milder: milder = true; break;
                 case ConditionRelation::Unordered: unordered = true; break;
-                default: break;
+                case ConditionRelation::OneUnstated: referenceAlone = true; break;
+                case ConditionRelation::Same: break;
             }
         }
         if (found || isRoomTemperature(part)) continue;

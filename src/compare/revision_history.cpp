@@ -133,6 +133,7 @@ Cleaned cleaned(std::string_view printed) {
 // "7,10,12" of a column of pages; 0: the cell is something else.
 int firstPage(std::string_view cell) {
     cell = trimmed(cell);
+    if (dateNumber(cell) != 0) return 0;
     if (cell.find_first_not_of("0123456789,;-& ") != std::string_view::npos) return 0;
     return pageNumber(cell.substr(0, cell.find_first_of(",;-& ")));
 }

@@ -90,7 +90,7 @@ std::optional<RevisionKey> revisionKey(std::string_view label) {
         if (isAsciiLetter(label[i])) {
             int value = 0;
             key.letters = key.letters || i == 0;
-            for (; i < label.size() && isAsciiLetter(label[i]); ++i) value = value * 27 + (label[i] | 0x20) - 'a' + 1;
+            for (; i < label.size() && isAsciiLetter(label[i]) && value < 100000; ++i) value = value * 27 + (label[i] | 0x20) - 'a' + 1;
             key.numbers.push_back(value);
         } else if (isAsciiDigit(label[i])) {
             int value = 0;

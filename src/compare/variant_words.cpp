@@ -8,6 +8,7 @@
 #include <charconv>
 #include <utility>
 
+#include "quantity/unit.h"
 #include "text/fold.h"
 #include "text/utf8.h"
 
@@ -76,6 +77,14 @@ VariantWords variantWords(std::string_view printed) {
             letter = letter || isLetter(all[end]);
             digit = digit || text::isAsciiDigit(all[end]);
             ++end;
+        }
+        // "5V", "3.3V" is how much of something, as "5 V" is.
+        std::string_view const word = all.substr(at, end - at);
+        std::size_t const figures = std::min(word.find_first_not_of("0123456789."), word.size());
+        if (digit && letter && figures > 0 && quantity::parseUnit(word.substr(figures))) {
+            words.numbers.emplace_back(word.substr(0, figures));
+            at = end;
+            continue;
         }
         if (digit && letter) words.codes.emplace_back(all.substr(at, end - at));
         if (digit && !letter) words.numbers.push_back((at > 0 && all[at - 1] == '-' ? "-" : "") + std::string(all.substr(at, end - at)));

@@ -1,5 +1,6 @@
-// A code counts only where another table of the sheet has another code of the same
-// stem in its title: standards, packages and the part itself stand in titles too.
+// A code counts only where it has the stem of a part number of the sheet, and another
+// table another code of that stem in its title: standards ("IEC61000-4-2"), packages
+// ("SOT-23") and the part itself stand in titles too.
 //
 // Tested by tests/src/compare/version_titles_test.cpp.
 #include "compare/version_titles.h"
@@ -40,6 +41,12 @@ std::vector<std::string> codesOf(std::string_view title) {
 
 bool areOfOneFamily(std::string_view a, std::string_view b) { return a != b && a.substr(0, kStem) == b.substr(0, kStem); }
 
+bool isOfThePart(std::string_view code, model::Datasheet const& sheet) {
+    auto const stem = text::asciiLower(code.substr(0, kStem));
+    auto const& parts = sheet.document.partNumbers;
+    return std::any_of(parts.begin(), parts.end(), [&](std::string const& part) { return text::asciiLower(std::string_view(part).substr(0, kStem)) == stem; });
+}
+
 }  // namespace
 
 std::vector<std::string> versionsInTitles(model::Datasheet const& sheet) {
@@ -63,7 +70,7 @@ std::vector<std::string> versionsInTitles(model::Datasheet const& sheet) {
         std::string version;
         auto const codes = codesOfTable.find(parameter.table);
         for (auto const& code : codes == codesOfTable.end() ? std::vector<std::string>() : codes->second) {
-            if (std::none_of(all.begin(), all.end(), [&](std::string const& other) { return areOfOneFamily(code, other); })) continue;
+            if (!isOfThePart(code, sheet) || std::none_of(all.begin(), all.end(), [&](std::string const& other) { return areOfOneFamily(code, other); })) continue;
             version += (version.empty() ? "" : ", ") + code;
         }
         versions.push_back(std::move(version));

@@ -34,12 +34,21 @@ Case const kCases[] = {
     {{"VCC=4.5", ""}, {"VCC=5.5 V", ""}, ConditionRelation::Unordered},
     {{"", "GND=0V, Ta=25°C"}, {"", ""}, ConditionRelation::Same},
     {{"", "GND=0V, Ta=25°C"}, {"", "GND=7V, Ta=25°C"}, ConditionRelation::OneUnstated},
-    {{"IO=20 µA", ""}, {"IO=20", ""}, ConditionRelation::Same},
+    // Which thousand of the unit is meant is printed in one only.
+    {{"IO=20 µA", ""}, {"IO=20", ""}, ConditionRelation::OneUnstated},
+    {{"RL=1", ""}, {"RL=1 MΩ", ""}, ConditionRelation::OneUnstated},
+    {{"IO=10 mA (Note 1)", ""}, {"IO=10 A", ""}, ConditionRelation::Unordered},
+    {{"VDD=3.5 V (Note 1)", ""}, {"VDD=3.5 mV", ""}, ConditionRelation::Unordered},
     {{"IO=20 µA", ""}, {"IO=25", ""}, ConditionRelation::Unordered},
-    {{"|IO| < 1.0 µA", ""}, {"|IO| = <1", ""}, ConditionRelation::Same},
+    {{"|IO| < 1.0 µA", ""}, {"|IO| = <1", ""}, ConditionRelation::OneUnstated},
     // A heading within the table says it anew.
     {{"", "VCC=5V, VCC=30V"}, {"VCC=30V", ""}, ConditionRelation::Same},
     {{"", "IO=0.5A, VI=9V, 10mA ≤ IO ≤ IMAX"}, {"IO=10mA to IMAX", "IO=0.5A, VI=9V"}, ConditionRelation::OneUnstated},
+    // Beside a remark on typical values the range of the table goes on holding.
+    {{"", "TA=-40°C to 85°C, unless otherwise noted. Typical values are at TA=25°C"}, {"", "TA=25°C"}, ConditionRelation::Milder},
+    {{"", "VDD≥2.7V, VDD≤5.5V"}, {"", "VDD≥4.5V, VDD≤5.5V"}, ConditionRelation::Milder},
+    // What Tlow and Thigh are stands in the table.
+    {{"TA=Tlow to Thigh", "TA=-40°C to 125°C"}, {"TA=Tlow to Thigh", "TA=0°C to 70°C"}, ConditionRelation::Milder},
     // Words of the line settle what the table says of the same quantity.
     {{"10mA ≤ IO ≤ IMAX", "IO=0.5A, VI=9V"}, {"10mA ≤ IO ≤ IMAX", "VI=9V"}, ConditionRelation::Same},
     // One list of values, however it is put.

@@ -14,6 +14,7 @@ TEST(IsOtherVariant, KeepsRowsThatHoldForTheChosenOne) {
     Case const cases[] = {
         {"", "XQ20B", false},        {"XQ20B", "", false},       {"XQ20B", "XQ20B", false},      {"XQ20A, XQ20B", "XQ20B", false},
         {"xq20-b", "XQ20B", false},  {"XQ20", "XQ20-B5", false}, {"XQ20A", "XQ20B", true},       {"XQ21A, XQ21C", "XQ20B", true},
+        {"XQ20A, XQ20B", "XQ20A-TR", false}, {"XQ20B, XQ20C", "XQ20A-TR", true},
     };
     for (auto const& c : cases) EXPECT_EQ(isOtherVariant(c.printed, c.chosen), c.other) << c.printed << " / " << c.chosen;
 }

@@ -31,6 +31,7 @@ TEST(VersionTitles, NameNoneWhereEveryTableHasTheSame) { EXPECT_EQ(versionsOf({"
 
 TEST(VersionTitles, TakeNoStandardPackageOrConditionForAVersion) {
     EXPECT_EQ(versionsOf({"Limiting values (IEC 60134)", "Thermal data, RV20", "Characteristics (QX7805 at VI = 10 V)", "Table 12"}), (Versions{"", "", "", ""}));
+    EXPECT_EQ(versionsOf({"Limits SOT-23", "Limits SOT-89", "Surge IEC61000-4-2", "Surge IEC61000-4-5"}), (Versions{"", "", "", ""}));
 }
 
 TEST(VersionTitles, MayStandInTheHeadingOfTheSection) {
