@@ -88,7 +88,7 @@ bool lacksOnlyASign(model::Parameter const* reference, model::Parameter const* c
     if (reference == nullptr || candidate == nullptr || reference->unit == candidate->unit) return false;
     std::string const r = asciiOf(reference->unit);
     std::string const c = asciiOf(candidate->unit);
-    bool const lost = r.size() < reference->unit.size() || c.size() < candidate->unit.size();
+    bool const lost = (r == reference->unit && c.size() < candidate->unit.size()) || (c == candidate->unit && r.size() < reference->unit.size());
     auto const same = [](std::optional<model::Value> const& a, std::optional<model::Value> const& b) { return a.has_value() == b.has_value() && (!a || a->text == b->text); };
     return lost && r == c && same(reference->min, candidate->min) && same(reference->typ, candidate->typ) && same(reference->max, candidate->max);
 }
