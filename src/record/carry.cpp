@@ -43,6 +43,7 @@ std::vector<NotCarried> lapsedIn(Record const& record, model::Comparison const& 
 }
 
 Result<CarriedOver> openFrom(Record const& earlier, Opened opened, Moment const& moment) {
+    if (auto const goesOn = mayGoOn(earlier, stateOf(earlier)); !goesOn) return tl::unexpected(goesOn.error());
     opened.predecessor = Predecessor{earlier.root(), earlier.head().hash, static_cast<std::int64_t>(earlier.entries.size())};
     CarriedOver made;
     made.lapsed = lapsedIn(earlier, opened.comparison);

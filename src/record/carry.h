@@ -24,7 +24,8 @@ struct CarriedOver {
 
 // Opens a record that follows `earlier`. A line's decisions in force are carried
 // where a finding with the same id was found again, no graver than before, and
-// the rules allow the decision on it.
+// the rules allow the decision on it. Refused where `earlier` is superseded: its
+// decisions go on in the record that took its place.
 [[nodiscard]] model::Result<CarriedOver> openFrom(Record const& earlier, Opened opened, Moment const& moment);
 
 // Opens a record that follows `earlier`, or the first one where that is null.

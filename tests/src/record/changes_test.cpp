@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "record/carry.h"
 #include "src/record/sample_record.h"
 
 namespace standin::record {
@@ -76,6 +77,7 @@ TEST(WithSupersession, NamesTheOtherRecordAndEndsThisOne) {
     result.unit = "V";
     EXPECT_THAT(withDecision(*ended, decision('6', Disposition::Accepted), Stance::Own, at(41, ashdown())).error().message, HasSubstr("superseded by the record S-18"));
     EXPECT_THAT(withResult(*ended, result, at(41, ashdown())).error().message, HasSubstr("superseded"));
+    EXPECT_THAT(openFrom(*ended, sampleOpened(), at(42, corvin())).error().message, HasSubstr("superseded by the record S-18")) << "its decisions go on in that one";
     EXPECT_THAT(withSignature(*ended, Role::Reviewer, "", at(41, ashdown())).error().message, HasSubstr("superseded"));
     EXPECT_THAT(withSupersession(*ended, next, "Once more.", at(41, ashdown())).error().message, HasSubstr("superseded"));
     EXPECT_TRUE(withDistribution(*ended, givenTo("Stores"), at(41, ashdown())));
