@@ -2,7 +2,9 @@
 #include "ui/views/appearance.h"
 
 #include <QApplication>
-#include <QStyleFactory>
+#include <QPainter>
+#include <QProxyStyle>
+#include <QStyleOption>
 
 namespace standin::ui {
 
@@ -57,13 +59,29 @@ QPalette paletteOf(Colours const& c) {
 
 bool isDark(QPalette const& palette) { return palette.color(QPalette::Base).lightness() < 128; }
 
+// Fusion draws the outline of a check box darker than the window: on a dark one nobody sees it.
+class DeskStyle : public QProxyStyle {
+public:
+    DeskStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
+
+    void drawPrimitive(PrimitiveElement element, QStyleOption const* option, QPainter* painter, QWidget const* widget) const override {
+        QProxyStyle::drawPrimitive(element, option, painter, widget);
+        if (element != PE_IndicatorCheckBox && element != PE_IndicatorItemViewItemCheck) return;
+        painter->save();
+        painter->setPen(QPen(coloursFor(option->palette).soft, 1));
+        painter->setBrush(Qt::NoBrush);
+        painter->drawRect(option->rect.adjusted(0, 0, -1, -1));
+        painter->restore();
+    }
+};
+
 }  // namespace
 
 void applyAppearance(Appearance appearance) {
     // The palette that the desktop gave, before ours was set.
     static bool const systemIsDark = isDark(QGuiApplication::palette());
     bool const dark = appearance == Appearance::Dark || (appearance == Appearance::AsSystem && systemIsDark);
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new DeskStyle);  // the application's from here on
     QApplication::setPalette(paletteOf(dark ? kDark : kLight));
 }
 

@@ -4,8 +4,12 @@
 #include <cmath>
 #include <set>
 
+#include <QCheckBox>
 #include <QImage>
 #include <QPainter>
+#include <QPixmap>
+#include <QStyle>
+#include <QStyleOptionButton>
 
 #include <gtest/gtest.h>
 
@@ -31,6 +35,22 @@ QPalette paletteWithBase(QColor const& base) {
     QPalette palette;
     palette.setColor(QPalette::Base, base);
     return palette;
+}
+
+TEST(Appearance, AnEmptyCheckBoxIsSeen) {
+    constexpr double kEnough = 3;  // of a shape, WCAG AA
+    for (auto const appearance : {Appearance::Light, Appearance::Dark}) {
+        applyAppearance(appearance);
+        QCheckBox box;
+        box.resize(box.sizeHint());
+        QStyleOptionButton option;
+        option.initFrom(&box);
+        auto const indicator = box.style()->subElementRect(QStyle::SE_CheckBoxIndicator, &option, &box);
+        auto const image = box.grab(indicator).toImage();
+        QColor const edge = image.pixelColor(image.width() / 2, 0);
+        EXPECT_GE(contrast(edge, coloursFor(box.palette()).ground), kEnough) << "appearance " << static_cast<int>(appearance);
+    }
+    applyAppearance(Appearance::Light);
 }
 
 TEST(Appearance, EveryTextCanBeReadOnEveryGround) {
