@@ -305,6 +305,7 @@ private:
         }
         if (!label.empty()) begin(std::move(label), {}, line);
         if (m_entries.empty()) return;
+        m_inRows = true;
         int page = 0;
         for (auto const& [column, text] : line.cells) {
             if (column != at.revision && column != at.statements && page == 0) page = firstPage(text);
@@ -339,7 +340,12 @@ private:
             if (!more.text.empty()) clean.text += (clean.text.empty() ? "" : " ") + more.text;
             if (clean.page == 0) clean.page = more.page;
         }
-        if (takeHead(line, clean) || m_entries.empty()) return;
+        if (takeHead(line, clean)) {
+            m_inRows = false;
+            return;
+        }
+        // Below a table of revisions: the maker's address, "a later issue takes its place".
+        if (m_entries.empty() || (m_inRows && !clean.bullet)) return;
         auto& statements = m_entries.back().statements;
         bool const continues = m_bullets && !clean.bullet && !statements.empty();
         if (continues) {
@@ -380,6 +386,7 @@ private:
     std::vector<TokenKeys> m_from, m_to, m_first;
     std::vector<HistoryEntry> m_entries;
     bool m_bullets = false;  // of the entry at hand
+    bool m_inRows = false;  // the last entry stands in a row of a table
 };
 
 }  // namespace

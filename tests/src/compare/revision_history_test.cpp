@@ -66,6 +66,15 @@ TEST(RevisionHistory, AColumnOfPagesTellsWhereToLook) {
     EXPECT_EQ(entries[1].statements[1].page, 9);
 }
 
+TEST(RevisionHistory, WhatStandsBelowItsTableIsNoStatement) {
+    auto sheet = sheetWith({{"Revision", "Date", "Change"}, {"A", "2018-02-19", "First issue"}, {"B", "2022-06-14", "Lamp current 5 mA (was 7 mA)."}});
+    sheet.sentence("A later issue of this sheet takes the place of this one.").sentence("Quarry Lamps, Phone 0555 0142.");
+    auto const entries = readHistory(sheet.build(), words());
+    ASSERT_EQ(entries.size(), 2U);
+    EXPECT_EQ(textsOf(entries[1]), (Texts{"Lamp current 5 mA (was 7 mA)."}));
+    EXPECT_EQ(entries[1].statements[0].page, 0) << "a date is no page";
+}
+
 TEST(RevisionHistory, ARowWithoutARevisionGoesOnWithTheOneBefore) {
     auto const entries = readHistory(sheetWith({{"Document", "Release date", "Status"},
                                                 {"QX17 v.4", "20150126", "Product"},
