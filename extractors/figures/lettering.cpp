@@ -55,15 +55,6 @@ bool isNumberOfCaption(std::string_view text) {
 
 }  // namespace
 
-std::string textOf(model::PageLayout const& page, model::TextLine const& line) {
-    std::string text;
-    for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) {
-        if (!text.empty() && page.words[w].spaceBefore) text += ' ';
-        text += page.words[w].text;
-    }
-    return text;
-}
-
 bool beginsCaption(std::string_view text) {
     text = text::trimmed(text);
     if (text.starts_with('<')) text.remove_prefix(1);
@@ -101,7 +92,7 @@ std::vector<LineUse> usesOfLines(model::PageLayout const& page, std::span<model:
         bool const title = page.bodySize > 0 && line.size >= kTitleSize * page.bodySize && line.direction == model::Direction::Right;
         if (taken) uses[l] = LineUse::Owned;
         else if (title && uses[l] == LineUse::Free) uses[l] = LineUse::Running;
-        else if (uses[l] != LineUse::Heading && beginsCaption(textOf(page, line))) uses[l] = LineUse::Caption;
+        else if (uses[l] != LineUse::Heading && beginsCaption(model::lineText(page, line))) uses[l] = LineUse::Caption;
     }
     return uses;
 }
@@ -113,16 +104,16 @@ std::vector<Caption> captionsOf(model::PageLayout const& page) {
         for (std::uint32_t l = block.firstLine; l < block.firstLine + block.lineCount; ++l) {
             auto const& line = page.lines[l];
             if (line.wordCount == 0 || page.words[line.firstWord].owner != model::Owner::None) continue;
-            auto text = textOf(page, line);
+            auto text = model::lineText(page, line);
             if (!beginsCaption(text)) continue;
             Caption caption{std::move(text), line.box};
             // The rest of its block belongs to it, unless that is a paragraph
             // that only begins with "Figure 3 shows".
             std::uint32_t const end = block.firstLine + block.lineCount;
             if (end - l <= kLongestCaption) {
-                for (++l; l < end && !beginsCaption(textOf(page, page.lines[l])); ++l) {
+                for (++l; l < end && !beginsCaption(model::lineText(page, page.lines[l])); ++l) {
                     caption.text += ' ';
-                    caption.text += textOf(page, page.lines[l]);
+                    caption.text += model::lineText(page, page.lines[l]);
                     caption.box = model::united(caption.box, page.lines[l].box);
                 }
                 --l;

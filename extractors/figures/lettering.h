@@ -37,7 +37,4 @@ struct Caption {
 // True for text that begins as a figure's caption: a word for figure and a number.
 [[nodiscard]] bool beginsCaption(std::string_view text);
 
-// Words of the line joined as printed.
-[[nodiscard]] std::string textOf(model::PageLayout const& page, model::TextLine const& line);
-
 }  // namespace standin::figures

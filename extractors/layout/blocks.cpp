@@ -367,13 +367,4 @@ void buildBlocks(PageLayout& layout, std::uint32_t firstLine, std::span<LinePlac
     BlockBuilder(layout, firstLine, places, horizontals).build();
 }
 
-std::string lineText(PageLayout const& layout, TextLine const& line) {
-    std::string text;
-    for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) {
-        if (w > line.firstWord && layout.words[w].spaceBefore) text += ' ';
-        text += layout.words[w].text;
-    }
-    return text;
-}
-
 }  // namespace standin::layout

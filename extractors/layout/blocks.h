@@ -23,7 +23,4 @@ struct LinePlace {
 // `horizontals`: rules along the reading direction in frame coordinates, sorted by y0.
 void buildBlocks(model::PageLayout& layout, std::uint32_t firstLine, std::span<LinePlace const> places, std::span<model::Rect const> horizontals);
 
-// The words of a line as printed, with spaces.
-[[nodiscard]] std::string lineText(model::PageLayout const& layout, model::TextLine const& line);
-
 }  // namespace standin::layout

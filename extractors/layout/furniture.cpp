@@ -121,7 +121,6 @@ private:
 
     std::size_t needed() const { return std::min(kPagesEnough, std::max<std::size_t>(2, (m_pages.size() + 1) / 2)); }
 
-    static std::string textOf(PageLayout const& page, TextLine const& line) { return lineText(page, line); }
 
     // Distance classes from the top and the bottom edge, so that pages of two sizes agree.
     void gather() {
@@ -136,7 +135,7 @@ private:
                 bool const side = line.direction != Direction::Right && (centre.x < kSideZone * page.width || centre.x > (1 - kSideZone) * page.width);
                 if (!top && !bottom && !side) continue;
                 if (!side && (standsInGrid(page, line) || looksLikeTableHead(rowText(page, line)))) continue;
-                Candidate candidate{p, l, {}, textOf(page, line)};
+                Candidate candidate{p, l, {}, model::lineText(page, line)};
                 std::string key = pattern(candidate.text, candidate.numbers);
                 if (key.empty()) continue;
                 key += top ? "\x01" : bottom ? "\x02" : "\x03";
@@ -148,7 +147,7 @@ private:
     static std::string rowText(PageLayout const& page, TextLine const& line) {
         std::string text;
         for (TextLine const& other : page.lines)
-            if (other.direction == line.direction && std::abs(other.box.centre().y - line.box.centre().y) < line.size / 2) text += lineText(page, other) + ' ';
+            if (other.direction == line.direction && std::abs(other.box.centre().y - line.box.centre().y) < line.size / 2) text += model::lineText(page, other) + ' ';
         return text;
     }
 
@@ -264,7 +263,7 @@ private:
                 Points const y = line.box.centre().y;
                 bool const edge = y < kEdgeZone * page.height || y > (1 - kEdgeZone) * page.height;
                 if (!(slanted && (big || pale)) && !(pale && big && !edge)) continue;
-                found[textOf(page, line)].emplace_back(p, l);
+                found[model::lineText(page, line)].emplace_back(p, l);
             }
         }
         for (auto const& [text, places] : found) {
@@ -296,7 +295,7 @@ private:
                 if (m_marked[p][l] != Role::None || line.direction != Direction::Right || line.wordCount > kPageNumberWords) continue;
                 Points const y = line.box.centre().y;
                 if (y > kEdgeZone / 2 * page.height && y < (1 - kEdgeZone / 2) * page.height) continue;
-                std::string const text = textOf(page, line);
+                std::string const text = model::lineText(page, line);
                 if (!looksLikePageNumber(text)) continue;
                 std::vector<int> numbers;
                 std::string const shape = pattern(text, numbers);

@@ -95,14 +95,6 @@ constexpr float kHeadingPitch = 1.7F;  // between the lines of one heading
 constexpr float kHeadingSize = 1.15F;  // of the body's size
 constexpr std::size_t kLongestHeading = 90;
 
-std::string lineText(model::PageLayout const& page, model::TextLine const& line) {
-    std::string out;
-    for (std::uint32_t i = line.firstWord; i < line.firstWord + line.wordCount && i < page.words.size(); ++i) {
-        out += (page.words[i].spaceBefore && !out.empty() ? " " : "") + page.words[i].text;
-    }
-    return out;
-}
-
 // The heading right above the table and over its own columns: sections follow each
 // other down the page, but tables may stand side by side. Empty: none.
 std::string headingAbove(model::Table const& table, model::PageLayout const& page) {
@@ -119,7 +111,7 @@ std::string headingAbove(model::Table const& table, model::PageLayout const& pag
     model::TextLine const* below = nullptr;
     for (model::TextLine const* line : lines) {
         if (below != nullptr && below->baseline - line->baseline > kHeadingPitch * line->size) break;
-        heading = joined(lineText(page, *line), heading);
+        heading = joined(model::lineText(page, *line), heading);
         below = line;
     }
     return heading.size() <= kLongestHeading ? heading : std::string{};

@@ -18,18 +18,6 @@ constexpr float kLineStep = 1.9F;         // font heights to the next line of on
 constexpr std::size_t kLongestNote = 600;  // bytes kept of one note
 constexpr float kAbove = 2.0F;            // font heights that a note may overlap its table
 
-std::string lineText(model::PageLayout const& page, model::TextLine const& line) {
-    std::string out;
-    for (std::uint32_t i = 0; i < line.wordCount; ++i) {
-        std::size_t const at = line.firstWord + i;
-        if (at >= page.words.size()) break;
-        model::Word const& word = page.words[at];
-        if (!out.empty() && word.spaceBefore) out.push_back(' ');
-        out += word.text;
-    }
-    return tidied(out);
-}
-
 // A cheap look at the first word: could the line open with a mark?
 bool mayLead(model::PageLayout const& page, model::TextLine const& line) {
     if (line.firstWord >= page.words.size()) return false;
@@ -113,7 +101,7 @@ void Footnotes::collect() {
             if (line.wordCount == 0 || line.direction != model::Direction::Right) continue;
             bool const may = mayLead(page, line);
             if (!may && running < 0) continue;
-            std::string const text = lineText(page, line);
+            std::string const text = tidied(model::lineText(page, line));
             FootnoteLead lead = may ? footnoteLead(text) : FootnoteLead{};
             if (!lead.key.empty()) {
                 m_entries.push_back({page.page, line.box.y0, lead.worded, lead.bracketed, std::move(lead.key), std::move(lead.text)});

@@ -22,7 +22,6 @@ namespace standin::pins {
 namespace {
 
 constexpr std::size_t kFewestAgreeing = 2;  // names in a drawing and a table, to take it for the same package
-constexpr int kPagesBehindTitle = 4;        // pages where a drawing of the pins is looked for without a heading
 
 struct TablePins {
     std::vector<model::Pin> pins;

@@ -16,7 +16,6 @@ namespace standin::pins {
 namespace {
 
 constexpr std::size_t kMostAnnouncements = 8;
-constexpr int kPagesBehindTitle = 4;  // pages where an outline lettered with terminals is looked for
 
 using Terminals = std::array<std::string_view, 3>;
 constexpr std::array<Terminals, 8> kTerminals{{{"G", "D", "S"},

@@ -11,6 +11,9 @@
 
 namespace standin::pins {
 
+// Pages where drawings of the package are looked for without a heading that says so.
+inline constexpr int kPagesBehindTitle = 4;
+
 struct DrawingOfPage {
     int page = 0;
     UnreadDrawing drawing;

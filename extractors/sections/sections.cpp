@@ -53,15 +53,6 @@ struct Heading {
     bool capitals = false;
 };
 
-std::string textOf(PageLayout const& page, TextLine const& line) {
-    std::string text;
-    for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) {
-        if (w > line.firstWord && page.words[w].spaceBefore) text += ' ';
-        text += page.words[w].text;
-    }
-    return text;
-}
-
 bool allCapitals(std::string_view text) {
     std::size_t upper = 0;
     for (char c : text) {
@@ -148,7 +139,7 @@ private:
         if (m_sharesRow[l] && m_rowMate[l] == l + 1) {
             TextLine const& mate = page.lines[l + 1];
             return mate.wordCount == 1 && isPageNumber(page.words[mate.firstWord].text) && mate.box.x0 > page.width * 0.4F && line.wordCount <= 10 &&
-                   headingKind(textOf(page, line), Look::Plain).has_value();
+                   headingKind(model::lineText(page, line), Look::Plain).has_value();
         }
         return false;
     }
@@ -159,7 +150,7 @@ private:
         Heading heading;
         heading.page = p;
         heading.line = l;
-        heading.title = textOf(page, line);
+        heading.title = model::lineText(page, line);
         if (heading.title.size() > kHeadingBytes) return std::nullopt;
         heading.size = line.size;
         heading.bold = line.bold;
@@ -212,7 +203,7 @@ private:
         auto const look = [&](std::uint32_t k) {
             TextLine const& mate = page.lines[k];
             bool const alike = mate.bold == line.bold && std::abs(mate.size - line.size) < kSameStyle * line.size;
-            if (alike && !headingKind(textOf(page, mate), Look::Plain)) titles.push_back(k);
+            if (alike && !headingKind(model::lineText(page, mate), Look::Plain)) titles.push_back(k);
         };
         for (std::uint32_t k = l; k > 0 && inRow(k - 1); --k) look(k - 1);
         for (std::uint32_t k = l + 1; k < page.lines.size() && inRow(k); ++k) look(k);
@@ -288,7 +279,7 @@ private:
         heading.title.clear();
         for (std::uint32_t l = block.firstLine; l < block.firstLine + block.lineCount; ++l) {
             if (!heading.title.empty()) heading.title += ' ';
-            heading.title += textOf(page, page.lines[l]);
+            heading.title += model::lineText(page, page.lines[l]);
         }
         heading.lineCount = block.lineCount;
     }

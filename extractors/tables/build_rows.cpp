@@ -6,9 +6,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 #include <string>
 
 #include "extractors/tables/head_words.h"
+#include "extractors/tables/part_rows.h"
 #include "extractors/tables/text_shape.h"
 
 namespace standin::tables {
@@ -452,8 +454,7 @@ bool TableBuilder::sameVariable(std::vector<std::uint32_t> const& members) const
     return true;
 }
 
-// Units in one area ("ns" beside four rows, "A" beside the next): each for the rows around it. Of all ways to
-// part the rows, the one that leaves each unit nearest to the middle of its rows.
+// Units in one area ("ns" beside four rows, "A" beside the next): each for the rows around it.
 bool TableBuilder::shareOutUnits(std::vector<std::uint32_t> members, int first, int last, std::vector<Points> const& baselines) {
     std::sort(members.begin(), members.end(), [&](auto a, auto b) { return m_placed[a].piece.baseline < m_placed[b].piece.baseline; });
     auto const count = static_cast<int>(members.size());
@@ -462,30 +463,12 @@ bool TableBuilder::shareOutUnits(std::vector<std::uint32_t> members, int first, 
     std::vector<Points> ys;
     for (auto const i : members) ys.push_back(m_placed[i].piece.baseline);
     if (!spacedOut(ys)) return false;
-    // best[k][r]: least distance with k units for the first r rows; from[k][r]: rows of the k - 1 before
-    constexpr Points kFar = 1e9F;
-    auto const width = static_cast<std::size_t>(rows) + 1;
-    std::vector<Points> best((static_cast<std::size_t>(count) + 1) * width, kFar);
-    std::vector<int> from(best.size(), 0);
-    auto at = [&](int k, int r) { return static_cast<std::size_t>(k) * width + static_cast<std::size_t>(r); };
-    best[at(0, 0)] = 0;
-    for (int k = 1; k <= count; ++k) {
-        for (int r = k; r <= rows; ++r) {
-            for (int before = k - 1; before < r; ++before) {
-                Points const middle = (baselines[static_cast<std::size_t>(first + before)] + baselines[static_cast<std::size_t>(first + r - 1)]) / 2;
-                Points const cost = best[at(k - 1, before)] + std::abs(middle - ys[static_cast<std::size_t>(k) - 1]);
-                if (cost >= best[at(k, r)]) continue;
-                best[at(k, r)] = cost;
-                from[at(k, r)] = before;
-            }
-        }
-    }
-    if (best[at(count, rows)] > 0.8F * m_font * static_cast<Points>(count)) return false;
-    for (int k = count, r = rows; k > 0; --k) {
-        auto& p = m_placed[members[static_cast<std::size_t>(k) - 1]];
-        p.row0 = first + from[at(k, r)];
-        p.row1 = first + r - 1;
-        r = from[at(k, r)];
+    auto const parted = partRows(std::span(baselines).subspan(static_cast<std::size_t>(first), static_cast<std::size_t>(rows)), ys);
+    if (!parted || parted->off > 0.8F * m_font * static_cast<Points>(count)) return false;
+    for (std::size_t k = 0; k < members.size(); ++k) {
+        auto& p = m_placed[members[k]];
+        p.row0 = first + parted->firsts[k];
+        p.row1 = k + 1 < members.size() ? first + parted->firsts[k + 1] - 1 : last;
     }
     return true;
 }

@@ -8,8 +8,10 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 #include "extractors/tables/columns.h"
+#include "extractors/tables/part_rows.h"
 #include "extractors/tables/text_shape.h"
 
 namespace standin::tables {
@@ -64,39 +66,12 @@ struct Centred {
     std::vector<Points> middles;       // of the texts
 };
 
-// Parts the rows among the texts so that each stands nearest to the middle of its rows; gives the first row
-// (index into `rows`) of each text, or nothing where some text stands too far from any middle.
+// The first row (index into `rows`) of each text; nothing where some text stands too far from any middle.
 std::vector<int> partAroundTexts(Centred const& run, std::vector<Points> const& baselines, Points fontHeight) {
-    int const count = static_cast<int>(run.texts.size());
-    int const rows = static_cast<int>(run.rows.size());
-    constexpr std::size_t kMostTexts = 300;  // more are no names of a table that a page holds
-    constexpr std::size_t kMostRows = 1000;
-    if (run.texts.size() > kMostTexts || run.rows.size() > kMostRows) return {};
-    constexpr Points kFar = 1e9F;
-    auto const width = static_cast<std::size_t>(rows) + 1;
-    auto at = [&](int k, int r) { return static_cast<std::size_t>(k) * width + static_cast<std::size_t>(r); };
-    std::vector<Points> best((static_cast<std::size_t>(count) + 1) * width, kFar);
-    std::vector<int> from(best.size(), 0);
-    best[at(0, 0)] = 0;
-    auto baseline = [&](int r) { return baselines[static_cast<std::size_t>(run.rows[static_cast<std::size_t>(r)])]; };
-    for (int k = 1; k <= count; ++k) {
-        for (int r = k; r <= rows; ++r) {
-            for (int before = std::max(k - 1, r - kMostCentredRows); before < r; ++before) {
-                Points const off = std::abs((baseline(before) + baseline(r - 1)) / 2 - run.middles[static_cast<std::size_t>(k) - 1]);
-                if (off > kCentred * fontHeight || best[at(k - 1, before)] + off >= best[at(k, r)]) continue;
-                best[at(k, r)] = best[at(k - 1, before)] + off;
-                from[at(k, r)] = before;
-            }
-        }
-    }
-    std::vector<int> firsts;
-    if (best[at(count, rows)] >= kFar) return firsts;
-    firsts.assign(static_cast<std::size_t>(count), 0);
-    for (int k = count, r = rows; k > 0; --k) {
-        r = from[at(k, r)];
-        firsts[static_cast<std::size_t>(k) - 1] = r;
-    }
-    return firsts;
+    std::vector<Points> own;
+    for (int const row : run.rows) own.push_back(baselines[static_cast<std::size_t>(row)]);
+    auto parted = partRows(own, run.middles, {.mostOff = kCentred * fontHeight, .mostRows = kMostCentredRows});
+    return parted ? std::move(parted->firsts) : std::vector<int>{};
 }
 
 // Ruled band, at least two anchors.

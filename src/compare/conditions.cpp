@@ -56,13 +56,6 @@ std::string withoutPhrases(std::string_view printed) {
 
 enum class Scope { Own, Table };
 
-std::string withoutEndingZeros(std::string number) {
-    if (number.find('.') == std::string::npos) return number;
-    while (number.back() == '0') number.pop_back();
-    if (number.back() == '.') number.pop_back();
-    return number;
-}
-
 // "VO = 4.5/0.5" and "VO = 0.5 V or 4.5 V" name the same two values: one spelling
 // for both; empty where the text lists no values of one quantity.
 std::string listedValues(std::string_view printed) {
@@ -76,7 +69,7 @@ std::string listedValues(std::string_view printed) {
         std::size_t const end = std::min(slash, word);
         auto const parts = quantity::parseCondition(std::string(symbol) + " = " + std::string(rest.substr(0, end)));
         if (parts.size() != 1 || !parts[0].understood || !parts[0].interval.typ || !parts[0].interval.relativeTo.empty()) return {};
-        values.push_back(withoutEndingZeros(*parts[0].interval.typ) + parts[0].interval.unit);
+        values.push_back(quantity::shortNumber(*parts[0].interval.typ) + parts[0].interval.unit);
         rest.remove_prefix(std::min(rest.size(), end + (word < slash ? std::string_view(" or ").size() : 1)));
     }
     if (values.size() < 2) return {};
@@ -218,7 +211,7 @@ ConditionRelation relateIntervals(model::Interval const& reference, model::Inter
 
 model::Interval scaled(model::Interval interval, int power, std::string const& unit) {
     for (auto* bound : {&interval.lo, &interval.typ, &interval.hi}) {
-        if (auto const number = decimal(*bound)) *bound = withoutEndingZeros(number->scaledByPowerOfTen(power).toString());
+        if (auto const number = decimal(*bound)) *bound = number->scaledByPowerOfTen(power).toShortString();
     }
     interval.unit = unit;
     return interval;

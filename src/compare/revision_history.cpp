@@ -43,13 +43,6 @@ bool isLabel(std::string_view label) {
     return letters <= 2 && digits <= 3 && (capitals || isAsciiDigit(label.front()));
 }
 
-std::string_view trimmed(std::string_view text) {
-    constexpr std::string_view kAround = " \t\n";
-    auto const first = text.find_first_not_of(kAround);
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(kAround) - first + 1);
-}
-
 struct Label {
     std::string text;
     std::size_t begin = 0;  // of the word in front of it
@@ -113,16 +106,16 @@ int pageNumber(std::string_view digits) {
 
 Cleaned cleaned(std::string_view printed) {
     Cleaned result;
-    std::string_view text = trimmed(printed);
+    std::string_view text = text::trimmed(printed);
     while (std::size_t const length = text.empty() ? 0 : bulletAt(text, 0, kBullets.size())) {
         result.bullet = true;
-        text = trimmed(text.substr(length));
+        text = text::trimmed(text.substr(length));
     }
     // Leaders: a run of points, with gaps where the layout parted them.
     auto const leader = text.find("....");
     if (leader != std::string_view::npos) {
-        result.page = pageNumber(trimmed(text.substr(std::min(text.size(), text.find_last_of(". ") + 1))));
-        text = trimmed(text.substr(0, leader));
+        result.page = pageNumber(text::trimmed(text.substr(std::min(text.size(), text.find_last_of(". ") + 1))));
+        text = text::trimmed(text.substr(0, leader));
     } else if (result.page = pageNumber(text); result.page != 0) {
         text = {};
     }
@@ -132,7 +125,7 @@ Cleaned cleaned(std::string_view printed) {
 
 // "7,10,12" of a column of pages; 0: the cell is something else.
 int firstPage(std::string_view cell) {
-    cell = trimmed(cell);
+    cell = text::trimmed(cell);
     if (dateNumber(cell) != 0) return 0;
     if (cell.find_first_not_of("0123456789,;-& ") != std::string_view::npos) return 0;
     return pageNumber(cell.substr(0, cell.find_first_of(",;-& ")));
@@ -243,7 +236,7 @@ public:
 private:
     // The revision that a cell is; empty: it is none.
     [[nodiscard]] std::string labelOf(std::string_view cell) const {
-        std::string const folded = text::foldForComparison(trimmed(cell));
+        std::string const folded = text::foldForComparison(text::trimmed(cell));
         if (folded.size() > kLongestIdentity) return {};
         if (isLabel(folded)) return folded;
         auto const labels = labelsIn(folded, m_revision);
@@ -329,7 +322,7 @@ private:
         Label const& named = fromTo ? labels.back() : labels.front();
         begin(named.text, fromTo && labels.size() > 1 ? labels.front().text : std::string(), line);
         if (fromTo) m_entries.back().date = dateNumber(std::string_view(folded).substr(named.end));
-        if (!fromTo) addStatements(std::string(trimmed(std::string_view(folded).substr(named.end))), 0, line.place);
+        if (!fromTo) addStatements(std::string(text::trimmed(std::string_view(folded).substr(named.end))), 0, line.place);
         return true;
     }
 

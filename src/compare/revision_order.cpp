@@ -19,12 +19,6 @@ using text::isAsciiLetter;
 constexpr std::size_t kMostBytes = 160;  // of a text that a date is looked for in
 constexpr std::size_t kDayToYear = 12;   // bytes with the month between them
 
-std::string_view trimmed(std::string_view text) {
-    auto const first = text.find_first_not_of(' ');
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(' ') - first + 1);
-}
-
 constexpr std::array<std::string_view, 12> kMonths{"jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"};
 
 int monthOf(std::string_view lower) {
@@ -72,7 +66,7 @@ DatePieces datePieces(std::string_view lower) {
 
 // "2022-03", "30.03", "2019年3": two numbers of one date.
 bool joinsDate(std::string_view between) {
-    between = trimmed(between);
+    between = text::trimmed(between);
     return between == "-" || between == "/" || between == "." || between == "年" || between == "月";
 }
 

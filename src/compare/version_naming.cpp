@@ -5,6 +5,7 @@
 #include <set>
 
 #include "compare/conditions.h"
+#include "quantity/decimal.h"
 
 namespace standin::compare {
 
@@ -21,14 +22,6 @@ std::string gradeOf(model::Parameter const& row, ConditionMemo& memo) {
 }
 
 bool startsWithDigit(std::string const& code) { return !code.empty() && code.front() >= '0' && code.front() <= '9'; }
-
-// "5.00" as "5".
-std::string plainNumber(std::string number) {
-    if (number.find('.') == std::string::npos) return number;
-    while (number.back() == '0') number.pop_back();
-    if (number.back() == '.') number.pop_back();
-    return number;
-}
 
 void keepEachOnce(std::vector<std::string>& codes) {
     std::sort(codes.begin(), codes.end());
@@ -53,8 +46,8 @@ VersionNaming::Naming VersionNaming::namingOf(model::Datasheet const& sheet, voc
         if (row.canonical.empty() || !row.typ || !row.typ->value || row.kind == model::ParameterKind::Rating) continue;
         auto const* entry = vocabulary.find(row.canonical);
         if (entry == nullptr || entry->role != vocabulary::Role::Setpoint) continue;
-        auto const [nominal, isFirst] = version->second.try_emplace(row.canonical, plainNumber(*row.typ->value));
-        if (!isFirst && nominal->second != plainNumber(*row.typ->value)) nominal->second.clear();
+        auto const [nominal, isFirst] = version->second.try_emplace(row.canonical, quantity::shortNumber(*row.typ->value));
+        if (!isFirst && nominal->second != quantity::shortNumber(*row.typ->value)) nominal->second.clear();
     }
     for (auto const& part : sheet.document.partNumbers) {
         auto words = variantWords(part);

@@ -77,4 +77,8 @@ struct PageLayout {
     std::vector<Note> notes;
 };
 
+// The words of a line as printed, with the gaps that part them. Words that the page
+// does not have are left out.
+[[nodiscard]] std::string lineText(PageLayout const& page, TextLine const& line);
+
 }  // namespace standin::model

@@ -132,6 +132,11 @@ std::string Decimal::toShortString() const {
     return text;
 }
 
+std::string shortNumber(std::string_view text) {
+    auto const number = Decimal::parse(text);
+    return number ? number->toShortString() : std::string(text);
+}
+
 Decimal Decimal::negated() const { return {-m_coefficient, m_scale}; }
 
 Decimal Decimal::magnitude() const { return {absolute(m_coefficient), m_scale}; }

@@ -78,6 +78,9 @@ private:
 // a / b with `digits` significant digits (1 … 30); nullopt where b is zero.
 [[nodiscard]] std::optional<Decimal> divide(Decimal a, Decimal b, int digits, Rounding rounding);
 
+// A decimal without zeros at the end of its fraction; text that is no number as it is.
+[[nodiscard]] std::string shortNumber(std::string_view text);
+
 // They agree after rounding to the coarser of the two resolutions ("1.2" and "1.20").
 [[nodiscard]] bool equalAsPrinted(Decimal a, Decimal b);
 

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "support/datasheet_builder.h"
+#include "src/compare/history_sheets.h"
 
 namespace standin::compare {
 namespace {
@@ -10,29 +10,14 @@ namespace {
 using model::SectionKind;
 using model::TableKind;
 using support::SheetBuilder;
-
-vocabulary::HistoryWords const& words() {
-    static vocabulary::Vocabulary const vocabulary = *vocabulary::Vocabulary::builtIn();
-    return vocabulary.historyWords();
-}
+using testing::sheetOf;
+using testing::sheetWith;
+using testing::words;
 
 std::vector<std::string> textsOf(HistoryEntry const& entry) {
     std::vector<std::string> texts;
     for (auto const& statement : entry.statements) texts.push_back(statement.text);
     return texts;
-}
-
-SheetBuilder sheetOf(std::string const& part) {
-    SheetBuilder sheet(part);
-    sheet.sentence("The lamp is lit while the beam is broken.").sentence("A green case protects it from rain and snow.");
-    return sheet;
-}
-
-SheetBuilder sheetWith(std::vector<std::vector<std::string>> const& rows) {
-    SheetBuilder sheet = sheetOf("QX17");
-    sheet.section(SectionKind::Revision, "Revision history");
-    sheet.table(TableKind::Revision, rows);
-    return sheet;
 }
 
 using Texts = std::vector<std::string>;

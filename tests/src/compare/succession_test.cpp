@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "support/datasheet_builder.h"
+#include "src/compare/history_sheets.h"
 
 namespace standin::compare {
 namespace {
@@ -10,24 +10,9 @@ namespace {
 using model::SectionKind;
 using model::TableKind;
 using support::SheetBuilder;
-
-vocabulary::HistoryWords const& words() {
-    static vocabulary::Vocabulary const vocabulary = *vocabulary::Vocabulary::builtIn();
-    return vocabulary.historyWords();
-}
-
-SheetBuilder sheetOf(std::string const& part) {
-    SheetBuilder sheet(part);
-    sheet.sentence("The lamp is lit while the beam is broken.").sentence("A green case protects it from rain and snow.");
-    return sheet;
-}
-
-SheetBuilder sheetWith(std::vector<std::vector<std::string>> const& rows) {
-    SheetBuilder sheet = sheetOf("QX17");
-    sheet.section(SectionKind::Revision, "Revision history");
-    sheet.table(TableKind::Revision, rows);
-    return sheet;
-}
+using testing::sheetOf;
+using testing::sheetWith;
+using testing::words;
 
 using Texts = std::vector<std::string>;
 

@@ -77,6 +77,13 @@ TEST(Decimal, sumsAgreeWithWholeNumbers) {
     }
 }
 
+TEST(Decimal, shortNumberOfText) {
+    EXPECT_EQ(shortNumber("4.500"), "4.5");
+    EXPECT_EQ(shortNumber("-5.00"), "-5");
+    EXPECT_EQ(shortNumber("100"), "100");
+    EXPECT_EQ(shortNumber("VDD"), "VDD");
+}
+
 TEST(Decimal, extremesDoNotOverflow) {
     Decimal const big = of("999999999999999999999999999999999999");
     EXPECT_TRUE(big + big > big);
