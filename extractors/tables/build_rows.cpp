@@ -22,7 +22,7 @@ namespace {
 // In font heights.
 constexpr float kOwnLines = 1.5F;  // lines at least this far apart are no wrapped text
 
-constexpr float kLeafPitch = 2.6F;     // from titles to the titles below them
+constexpr float kLeafPitch = 2.6F;  // from titles to the titles below them
 
 constexpr int kMostHeadBands = 4;
 constexpr std::size_t kMostHeadLines = 5;
@@ -80,7 +80,8 @@ void TableBuilder::findLeafTitles() {
     for (auto const& p : m_placed) {
         if (std::abs(p.piece.baseline - next) > kSameLine * m_font) continue;
         auto const title = m_columns.titles[static_cast<std::size_t>(p.column0)];
-        if (p.column0 != p.column1 || (title != ColumnTitle::None && !isValueTitle(title))) return;
+        // what stands under "Min" is a limit, and the line one of values
+        if (p.column0 != p.column1 || (title != ColumnTitle::None && title != ColumnTitle::Value)) return;
         ++pieces;
         untitled += title == ColumnTitle::None ? 1 : 0;
     }
@@ -89,9 +90,8 @@ void TableBuilder::findLeafTitles() {
     int below = 0;
     int numbers = 0;
     for (auto const& p : m_placed) {
-        bool const under = std::any_of(m_placed.begin(), m_placed.end(), [&](auto const& q) {
-            return std::abs(q.piece.baseline - next) <= kSameLine * m_font && q.column0 == p.column0;
-        });
+        bool const under =
+            std::any_of(m_placed.begin(), m_placed.end(), [&](auto const& q) { return std::abs(q.piece.baseline - next) <= kSameLine * m_font && q.column0 == p.column0; });
         if (!under || p.piece.baseline <= next + kSameLine * m_font) continue;
         ++below;
         numbers += isValueLike(shapeOf(textOf(m_page, p.piece))) ? 1 : 0;

@@ -20,7 +20,7 @@ using model::Points;
 namespace {
 
 // In font heights.
-constexpr float kBridge = 0.72F;         // a narrower gap is a word space
+constexpr float kBridge = 0.72F;  // a narrower gap is a word space
 constexpr float kNarrowestGutter = 0.4F;
 constexpr float kSameBaseline = 0.45F;
 constexpr float kTitleGap = 0.25F;       // titles this far apart may stand in two columns
@@ -51,7 +51,35 @@ bool startTogether(std::vector<Points>& starts, Points fontHeight) {
     return most * 10 >= starts.size() * 8;
 }
 
-constexpr float kTitleSpace = 0.42F;     // more than a word space
+// A title set off its column (centred over a column of symbols) makes none of its own: where nothing but a title
+// stands between two cuts, and no title over the columns on one side, the cut on that side goes.
+void uniteTitlesWithTheirColumns(std::vector<std::vector<std::uint32_t>> const& runsOf, std::vector<Run> const& runs, std::vector<Points>& cuts) {
+    if (cuts.size() < 2) return;
+    std::vector<int> titled(cuts.size() + 1, 0);
+    std::vector<int> other(cuts.size() + 1, 0);
+    for (auto const& line : runsOf) {
+        for (auto const r : line) {
+            Points const x = runs[r].piece.box.centre().x;
+            auto const column = static_cast<std::size_t>(std::upper_bound(cuts.begin(), cuts.end(), x) - cuts.begin());
+            (runs[r].title != ColumnTitle::None ? titled : other)[column] += 1;
+        }
+    }
+    auto const headless = [&](std::size_t column) { return titled[column] == 0 && other[column] >= 2; };
+    std::vector<Points> kept;
+    std::size_t joined = cuts.size() + 1;  // the column that was joined to the one before
+    for (std::size_t k = 0; k < cuts.size(); ++k) {
+        auto const lone = [&](std::size_t column) { return titled[column] == 1 && other[column] == 0; };
+        bool const unite = joined != k && ((headless(k) && lone(k + 1)) || (lone(k) && headless(k + 1)));
+        if (unite) {
+            joined = k + 1;
+        } else {
+            kept.push_back(cuts[k]);
+        }
+    }
+    cuts = std::move(kept);
+}
+
+constexpr float kTitleSpace = 0.42F;  // more than a word space
 constexpr std::uint32_t kMostTitleWords = 12;
 constexpr std::uint32_t kLongestTitleWords = 4;
 
@@ -91,9 +119,8 @@ void cutAtTitles(PageLayout const& page, Piece const& piece, std::vector<Piece>&
 std::vector<PrintedLine> groupByBaseline(std::span<Piece const> pieces, Points tolerance) {
     std::vector<std::uint32_t> order(pieces.size());
     std::iota(order.begin(), order.end(), 0U);
-    std::sort(order.begin(), order.end(), [&](std::uint32_t a, std::uint32_t b) {
-        return pieces[a].baseline != pieces[b].baseline ? pieces[a].baseline < pieces[b].baseline : a < b;
-    });
+    std::sort(order.begin(), order.end(),
+              [&](std::uint32_t a, std::uint32_t b) { return pieces[a].baseline != pieces[b].baseline ? pieces[a].baseline < pieces[b].baseline : a < b; });
     std::vector<PrintedLine> lines;
     Points last = 0;
     for (auto const i : order) {
@@ -211,15 +238,15 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
                 ++both;
                 starts.push_back(right.piece.box.x0);
                 betweenTitles = betweenTitles || (left.title != ColumnTitle::None && right.title != ColumnTitle::None);
-                if (gutters == Gutters::InsideRuledColumn && left.title == ColumnTitle::None &&
-                    isValueLike(shapeOf(textOf(page, left.piece))) && isValueLike(shapeOf(textOf(page, right.piece)))) {
+                if (gutters == Gutters::InsideRuledColumn && left.title == ColumnTitle::None && isValueLike(shapeOf(textOf(page, left.piece))) &&
+                    isValueLike(shapeOf(textOf(page, right.piece)))) {
                     ++values;
                 }
                 break;
             }
         }
-        bool const take = gutters == Gutters::OpenArea ? both >= 2 || betweenTitles
-                                                       : betweenTitles || (values >= 2 && values * 10 >= both * 7) || startTogether(starts, fontHeight);
+        bool const take =
+            gutters == Gutters::OpenArea ? both >= 2 || betweenTitles : betweenTitles || (values >= 2 && values * 10 >= both * 7) || startTogether(starts, fontHeight);
         if (take) cuts.push_back(middle);
     }
 
@@ -254,6 +281,7 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
         if (lastUnit != nullptr && lastLimit != nullptr && lastLimit->piece.box.x1 < lastUnit->piece.box.x0) part(*lastLimit, *lastUnit);
         cuts.insert(cuts.end(), more.begin(), more.end());
         std::sort(cuts.begin(), cuts.end());
+        uniteTitlesWithTheirColumns(runsOf, runs, cuts);
     }
     return cuts;
 }

@@ -38,7 +38,8 @@ constexpr int kProseWords = 9;
 constexpr float kMiddleFrom = 0.38F;  // of the page's width: where the strip between two sides may lie
 constexpr float kMiddleTo = 0.62F;
 constexpr std::size_t kLeastSideRows = 5;
-constexpr int kLeftSide = 901;  // text columns of our own making
+constexpr std::size_t kLeastLedRows = 2;  // the same where leaders run on both sides
+constexpr int kLeftSide = 901;            // text columns of our own making
 constexpr int kRightSide = 902;
 constexpr int kLoneRows = 3;  // rows of one segment that a table may hold in a run
 
@@ -58,7 +59,8 @@ struct PrintedRow {
     Rect box;
     std::vector<SegmentOfRow> segments;
     bool leaders = false;
-    bool heading = false;  // a heading or caption block
+    std::vector<Rect> leaderBoxes;  // one for each run of leader dots
+    bool heading = false;           // a heading or caption block
 };
 
 struct Subset {  // the segments of a row that stand in one text column (0: all)
@@ -97,9 +99,9 @@ public:
             // Names in one text column and values in the next are one head all the same.
             bool const named = std::any_of(columns.begin(), columns.end(), [&](int c) { return namesOnly(subsetOf(m_rows[i], c)); });
             bool const parts = mixed && std::any_of(columns.begin(), columns.end(), [&](int c) {
-                auto const own = subsetOf(m_rows[i], c);
-                return isHead(own) && !(named && !hasNames(own));
-            });
+                                   auto const own = subsetOf(m_rows[i], c);
+                                   return isHead(own) && !(named && !hasNames(own));
+                               });
             if (isHead(subsetOf(m_rows[i], 0)) && !parts) {
                 grow(i, mixed || columns.size() > 1 ? 0 : columns[0], true, regions);
                 continue;
@@ -191,8 +193,24 @@ private:
                 auto const& whole = m_page.lines[lineOf[p]];
                 for (std::uint32_t w = whole.firstWord; w < whole.firstWord + whole.wordCount; ++w) row.leaders = row.leaders || m_page.words[w].dotLeader;
             }
+            if (row.leaders) row.leaderBoxes = leadersOf(line, lineOf);
             m_rows.push_back(std::move(row));
         }
+    }
+
+    // Runs of leader dots in the lines that the pieces of one printed line come from.
+    [[nodiscard]] std::vector<Rect> leadersOf(PrintedLine const& row, std::vector<std::uint32_t> const& lineOf) const {
+        std::vector<Rect> boxes;
+        for (std::size_t k = 0; k < row.pieces.size(); ++k) {
+            if (k > 0 && lineOf[row.pieces[k]] == lineOf[row.pieces[k - 1]]) continue;
+            auto const& line = m_page.lines[lineOf[row.pieces[k]]];
+            for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) {
+                if (!m_page.words[w].dotLeader) continue;
+                if (w == line.firstWord || !m_page.words[w - 1].dotLeader) boxes.emplace_back();
+                boxes.back() = united(boxes.back(), m_page.words[w].box);
+            }
+        }
+        return boxes;
     }
 
     // A heading among the rows of a table looks like them; one that ends it does not.
@@ -221,6 +239,13 @@ private:
         // "IO | Output current | Max | 35 | 50": words that read like titles beside values
         if (row.bare > 0 && row.bare >= row.titles) return false;
         return row.segments.size() >= 2 && (row.titles >= 3 || (row.titles >= 2 && (row.valueTitles >= 1 || row.segments.size() == 2)));
+    }
+
+    // "25 °C" and "-40 °C to 85 °C" right of the first titles group the limits below them.
+    [[nodiscard]] static bool groupsOver(Subset const& above, Subset const& titles) {
+        if (above.bare > 0 || titles.segments.size() < 2) return false;
+        Points const from = titles.segments[1]->piece.box.x0;
+        return std::all_of(above.segments.begin(), above.segments.end(), [&](auto const* s) { return s->piece.box.x0 > from; });
     }
 
     [[nodiscard]] static bool hasNames(Subset const& row) {
@@ -273,14 +298,18 @@ private:
             auto const& segments = m_rows[i].segments;
             if (segments.front().piece.box.x1 < to && segments.back().piece.box.x0 > from && segments.size() >= 2) both.push_back(i);
         }
-        if (both.size() < kLeastSideRows) return;
-        for (auto const i : both) {
-            for (auto const& s : m_rows[i].segments) {
-                for (std::size_t x = 0; x < slots; ++x) {
-                    Points const at = from + static_cast<Points>(x);
-                    if (s.piece.box.x0 <= at && s.piece.box.x1 >= at) ++cover[x];
-                }
+        bool const led = both.size() >= kLeastLedRows && std::all_of(both.begin(), both.end(), [&](std::size_t i) { return m_rows[i].leaderBoxes.size() == 2; });
+        std::size_t const least = led ? kLeastLedRows : kLeastSideRows;
+        if (both.size() < least) return;
+        auto const coverBy = [&](Rect const& box) {
+            for (std::size_t x = 0; x < slots; ++x) {
+                Points const at = from + static_cast<Points>(x);
+                if (box.x0 <= at && box.x1 >= at) ++cover[x];
             }
+        };
+        for (auto const i : both) {
+            for (auto const& s : m_rows[i].segments) coverBy(s.piece.box);
+            for (Rect const& box : m_rows[i].leaderBoxes) coverBy(box);
         }
         std::size_t bestBegin = 0;
         std::size_t bestEnd = 0;
@@ -306,7 +335,7 @@ private:
             }
             rows += seen[0] && seen[1] ? 1 : 0;
         }
-        if (rows < kLeastSideRows || named[0] * 2 < rows || named[1] * 2 < rows) return;
+        if (rows < least || named[0] * 2 < rows || named[1] * 2 < rows) return;
         bool const mistaken = columnsLieOnBothSides(both, middle);
         for (std::size_t i = 0; i < m_rows.size(); ++i) {
             if (whole[i] != 0) continue;
@@ -363,7 +392,7 @@ private:
                 auto const above = subsetOf(m_rows[first - 1], column);
                 if (above.segments.empty() || m_rows[first - 1].heading || m_rows[first].baseline - m_rows[first - 1].baseline > 1.9F * m_font) break;
                 if (above.segments.size() < 2 && above.titles == 0 && above.box.x0 < box.x0 + 0.25F * box.width()) break;
-                if (above.values > 0 && above.titles == 0) break;
+                if (above.values > 0 && above.titles == 0 && !groupsOver(above, start)) break;
                 if (std::any_of(above.segments.begin(), above.segments.end(), [](auto const* s) { return s->piece.count > kProseWords; })) break;
                 --first;
                 box = united(box, above.box);

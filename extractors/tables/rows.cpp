@@ -22,21 +22,17 @@ using model::Points;
 namespace {
 
 // In font heights.
-constexpr float kSameLine = 0.5F;     // baselines of one row
-constexpr float kEqualGap = 0.18F;    // gaps that differ less are the same
+constexpr float kSameLine = 0.5F;   // baselines of one row
+constexpr float kEqualGap = 0.18F;  // gaps that differ less are the same
 constexpr float kIndent = 0.6F;
-constexpr float kWrapPitch = 1.75F;   // lines further apart are not one wrapped text
-constexpr float kCentred = 0.45F;     // from the middle of its rows to a name that is centred on them
-constexpr float kBetween = 0.3F;      // from any row to a name that stands between two
+constexpr float kWrapPitch = 1.75F;  // lines further apart are not one wrapped text
+constexpr float kCentred = 0.45F;    // from the middle of its rows to a name that is centred on them
+constexpr float kBetween = 0.3F;     // from any row to a name that stands between two
 constexpr int kMostCentredRows = 12;
 
-bool startsLower(std::string const& text) {
-    return !text.empty() && ((text[0] >= 'a' && text[0] <= 'z') || text[0] == '(');
-}
+bool startsLower(std::string const& text) { return !text.empty() && ((text[0] >= 'a' && text[0] <= 'z') || text[0] == '('); }
 
-bool opensBracket(std::string const& text) {
-    return std::count(text.begin(), text.end(), '(') > std::count(text.begin(), text.end(), ')');
-}
+bool opensBracket(std::string const& text) { return std::count(text.begin(), text.end(), '(') > std::count(text.begin(), text.end(), ')'); }
 
 std::vector<Points> clustered(std::vector<Points> ys, Points tolerance) {
     std::sort(ys.begin(), ys.end());
@@ -61,9 +57,9 @@ void intoOneRow(std::vector<PlacedPiece*> const& pieces) {
 
 // Names, symbols or units of one column and the rows of values they may stand for.
 struct Centred {
-    std::vector<int> rows;             // consecutive rows of values
-    std::vector<int> texts;            // the rows in which splitOpen put a text, rising
-    std::vector<Points> middles;       // of the texts
+    std::vector<int> rows;        // consecutive rows of values
+    std::vector<int> texts;       // the rows in which splitOpen put a text, rising
+    std::vector<Points> middles;  // of the texts
 };
 
 // The first row (index into `rows`) of each text; nothing where some text stands too far from any middle.
@@ -74,11 +70,29 @@ std::vector<int> partAroundTexts(Centred const& run, std::vector<Points> const& 
     return parted ? std::move(parted->firsts) : std::vector<int>{};
 }
 
+// Texts of one column that stand centred on three rows of values or more, as a whole.
+bool centredOnAll(std::vector<Points> const& lines, std::vector<Points> const& anchors, Points fontHeight) {
+    if (lines.empty() || anchors.size() < 3 || lines.size() >= anchors.size()) return false;
+    for (std::size_t i = 1; i < lines.size(); ++i) {
+        if (lines[i] - lines[i - 1] > kWrapPitch * fontHeight) return false;
+    }
+    return std::abs((lines.front() + lines.back()) - (anchors.front() + anchors.back())) <= 2 * kBetween * fontHeight;
+}
+
+// Baselines of a column's pieces, those of one printed line as one.
+std::vector<Points> linesOfColumn(std::vector<PlacedPiece*> const& pieces, int column, Points tolerance) {
+    std::vector<Points> ys;
+    for (auto const* p : pieces) {
+        if (p->column0 == column) ys.push_back(p->piece.baseline);
+    }
+    return clustered(std::move(ys), tolerance);
+}
+
 // Ruled band, at least two anchors.
-void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns,
-                std::vector<Points> const& anchors, Points fontHeight) {
+void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, std::vector<Points> const& anchors, Points fontHeight) {
     int const rows = static_cast<int>(anchors.size());
     Points const tolerance = kSameLine * fontHeight;
+    bool const centred = columns.firstValueColumn() > 0 && centredOnAll(linesOfColumn(pieces, 0, tolerance), anchors, fontHeight);
     for (int column = 0; column < columns.count(); ++column) {
         std::vector<PlacedPiece*> own;
         for (auto* p : pieces) {
@@ -91,8 +105,8 @@ void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
         auto const lines = clustered(ys, tolerance);
         auto const title = columns.titles[static_cast<std::size_t>(column)];
         bool const values = columns.holdsValues[static_cast<std::size_t>(column)] != 0;
-        bool const isName = !values && column < columns.firstValueColumn() && title != ColumnTitle::Conditions && title != ColumnTitle::Unit &&
-                            title != ColumnTitle::TestCircuit && title != ColumnTitle::Note;
+        bool const isName = !values && column < columns.firstValueColumn() && title != ColumnTitle::Conditions && title != ColumnTitle::Unit && title != ColumnTitle::TestCircuit &&
+                            title != ColumnTitle::Note;
         int matches = 0;
         std::vector<char> hit(anchors.size(), 0);
         for (Points const y : lines) {
@@ -107,10 +121,10 @@ void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
             // A name for all rows; lines that state a condition beside a value go with it.
             bool const leading = lines[0] < anchors[0] - tolerance;  // the name stands above, its cases beside the values
             bool const parts = matches == rows && (leading || std::all_of(own.begin(), own.end(), [&](PlacedPiece* p) {
-                auto const i = static_cast<std::size_t>(nearest(anchors, p->piece.baseline));
-                bool const beside = std::abs(anchors[i] - p->piece.baseline) <= tolerance;
-                return i == 0 || !beside || statesConditions(textOf(page, p->piece));
-            }));
+                                                       auto const i = static_cast<std::size_t>(nearest(anchors, p->piece.baseline));
+                                                       bool const beside = std::abs(anchors[i] - p->piece.baseline) <= tolerance;
+                                                       return i == 0 || !beside || statesConditions(textOf(page, p->piece));
+                                                   }));
             if (!parts) {
                 for (auto* p : own) {
                     p->row0 = 0;
@@ -132,7 +146,8 @@ void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
                 continue;
             }
         }
-        if (lines.size() == 1 && matches == 0) {
+        bool const conditionOfAll = centred && title == ColumnTitle::Conditions && centredOnAll(lines, anchors, fontHeight);
+        if ((lines.size() == 1 && matches == 0) || conditionOfAll) {
             // Centred on all rows.
             for (auto* p : own) {
                 p->row0 = 0;
@@ -171,7 +186,7 @@ struct OpenLine {
     Points baseline = 0;
     std::vector<PlacedPiece*> pieces;
     bool anchor = false;
-    bool key = false;    // holds a piece of a name or symbol column
+    bool key = false;  // holds a piece of a name or symbol column
     bool bold = true;
     Points keyX = 0;
     int row = -1;
@@ -263,8 +278,7 @@ bool showsCentring(Centred const& run, std::vector<Points> const& baselines, Poi
 }
 
 // Names, symbols and units that are centred on several rows of values span them. Gives the columns done.
-std::vector<char> spreadCentred(std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, BandRows const& rows, std::vector<char> const& anchored,
-                                Points fontHeight) {
+std::vector<char> spreadCentred(std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, BandRows const& rows, std::vector<char> const& anchored, Points fontHeight) {
     std::vector<char> done(static_cast<std::size_t>(columns.count()), 0);
     std::vector<std::vector<Centred>> runsOf(done.size());
     bool centred = false;
@@ -299,8 +313,7 @@ std::vector<char> spreadCentred(std::vector<PlacedPiece*> const& pieces, ColumnM
     return done;
 }
 
-BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns,
-                   std::vector<Points> const& anchors, Points fontHeight) {
+BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, std::vector<Points> const& anchors, Points fontHeight) {
     Points const tolerance = kSameLine * fontHeight;
     std::vector<PlacedPiece*> sorted = pieces;
     std::stable_sort(sorted.begin(), sorted.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
@@ -315,9 +328,9 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
         auto& line = lines.back();
         line.pieces.push_back(p);
         auto const title = columns.titles[static_cast<std::size_t>(p->column0)];
-        bool const key = hasValues ? p->column0 < firstValue && title != ColumnTitle::Conditions && title != ColumnTitle::Unit &&
-                                         title != ColumnTitle::TestCircuit && title != ColumnTitle::Note
-                                   : p->column0 == 0;
+        bool const key =
+            hasValues ? p->column0 < firstValue && title != ColumnTitle::Conditions && title != ColumnTitle::Unit && title != ColumnTitle::TestCircuit && title != ColumnTitle::Note
+                      : p->column0 == 0;
         if (key) {
             line.keyX = line.key ? std::min(line.keyX, p->piece.box.x0) : p->piece.box.x0;
             line.key = true;
@@ -329,9 +342,8 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
         if (hasValues) {
             line.anchor = std::any_of(anchors.begin(), anchors.end(), [&](Points y) { return std::abs(y - line.baseline) <= tolerance; });
             // Words in a value column beside a name ("internally limited").
-            line.anchor = line.anchor || (line.key && std::any_of(line.pieces.begin(), line.pieces.end(), [&](PlacedPiece* p) {
-                              return columns.holdsValues[static_cast<std::size_t>(p->column0)] != 0;
-                          }));
+            line.anchor = line.anchor || (line.key && std::any_of(line.pieces.begin(), line.pieces.end(),
+                                                                  [&](PlacedPiece* p) { return columns.holdsValues[static_cast<std::size_t>(p->column0)] != 0; }));
         } else {
             line.anchor = line.key && line.pieces.size() > 1;
         }
@@ -347,9 +359,9 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
         if (afterDown) joins[i] = Join::Down;
     }
     for (std::size_t i = 0; i < lines.size(); ++i) {
-        bool const startsRow = lines[i].anchor ? i == 0 || lines[i - 1].anchor || joins[i - 1] != Join::Down
-                                               : joins[i] == Join::Own || (joins[i] == Join::Down && (i == 0 || lines[i - 1].anchor || joins[i - 1] != Join::Down)) ||
-                                                     rows.count == 0;
+        bool const startsRow = lines[i].anchor
+                                   ? i == 0 || lines[i - 1].anchor || joins[i - 1] != Join::Down
+                                   : joins[i] == Join::Own || (joins[i] == Join::Down && (i == 0 || lines[i - 1].anchor || joins[i - 1] != Join::Down)) || rows.count == 0;
         if (startsRow) {
             ++rows.count;
             rows.baselines.push_back(lines[i].baseline);
@@ -374,8 +386,7 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
             for (auto* p : lines[i].pieces) {
                 if (p->column0 == column) lastName = p;
             }
-            bool const keyless = lines[i].anchor && !lines[i].key &&
-                                 std::none_of(lines.begin(), lines.end(), [&](OpenLine const& o) { return o.row == lines[i].row && o.key; });
+            bool const keyless = lines[i].anchor && !lines[i].key && std::none_of(lines.begin(), lines.end(), [&](OpenLine const& o) { return o.row == lines[i].row && o.key; });
             if (!keyless || lastName == nullptr || lastName->column1 != column) continue;
             // All lines of that name's cell grow together.
             int const first = lastName->row0;
@@ -396,15 +407,14 @@ int ColumnModel::firstValueColumn() const {
     return count();
 }
 
-std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns,
-                                   Points fontHeight) {
+std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, Points fontHeight) {
     // A value that only goes on from words above it ("(7 to" / "20 V)") is none of its own.
     for (auto* p : pieces) {
         if (!isValueLike(shapeOf(textOf(page, p->piece)))) continue;
         for (auto* q : pieces) {
             Points const pitch = p->piece.baseline - q->piece.baseline;
-            if (q->area != p->area || pitch < kSameLine * fontHeight || pitch > kWrapPitch * fontHeight || q->wrapOf || q->column0 > p->column0 ||
-                q->column1 < p->column0 || q->column0 == q->column1) {
+            if (q->area != p->area || pitch < kSameLine * fontHeight || pitch > kWrapPitch * fontHeight || q->wrapOf || q->column0 > p->column0 || q->column1 < p->column0 ||
+                q->column0 == q->column1) {
                 continue;
             }
             auto const above = textOf(page, q->piece);
@@ -429,8 +439,7 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
             auto text = textOf(page, p->piece);
             bool const near = !before.empty() && p->piece.baseline - beforeY < kWrapPitch * fontHeight && p->piece.baseline - beforeY > kSameLine * fontHeight;
             bool const goesOn = near && (endsOpen(before) || startsOpen(text) ||
-                                         (shapeOf(before) == Shape::Words && shapeOf(text) == Shape::Number && !text.empty() &&
-                                          !(text[0] >= '0' && text[0] <= '9')));
+                                         (shapeOf(before) == Shape::Words && shapeOf(text) == Shape::Number && !text.empty() && !(text[0] >= '0' && text[0] <= '9')));
             if (!goesOn && !p->wrapOf && isValueLike(shapeOf(text))) {
                 ofColumn[static_cast<std::size_t>(column)].push_back(p->piece.baseline);
             }
@@ -466,9 +475,8 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
         if (p->column0 == p->column1 || columns.holdsValues[static_cast<std::size_t>(p->column0)] == 0 || all.empty()) continue;
         if (p->wrapOf || isValueLike(shapeOf(textOf(page, p->piece)))) continue;
         Points const y = p->piece.baseline;
-        bool const overValue = std::any_of(pieces.begin(), pieces.end(), [&](PlacedPiece* q) {
-            return q->area == p->area && q->piece.baseline < y - tolerance && isValueLike(shapeOf(textOf(page, q->piece)));
-        });
+        bool const overValue = std::any_of(pieces.begin(), pieces.end(),
+                                           [&](PlacedPiece* q) { return q->area == p->area && q->piece.baseline < y - tolerance && isValueLike(shapeOf(textOf(page, q->piece))); });
         if (!overValue || std::any_of(all.begin(), all.end(), [&](Points v) { return std::abs(v - y) <= tolerance; })) continue;
         if (y - lastWords > tolerance && y - lastWords < kWrapPitch * fontHeight) continue;
         lastWords = y;
@@ -477,8 +485,7 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
     return clustered(all, tolerance);
 }
 
-BandRows splitBand(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, BandKind kind,
-                   Points fontHeight) {
+BandRows splitBand(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, BandKind kind, Points fontHeight) {
     BandRows rows;
     if (pieces.empty()) {
         rows.baselines.push_back(0);

@@ -9,6 +9,7 @@
 #include <cmath>
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include "extractors/tables/pieces.h"
 #include "extractors/tables/text_shape.h"
@@ -24,8 +25,8 @@ using model::Table;
 namespace {
 
 // In font heights.
-constexpr float kNear = 2.6F;       // from a table to the first line above it
-constexpr float kNextLine = 2.2F;   // from line to line
+constexpr float kNear = 2.6F;          // from a table to the first line above it
+constexpr float kNextLine = 2.2F;      // from line to line
 constexpr float kSentenceGap = 0.45F;  // line heights between lines of one sentence
 constexpr std::size_t kMostLines = 4;
 constexpr std::size_t kLongestLead = 400;  // bytes
@@ -36,6 +37,9 @@ struct Above {
     bool caption = false;
     bool heading = false;
 };
+
+bool opensBracket(std::string const& text) { return std::count(text.begin(), text.end(), '(') > std::count(text.begin(), text.end(), ')'); }
+bool closesBracket(std::string const& text) { return std::count(text.begin(), text.end(), ')') > std::count(text.begin(), text.end(), '('); }
 
 bool startsLikeCaption(std::string_view text) {
     static constexpr std::array<std::string_view, 8> kWords{"table", "tabelle", "tab.", "表", "таблица", "табл", "附表", "第"};
@@ -52,7 +56,10 @@ bool startsLikeCaption(std::string_view text) {
 
 void readSurroundings(PageLayout const& page, std::vector<Table>& tables, std::vector<char> const& taken) {
     std::vector<Above> free;  // printed lines outside tables, pieces of a baseline joined
-    struct Item { std::uint32_t line; Points baseline; };
+    struct Item {
+        std::uint32_t line;
+        Points baseline;
+    };
     std::vector<Item> order;
     for (std::uint32_t i = 0; i < page.lines.size(); ++i) {
         auto const& line = page.lines[i];
@@ -82,8 +89,7 @@ void readSurroundings(PageLayout const& page, std::vector<Table>& tables, std::v
             if (model::overlap(line.box.x0, line.box.x1, left, right) < 0.3F * std::min(line.box.width(), right - left)) continue;
             // Another table in between ends the search.
             bool const between = std::any_of(tables.begin(), tables.end(), [&](Table const& other) {
-                return &other != &table && other.box.y0 > line.box.y1 - font && other.box.y1 <= table.box.y0 + font &&
-                       model::overlap(other.box.x0, other.box.x1, left, right) > 0;
+                return &other != &table && other.box.y0 > line.box.y1 - font && other.box.y1 <= table.box.y0 + font && model::overlap(other.box.x0, other.box.x1, left, right) > 0;
             });
             if (between) break;
             Points const reach = (above.empty() ? kNear : kNextLine) * font;
@@ -106,13 +112,16 @@ void readSurroundings(PageLayout const& page, std::vector<Table>& tables, std::v
         }
         std::string lead;
         Rect leadBox;
-        for (auto const& line : above) {
+        std::string tail;  // lines right above the table that end a bracket: "unless otherwise" / "specified)"
+        for (auto& line : above) {
+            if (!tail.empty() && opensBracket(line.text)) line.text += ' ' + std::exchange(tail, {});
             if (startsLikeCaption(line.text)) {
                 table.caption = line.text;
                 break;
             }
             if (!statesConditions(line.text) && lead.empty()) {
                 if (line.caption && table.caption.empty()) table.caption = line.text;
+                if (closesBracket(line.text)) tail = tail.empty() ? line.text : line.text + ' ' + tail;
                 continue;
             }
             bool const closed = !lead.empty() && (lead[0] == '(' || (lead[0] >= 'A' && lead[0] <= 'Z'));
@@ -125,7 +134,7 @@ void readSurroundings(PageLayout const& page, std::vector<Table>& tables, std::v
         }
         // A caption that states conditions, perhaps going on in the next line.
         if (statesConditions(table.caption)) {
-            bool const open = std::count(table.caption.begin(), table.caption.end(), '(') > std::count(table.caption.begin(), table.caption.end(), ')');
+            bool const open = opensBracket(table.caption);
             if (open && !lead.empty()) table.caption += ' ' + lead;
             auto const bracket = table.caption.find('(');
             if (open || lead.empty()) lead = bracket == std::string::npos ? table.caption : table.caption.substr(bracket);

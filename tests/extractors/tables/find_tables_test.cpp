@@ -376,7 +376,13 @@ TEST(FindTables, UnitsInOneAreaGoToTheRowsAroundThem) {
 
 TEST(FindTables, AGutterInTheMiddleOfThePageDoesNotPartOneTable) {
     PageBuilder page;  // names and symbols left of the middle, conditions and values right of it
-    page.text(60, 100, "Parameter").text(240, 100, "Symbol").text(310, 100, "Test Conditions").text(430, 100, "Min").text(460, 100, "Typ").text(490, 100, "Max").text(520, 100, "Unit");
+    page.text(60, 100, "Parameter")
+        .text(240, 100, "Symbol")
+        .text(310, 100, "Test Conditions")
+        .text(430, 100, "Min")
+        .text(460, 100, "Typ")
+        .text(490, 100, "Max")
+        .text(520, 100, "Unit");
     for (int i = 0; i < 7; ++i) {
         float const y = 114 + 12 * static_cast<float>(i);
         page.text(60, y, "Offset voltage part").text(240, y, "VOS").text(310, y, "VS = 3 V").text(430, y, "1").text(460, y, "2").text(490, y, "3").text(520, y, "mV");
@@ -424,7 +430,13 @@ TEST(FindTables, ConditionsRightOfTheMiddleBelongToTheTable) {
 
 TEST(FindTables, TitlesSetCloseTogetherStandInColumnsOfTheirOwn) {
     PageBuilder page;  // 8 points high: word spaces are 2.4, the gaps between columns 4.5
-    page.text(40, 100, "Parameter").text(130, 100, "Symbol").text(158.5F, 100, "Test Conditions").text(240, 100, "Min.").text(260.5F, 100, "Typ.").text(281, 100, "Max.").text(301.5F, 100, "Unit");
+    page.text(40, 100, "Parameter")
+        .text(130, 100, "Symbol")
+        .text(158.5F, 100, "Test Conditions")
+        .text(240, 100, "Min.")
+        .text(260.5F, 100, "Typ.")
+        .text(281, 100, "Max.")
+        .text(301.5F, 100, "Unit");
     char const* const names[] = {"Output level", "Input level", "Bias level"};
     for (int i = 0; i < 3; ++i) {
         float const y = 112 + 12 * static_cast<float>(i);
@@ -484,6 +496,92 @@ TEST(FindTables, SymbolAndParameterSetApartAreTwoTitles) {
     auto const tables = findTables(page.layout());
     ASSERT_EQ(tables.size(), 1U);
     EXPECT_EQ(tables[0].columns, 5);
+}
+
+TEST(FindTables, ALineOfSupplyAndLimitIsNoHead) {
+    PageBuilder page;  // names centred on their lines, "VCC" is no known title
+    page.horizontal(90, 38, 420).horizontal(104, 38, 420).horizontal(142, 38, 420).horizontal(180, 38, 420);
+    page.text(40, 100, "Symbol").text(90, 100, "Parameter").text(220, 100, "VCC").text(270, 100, "Min").text(320, 100, "Max").text(380, 100, "Unit");
+    for (int i = 0; i < 2; ++i) {
+        float const y = 114 + 38 * static_cast<float>(i);
+        page.text(220, y, "2.0").text(270, y, "1.5").text(220, y + 12, "4.5").text(270, y + 12, "3.1").text(220, y + 24, "6.0").text(270, y + 24, "4.2");
+        page.text(40, y + 12, "VIH").text(90, y + 12, "Input level").text(380, y + 12, "V");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 1);
+    EXPECT_EQ(textAt(tables[0], 1, 2), "2.0");
+    EXPECT_EQ(spanAt(tables[0], 1, 0), Span(3, 1));
+}
+
+TEST(FindTables, TemperaturesAboveTheTitlesAreHead) {
+    PageBuilder page;  // "Symbol" and "Unit" stand between the lines of the two-line head
+    page.text(250, 100, "25 °C").text(320, 100, "-40 °C to 85 °C");
+    page.text(40, 106, "Symbol").text(90, 106, "Parameter").text(420, 106, "Unit");
+    page.text(240, 112, "Min").text(270, 112, "Max").text(330, 112, "Min").text(360, 112, "Max");
+    page.text(40, 126, "VIH").text(90, 126, "Input level").text(240, 126, "3.5").text(330, 126, "3.4").text(420, 126, "V");
+    page.text(40, 138, "VIL").text(90, 138, "Input level").text(270, 138, "1.5").text(360, 138, "1.4").text(420, 138, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 2);
+    EXPECT_EQ(textAt(tables[0], 0, 2), "25 °C");
+    EXPECT_EQ(spanAt(tables[0], 0, 4), Span(1, 2));
+}
+
+TEST(FindTables, ATitleSetOffItsColumnBelongsToIt) {
+    PageBuilder page;  // titles centred over wide columns whose texts stand left
+    page.text(80, 100, "Parameter").text(210, 100, "Symbol").text(280, 100, "Min").text(320, 100, "Max");
+    for (int i = 0; i < 3; ++i) {
+        float const y = 112 + 12 * static_cast<float>(i);
+        page.text(40, y, "Level").text(170, y, "VH").text(280, y, "1.0").text(320, y, "2.0");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 4);
+    EXPECT_EQ(textAt(tables[0], 0, 1), "Symbol");
+    EXPECT_EQ(textAt(tables[0], 1, 1), "VH");
+}
+
+TEST(FindTables, ShortListsWithLeadersSideBySideAreTwoTables) {
+    PageBuilder page;
+    for (int i = 0; i < 3; ++i) {
+        auto const y = 100 + 12 * static_cast<float>(i);
+        page.text(44, y, "Left quantity ...").text(250, y, std::to_string(10 + i) + " V");
+        page.text(300, y, "Right quantity ...").text(520, y, std::to_string(70 + i) + " A");
+    }
+    auto& words = page.layout().words;  // the dots fill the gaps
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        if (words[i].dotLeader) words[i].box.x1 = words[i + 1].box.x0 - 3;
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 2U);
+    EXPECT_EQ(textAt(tables[0], 2, 1), "12 V");
+    EXPECT_EQ(textAt(tables[1], 2, 0), "Right quantity");
+    EXPECT_EQ(textAt(tables[1], 2, 1), "72 A");
+}
+
+TEST(FindTables, TheEndOfABracketBelowTheCaptionBelongsToIt) {
+    PageBuilder page;
+    page.text(40, 76, "Table 5. Switching data of XQ7 (VB = 3 V, Ta = 25 C unless otherwise").text(40, 86, "specified)");
+    page.grid(kXs, {100, 114, 128});
+    head(page, 110);
+    page.text(44, 124, "Delay").text(364, 124, "1").text(444, 124, "ms");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].lead, "(VB = 3 V, Ta = 25 C unless otherwise specified)");
+}
+
+TEST(FindTables, AConditionCentredOnItsLinesOfValuesHoldsForAll) {
+    PageBuilder page;
+    page.grid(kXs, {90, 104, 142, 156, 170});
+    head(page, 100);
+    page.text(44, 166, "Start voltage").text(364, 166, "0.9").text(444, 166, "V");
+    page.text(44, 126, "Output level").text(164, 126, "VOH").text(204, 126, "IO = 1 mA").text(444, 126, "V");
+    page.text(324, 114, "1.9").text(324, 126, "4.4").text(324, 138, "5.9");
+    page.text(44, 152, "Hysteresis").text(364, 152, "0.2").text(444, 152, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(spanAt(tables[0], 1, 2), Span(3, 1));
 }
 
 }  // namespace
