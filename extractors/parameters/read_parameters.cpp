@@ -47,6 +47,22 @@ std::string statedFor(model::Table const& table) {
     return {};
 }
 
+// "Table 5: Electrical characteristics of XX7805 (TJ = 25 °C)": the part that a caption speaks of; empty: none.
+std::string partOfCaption(std::string const& raw) {
+    std::string caption = tidied(raw);
+    caption = trimmed(std::string_view(caption).substr(0, caption.find('(')));
+    while (caption.ends_with(".") || caption.ends_with(":") || caption.ends_with(",")) caption.pop_back();
+    std::string const low = folded(caption);
+    for (std::string_view link : {" of ", " for ", " für "}) {
+        std::size_t const at = low.rfind(link);
+        if (at == std::string::npos || low.size() != caption.size()) continue;
+        std::string part = trimmed(std::string_view(caption).substr(at + link.size()));
+        if (folded(part).starts_with("the ")) part = trimmed(std::string_view(part).substr(4));
+        if (hasDigit(part) && isPartLike(part) && !isPackageLike(part)) return part;
+    }
+    return {};
+}
+
 // At least half of the rows are named by words or by a symbol.
 bool namesMost(std::vector<PrintedRow> const& rows) {
     std::size_t named = 0;
@@ -87,6 +103,7 @@ public:
 private:
     void readTable(model::Table& table);
     void readOnItsSide(model::Table& table, model::Table const& upright, model::Section const* section);
+    void findPartsOfCaptions();
     [[nodiscard]] std::optional<ColumnPlan> planAbove(model::Table const& table, Carried const*& before) const;
     void add(PrintedRow& row, model::Table const& table, ColumnPlan const& plan, model::ParameterKind kind);
     void endLastRow(model::Table const& table, RowContext& context);
@@ -98,6 +115,7 @@ private:
     std::vector<model::Section> const& m_sections;
     Footnotes m_footnotes;
     std::map<std::string, Carried> m_carried;
+    std::map<std::string, std::string> m_partOf;  // by table: the part that its caption speaks of
     std::vector<model::Parameter> m_out;
 };
 
@@ -254,14 +272,37 @@ void Reader::readTable(model::Table& table) {
                 for (PrintedRow& row : rows) row.doubts.emplace_back("words in value columns of the table");
             }
             endLastRow(table, carried.context);
-            for (PrintedRow& row : rows) add(row, table, plan, carried.kind);
+            auto const part = m_partOf.find(table.id);
+            for (PrintedRow& row : rows) {
+                if (part != m_partOf.end() && row.variant.empty()) row.variant = part->second;
+                add(row, table, plan, carried.kind);
+            }
         }
     }
     carried.plan = std::move(plan);
     m_carried.insert_or_assign(table.id, std::move(carried));
 }
 
+// Where captions tell tables of several parts apart, each table is that part's. One part alone is the whole sheet's.
+void Reader::findPartsOfCaptions() {
+    std::string first;
+    bool several = false;
+    for (model::Table const& table : m_tables) {
+        std::string part = partOfCaption(table.caption);
+        if (part.empty() && !table.continues.empty()) {
+            auto const before = m_partOf.find(table.continues);
+            if (before != m_partOf.end()) part = before->second;
+        }
+        if (part.empty()) continue;
+        if (first.empty()) first = part;
+        several = several || folded(part) != folded(first);
+        m_partOf.insert_or_assign(table.id, std::move(part));
+    }
+    if (!several) m_partOf.clear();
+}
+
 std::vector<model::Parameter> Reader::read() {
+    findPartsOfCaptions();
     for (model::Table& table : m_tables) readTable(table);
     for (model::Parameter& parameter : readRatingLists(m_pages, m_tables, m_sections)) m_out.push_back(std::move(parameter));
     std::ranges::stable_sort(m_out, {}, [](model::Parameter const& parameter) { return parameter.page; });
@@ -285,7 +326,8 @@ void name(std::vector<model::Parameter>& parameters, std::string const& family, 
     model::Parameter const* before = nullptr;
     for (model::Parameter& parameter : parameters) {
         // lines of one parameter, one a condition or variant, are the same thing
-        bool const same = before != nullptr && before->name == parameter.name && before->symbol == parameter.symbol && before->unit == parameter.unit && before->kind == parameter.kind;
+        bool const same =
+            before != nullptr && before->name == parameter.name && before->symbol == parameter.symbol && before->unit == parameter.unit && before->kind == parameter.kind;
         if (same) {
             parameter.canonical = before->canonical;
             continue;

@@ -22,14 +22,12 @@ std::string withoutSpaces(std::string_view text) {
 }
 
 // Base units after folding to lower case; prefixes are tried in front of them.
-constexpr std::array kBases = {
-    "v",    "a",    "ω",    "ohm",  "ohms", "w",    "s",    "sec",  "secs", "second", "seconds", "f",     "h",     "hz",   "m",
-    "g",    "k",    "°c",   "°f",   "c",    "j",    "t",    "db",   "dbm",  "dbc",    "dbv",     "%",     "ppm",   "ppb",  "pa",
-    "bar",  "bit",  "bits", "lsb",  "mil",  "mils", "in",   "inch", "min",  "hr",     "hrs",     "hour",  "hours", "year", "years",
-    "cycle", "cycles", "vrms", "vpp", "vp-p", "vdc", "vac", "vpk",  "vp",   "arms",   "app",     "ap-p",  "adc",   "bps",  "b/s",
-    "kgf",  "n",    "n·m",  "lm",   "lx",   "cd",   "rpm",  "gauss", "oe",  "ah",     "wh",      "day",   "days",  "times", "x",
-    "mho",  "sps",  "va",   "aω",   "в",    "а",    "ом",   "вт",   "с",    "гц",     "ф",       "дб",    "гн",    "秒",   "伏",
-    "安",   "欧",   "瓦",   "°",    "deg",  "degc", "dbfs", "gs",   "ks",   "vpeak",  "apk",     "r",     "s/m",   "℃"};
+constexpr std::array kBases = {"v",    "a",     "ω",    "ohm", "ohms", "w",    "s",     "sec",  "secs",  "second", "seconds", "f",    "h",   "hz",    "m",    "g",   "k",   "°c",
+                               "°f",   "c",     "j",    "t",   "db",   "dbm",  "dbc",   "dbv",  "%",     "ppm",    "ppb",     "pa",   "bar", "bit",   "bits", "lsb", "mil", "mils",
+                               "in",   "inch",  "min",  "hr",  "hrs",  "hour", "hours", "year", "years", "cycle",  "cycles",  "vrms", "vpp", "vp-p",  "vdc",  "vac", "vpk", "vp",
+                               "arms", "app",   "ap-p", "adc", "bps",  "b/s",  "kgf",   "n",    "n·m",   "lm",     "lx",      "cd",   "rpm", "gauss", "oe",   "ah",  "wh",  "day",
+                               "days", "times", "x",    "mho", "sps",  "va",   "aω",    "в",    "а",     "ом",     "вт",      "с",    "гц",  "ф",     "дб",   "гн",  "秒",  "伏",
+                               "安",   "欧",    "瓦",   "°",   "deg",  "degc", "dbfs",  "gs",   "ks",    "vpeak",  "apk",     "r",    "s/m", "℃"};
 
 constexpr std::array kPrefixes = {"", "m", "u", "μ", "µ", "n", "p", "f", "k", "g", "c", "d", "м", "мк", "н", "п", "к", "毫", "微", "千", "meg"};
 
@@ -75,20 +73,27 @@ bool isUnitFactor(std::string_view factor) {
 }
 
 bool isRelation(char32_t c) {
-    return c == U'=' || c == U'<' || c == U'>' || c == U'\u2264' || c == U'\u2265' || c == U'\u2260' || c == U'\u2248' ||
-           c == U'\u2266' || c == U'\u2267' || c == U'\uFF1D' || c == U'\uFF1C' || c == U'\uFF1E' || c == U'\u2192';
+    return c == U'=' || c == U'<' || c == U'>' || c == U'\u2264' || c == U'\u2265' || c == U'\u2260' || c == U'\u2248' || c == U'\u2266' || c == U'\u2267' || c == U'\uFF1D' ||
+           c == U'\uFF1C' || c == U'\uFF1E' || c == U'\u2192';
 }
 
-constexpr std::array kPackageRoots = {"SOT", "SOIC", "SOP", "SSOP", "TSSOP", "MSOP", "VSSOP", "HTSSOP", "DIP", "PDIP", "CDIP", "QFN", "DFN", "WDFN", "UDFN", "VQFN",
-                                      "DHVQFN", "WQFN", "QFP", "LQFP", "TQFP", "BGA", "CSP", "WLCSP", "SO", "TO", "SC", "DPAK", "D2PAK", "DDPAK", "PLCC", "LCC", "ESOP",
-                                      "HSOP", "SIP", "ZIP", "LGA", "TDFN", "USON", "SON", "XSON", "DMP", "SMD", "SMA", "SMB", "DO", "SOD", "CERDIP", "HVSOF", "DSBGA", "VSP", "SSOT", "CASE"};
+constexpr std::array kPackageRoots = {"SOT",   "SOIC",  "SOP",    "SSOP", "TSSOP", "MSOP",   "VSSOP", "HTSSOP", "DIP", "PDIP",  "CDIP", "QFN", "DFN",  "WDFN",
+                                      "UDFN",  "VQFN",  "DHVQFN", "WQFN", "QFP",   "LQFP",   "TQFP",  "BGA",    "CSP", "WLCSP", "SO",   "TO",  "SC",   "DPAK",
+                                      "D2PAK", "DDPAK", "PLCC",   "LCC",  "ESOP",  "HSOP",   "SIP",   "ZIP",    "LGA", "TDFN",  "USON", "SON", "XSON", "DMP",
+                                      "SMD",   "SMA",   "SMB",    "DO",   "SOD",   "CERDIP", "HVSOF", "DSBGA",  "VSP", "SSOT",  "CASE"};
 
 constexpr std::array kVariantEndings = {"version", "versions", "series", "devices", "device", "系列", "版本", "型", "grade", "type", "types", "ランク", "rank"};
 
 }  // namespace
 
 bool hasDigit(std::string_view text) {
-    return std::ranges::any_of(text, [](char c) { return c >= '0' && c <= '9'; });
+    if (std::ranges::any_of(text, [](char c) { return c >= '0' && c <= '9'; })) return true;
+    constexpr std::string_view kWide = "\xEF\xBC";  // full-width digits are EF BC 90 to EF BC 99
+    for (std::size_t at = text.find(kWide); at != std::string_view::npos; at = text.find(kWide, at + 1)) {
+        auto const last = at + 2 < text.size() ? static_cast<unsigned char>(text[at + 2]) : 0U;
+        if (last >= 0x90 && last <= 0x99) return true;
+    }
+    return false;
 }
 
 bool hasOrdinaryWord(std::string_view text) {
@@ -137,8 +142,8 @@ bool isSymbolLike(std::string_view raw) {
         if (longest >= 4 && longest + 1 == static_cast<int>(w.size()) && w[0] >= U'A' && w[0] <= U'Z') {
             constexpr std::u32string_view kLeads = U"VITRCLPQEFGS";
             std::u32string_view const tail = std::u32string_view(w).substr(1);
-            bool const known = tail == U"start" || tail == U"hold" || tail == U"limit" || tail == U"float" || tail == U"term" || tail == U"leak" ||
-                               tail == U"drop" || tail == U"trip" || tail == U"load" || tail == U"line" || tail == U"noise";
+            bool const known = tail == U"start" || tail == U"hold" || tail == U"limit" || tail == U"float" || tail == U"term" || tail == U"leak" || tail == U"drop" ||
+                               tail == U"trip" || tail == U"load" || tail == U"line" || tail == U"noise";
             if (!known || kLeads.find(w[0]) == std::u32string_view::npos) return false;
         }
     }
@@ -188,12 +193,13 @@ bool isConditionLike(std::string_view raw) {
     std::string const text = folded(raw);
     if (text.starts_with("@")) return true;
     // test models of electrostatic discharge, and set states
-    for (std::string_view lead : {"human body", "human-body", "charged device", "charged-device", "machine model", "hbm", "cdm", "steady state", "steady-state", "free air", "still air"}) {
+    for (std::string_view lead :
+         {"human body", "human-body", "charged device", "charged-device", "machine model", "hbm", "cdm", "steady state", "steady-state", "free air", "still air"}) {
         if (text.starts_with(lead)) return true;
     }
-    return contains(text, "unless otherwise") || contains(text, "otherwise noted") || contains(text, "otherwise specified") || contains(text, "除非") ||
-           contains(text, "特に") || contains(text, "如无") || contains(text, "若无") || contains(text, "sofern nicht") || contains(text, "если не") ||
-           contains(text, "over temperature") || contains(text, "temperature range (") ;
+    return contains(text, "unless otherwise") || contains(text, "otherwise noted") || contains(text, "otherwise specified") || contains(text, "除非") || contains(text, "特に") ||
+           contains(text, "如无") || contains(text, "若无") || contains(text, "sofern nicht") || contains(text, "если не") || contains(text, "over temperature") ||
+           contains(text, "temperature range (");
 }
 
 bool isPackageLike(std::string_view raw) {
@@ -259,8 +265,9 @@ bool isPartLike(std::string_view raw) {
             }
         }
         bool const part = quote ? digits >= 2 && other == 0
-                                : digits >= 2 && (leading >= 2 || (other >= 1 && other <= 3 && digits >= 3 && leading == 0) || (leading == 1 && digits >= 3) ||
-                                                  (capitals >= 1 && digits >= 3 && isDigit(codes[0]) && codes.size() >= 6)) &&
+                                : digits >= 2 &&
+                                      (leading >= 2 || (other >= 1 && other <= 3 && digits >= 3 && leading == 0) || (leading == 1 && digits >= 3) ||
+                                       (capitals >= 1 && digits >= 3 && isDigit(codes[0]) && codes.size() >= 6)) &&
                                       other <= 3;
         if (!part) {
             // a suffix form behind a part ("DR2G", "A") or a single letter grade

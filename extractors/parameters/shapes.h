@@ -32,7 +32,7 @@ namespace standin::parameters {
 // A number with at most a sign, "±", comparison, percent or tolerance around it.
 [[nodiscard]] bool isNumberLike(std::string_view text);
 
-// Digits among the characters.
+// Digits among the characters, full-width ones too.
 [[nodiscard]] bool hasDigit(std::string_view text);
 
 // A word or two of ordinary language that reads as a name (letters, a lower-case run).

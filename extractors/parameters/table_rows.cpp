@@ -101,6 +101,7 @@ void RowReader::decideSymbolPlace() {
         ++names;
         std::string name = textOf(cells.names.front()).text;
         (void)takeCondition(name);
+        (void)takeNameUnit(name);
         (void)takeLimit(name);
         SymbolPlace const place = symbolPlace(name);
         if (place == SymbolPlace::Behind || place == SymbolPlace::BehindSet) ++behind;

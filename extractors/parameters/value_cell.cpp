@@ -44,6 +44,9 @@ std::string narrowed(std::string const& text) {
     return out;
 }
 
+// "1 kΩ‖10 pF": values of several kinds that belong together.
+bool isParallel(std::string const& text) { return hasDigit(text) && (contains(text, "‖") || contains(text, "∥") || contains(text, "||")); }
+
 struct Halves {
     std::string left;
     std::string right;
@@ -92,7 +95,7 @@ std::optional<Halves> splitRange(std::string text) {
     if (low.starts_with("von ")) text = trimmed(std::string_view(text).substr(4));
     if (low.starts_with("from ")) text = trimmed(std::string_view(text).substr(5));
     if (low.starts_with("от ")) text = trimmed(std::string_view(text).substr(std::string_view("от ").size()));
-    constexpr std::array kSeparators = {" to ", "~",  "\u2026", "...", "..", " thru ", " through ", " bis ", "至", "到", "から", " до ", "\u00F7", " TO ", " To ", "to"};
+    constexpr std::array kSeparators = {" to ", "~", "\u2026", "...", "..", " thru ", " through ", " bis ", "至", "到", "から", " до ", "\u00F7", " TO ", " To ", "to"};
     for (std::string_view separator : kSeparators) {
         if (std::optional<Halves> halves = splitAt(text, separator)) return halves;
     }
@@ -170,8 +173,8 @@ bool isExpression(std::string_view raw) {
         // "VDD-0.3", "0.7×VDD", "-0.3V": mixed tokens of symbols, numbers and operators
         bool mixed = true;
         for (char32_t c : decoded(word)) {
-            mixed = mixed && (isLatinLetter(c) || isGreek(c) || isDigit(c) || c == U'+' || c == U'-' || c == U'.' || c == U'×' || c == U'*' || c == U'/' ||
-                              c == U'(' || c == U')' || c == U'%' || c == U'±' || c == U'_' || c == U'[' || c == U']' || c == U'≤' || c == U'≥' || c == U'<' || c == U'>');
+            mixed = mixed && (isLatinLetter(c) || isGreek(c) || isDigit(c) || c == U'+' || c == U'-' || c == U'.' || c == U'×' || c == U'*' || c == U'/' || c == U'(' ||
+                              c == U')' || c == U'%' || c == U'±' || c == U'_' || c == U'[' || c == U']' || c == U'≤' || c == U'≥' || c == U'<' || c == U'>');
         }
         if (!mixed) return false;
     }
@@ -250,6 +253,11 @@ ValueCell readValueCell(std::string_view raw, Slot slot, std::string_view column
         }
     }
 
+    if (isParallel(text)) {
+        cell.form = ValueForm::Expression;
+        put(cell, slot, text);
+        return cell;
+    }
     std::string bare = text;
     std::string const unit = takeUnitTail(bare);
     if (isNumberLike(bare)) {

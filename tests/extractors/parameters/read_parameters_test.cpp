@@ -63,7 +63,8 @@ model::PageLayout pageOf(std::vector<std::string> const& lines, float top) {
 }
 
 TEST(ReadParameters, GivesIdsIntervalsAndKinds) {
-    model::Table table = handMade({{"Parameter", "Symbol", "Min", "Typ", "Max", "Unit"}, {"Supply current", "IDD", "", "3.0", "6.0", "µA"}, {"Release voltage", "VR", "4.00", "4.05", "4.10", "V"}}, 1);
+    model::Table table = handMade(
+        {{"Parameter", "Symbol", "Min", "Typ", "Max", "Unit"}, {"Supply current", "IDD", "", "3.0", "6.0", "µA"}, {"Release voltage", "VR", "4.00", "4.05", "4.10", "V"}}, 1);
     table.caption = "Table 3. Electrical characteristics";
     Reading const reading = readOne(table);
     ASSERT_EQ(reading.parameters.size(), 2U);
@@ -83,11 +84,15 @@ TEST(ReadParameters, ClassifiesTables) {
     EXPECT_EQ(kindOf(handMade({{"Parameter", "Min", "Max", "Unit"}, {"Supply current", "1", "2", "A"}}, 1)), Specification);
     EXPECT_EQ(kindOf(handMade({{"Pin No.", "Name", "Function"}, {"1", "VDD", "Supply"}, {"2", "VSS", "Ground"}}, 1)), Pins);
     // numbers in two packages' columns are no values, wherever the table stands
-    EXPECT_EQ(kindOf(handMade({{"SSOP20 Pin No.", "SOP16 Pin No.", "Pin Name", "Pin Type", "Pin Description"}, {"19", "16", "VCC", "POWER", "Supply"}, {"8", "1", "GND", "POWER", "Ground"}}, 1),
-                     model::SectionKind::Package),
-              Pins);
+    EXPECT_EQ(
+        kindOf(
+            handMade({{"SSOP20 Pin No.", "SOP16 Pin No.", "Pin Name", "Pin Type", "Pin Description"}, {"19", "16", "VCC", "POWER", "Supply"}, {"8", "1", "GND", "POWER", "Ground"}},
+                     1),
+            model::SectionKind::Package),
+        Pins);
     EXPECT_EQ(kindOf(handMade({{"Part Number", "Detection voltage", "Package"}, {"XQ12A", "4.25 V", "SOT-23-6"}, {"XQ12B", "4.30 V", "SOT-23-6"}}, 1)), Ordering);
-    EXPECT_EQ(kindOf(handMade({{"Symbol", ">2 Dimensions in millimeters", ""}, {"", "Min", "Max"}, {"A", "1.05", "1.25"}, {"b", "0.30", "0.50"}}, 2), model::SectionKind::Package), Package);
+    EXPECT_EQ(kindOf(handMade({{"Symbol", ">2 Dimensions in millimeters", ""}, {"", "Min", "Max"}, {"A", "1.05", "1.25"}, {"b", "0.30", "0.50"}}, 2), model::SectionKind::Package),
+              Package);
     EXPECT_EQ(kindOf(handMade({{"Revision", "Date", "Changes"}, {"1.0", "2019", "First issue"}}, 1), model::SectionKind::Revision), Revision);
     EXPECT_EQ(kindOf(handMade({{"EN1", "EN2", "Current"}, {"L", "L", "100"}, {"L", "H", "500"}}, 1)), Other);
     EXPECT_EQ(kindOf(handMade({{"Supply voltage range", "-0.3 to 7 V"}, {"Storage temperature range", "-55 to 125 °C"}}, 0), model::SectionKind::Ratings), Specification);
@@ -136,7 +141,8 @@ TEST(ReadParameters, ALineBrokenOverAPageIsOneParameter) {
 }
 
 TEST(ReadParameters, MarksAreTakenOutAndResolved) {
-    model::Table table = handMade({{"Parameter", "Symbol", "Typ", "Max", "Unit"}, {"Short-circuit delay (Note 2)", "tSC", "250", "400", "µs"}, {"Delay (1)", "tA", "5", "7", "ms"}}, 1);
+    model::Table table =
+        handMade({{"Parameter", "Symbol", "Typ", "Max", "Unit"}, {"Short-circuit delay (Note 2)", "tSC", "250", "400", "µs"}, {"Delay (1)", "tA", "5", "7", "ms"}}, 1);
     std::vector<model::Table> tables{table};
     std::vector<model::PageLayout> pages{pageOf({"Note 1: Measured with a pulse.", "Note 2: Guaranteed by design,", "not production tested."}, 100)};
     Reading const reading = readParameters(tables, pages, {}, nullptr);
@@ -184,7 +190,8 @@ TEST(ReadParameters, DoubtLowersConfidence) {
     auto unsureGrid = sure;
     unsureGrid.confidence = 0.4;
     EXPECT_LT(scoreOf(unsureGrid), 0.9);
-    EXPECT_LT(scoreOf(handMade({{"Parameter", "Min", "Max", "Unit"}, {"Supply current", "1", "2", "mA"}, {"Input voltage", "Output voltage range of the part", "2", "V"}}, 1)), 0.9);
+    EXPECT_LT(scoreOf(handMade({{"Parameter", "Min", "Max", "Unit"}, {"Supply current", "1", "2", "mA"}, {"Input voltage", "Output voltage range of the part", "2", "V"}}, 1)),
+              0.9);
     auto aligned = sure;
     aligned.confidence = 0.65;
     aligned.evidence = {.ruledRows = false, .ruledColumns = false, .aligned = true, .headWords = true, .leaders = false};
@@ -237,7 +244,8 @@ TEST(RatingLists, TakesEntriesApart) {
 }
 
 TEST(RatingLists, ReadsTheLinesOfARatingsSection) {
-    std::vector<model::PageLayout> pages{pageOf({"Absolute maximum ratings", "• Supply voltage: -0.3 V to 8 V", "• Storage temperature: -40", "°C to 125 °C", "Prose that ends here."}, 100)};
+    std::vector<model::PageLayout> pages{
+        pageOf({"Absolute maximum ratings", "• Supply voltage: -0.3 V to 8 V", "• Storage temperature: -40", "°C to 125 °C", "Prose that ends here."}, 100)};
     std::vector<model::Section> const sections{
         {.id = "s1", .kind = model::SectionKind::Ratings, .title = "Absolute maximum ratings", .level = 1, .page = 1, .box = {50, 99, 300, 110}}};
     std::vector<model::Table> none;
@@ -251,6 +259,26 @@ TEST(RatingLists, ReadsTheLinesOfARatingsSection) {
     EXPECT_EQ(reading.parameters[1].min->text, "-40");
     EXPECT_EQ(reading.parameters[1].max->text, "125");
     EXPECT_LT(reading.parameters[0].confidence.score, 0.9);
+}
+
+TEST(ReadParameters, CaptionsOfSeveralPartsSayWhoseTheirTablesAre) {
+    auto const table = [](char const* id, char const* caption, char const* typ) {
+        model::Table out = handMade({{"Parameter", "Symbol", "Typ", "Unit"}, {"Output voltage", "VO", typ, "V"}}, 1);
+        out.id = id;
+        out.caption = caption;
+        return out;
+    };
+    std::vector<model::Table> tables = {table("t1", "Table 3: Electrical characteristics of XQ7805 (TJ = 25 °C)", "5"),
+                                        table("t2", "Table 4: Electrical characteristics of XQ7812.", "12")};
+    Reading const two = readParameters(tables, {}, {}, nullptr);
+    ASSERT_EQ(two.parameters.size(), 2U);
+    EXPECT_EQ(two.parameters[0].variant, "XQ7805");
+    EXPECT_EQ(two.parameters[1].variant, "XQ7812");
+    // one part is the whole sheet's
+    tables.pop_back();
+    Reading const one = readParameters(tables, {}, {}, nullptr);
+    ASSERT_EQ(one.parameters.size(), 1U);
+    EXPECT_EQ(one.parameters[0].variant, "");
 }
 
 }  // namespace

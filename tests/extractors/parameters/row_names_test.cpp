@@ -213,8 +213,13 @@ TEST(RowNames, ALimitBehindTheSymbolOfANameSaysWhatSingleValuesAre) {
 }
 
 TEST(RowNames, UnitsInBracketsBehindNamesWhereNoColumnHoldsThem) {
-    auto const rows = rowsOf(handMade({{"Parameter", "Typ", "Max"}, {"Supply current [mA]", "1.2", "1.5"}, {"Hold time (ns)", "5", "9"}, {"All other pins (V)", "1", "2"},
-                                        {"Drain current (100 °C)", "3.2", "4"}, {"Output voltage (H)", "4", "5"}}, 1));
+    auto const rows = rowsOf(handMade({{"Parameter", "Typ", "Max"},
+                                       {"Supply current [mA]", "1.2", "1.5"},
+                                       {"Hold time (ns)", "5", "9"},
+                                       {"All other pins (V)", "1", "2"},
+                                       {"Drain current (100 °C)", "3.2", "4"},
+                                       {"Output voltage (H)", "4", "5"}},
+                                      1));
     ASSERT_EQ(rows.size(), 5U);
     EXPECT_EQ(rows[3].unit, "");
     EXPECT_NE((rows[3].name + rows[3].condition).find("100 °C"), std::string::npos) << "a condition is no unit, and stays";
@@ -224,6 +229,15 @@ TEST(RowNames, UnitsInBracketsBehindNamesWhereNoColumnHoldsThem) {
     EXPECT_EQ(line(rows[1]), "|Hold time|||5|9|ns");
     EXPECT_EQ(rows[2].name, "All other pins");
     EXPECT_EQ(rows[2].variant, "");
+}
+
+TEST(RowNames, ASymbolInFrontOfTheUnitBehindTheName) {
+    auto const rows = rowsOf(
+        handMade({{"Parameter", "Min", "Max"}, {"Supply voltage VDD (V)", "-0.3", "6.5"}, {"Output current IO (mA)", "-", "30"}, {"Junction temperature TJ (°C)", "-", "150"}}, 1));
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(rows[1].name, "Output current");
+    EXPECT_EQ(rows[1].symbol, "IO");
+    EXPECT_EQ(rows[1].unit, "mA");
 }
 
 }  // namespace

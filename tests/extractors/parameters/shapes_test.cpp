@@ -15,8 +15,8 @@ TEST(Shapes, Symbols) {
 }
 
 TEST(Shapes, Units) {
-    for (char const* text : {"V", "mV", "μA", "µA", "uA", "kΩ", "mΩ", "°C", "°C/W", "nV/√Hz", "V/µs", "%", "%/V", "ppm/°C", "dB", "MHz", "Vrms", "μ A", "V/mV", "mW/°C", "%VO", "[V]",
-                             "sec", "mOhm", "мА", "W/°C", "pA/√Hz"}) {
+    for (char const* text : {"V",  "mV",  "μA",   "µA",  "uA",   "kΩ",    "mΩ",  "°C",  "°C/W", "nV/√Hz", "V/µs", "%",    "%/V",   "ppm/°C",
+                             "dB", "MHz", "Vrms", "μ A", "V/mV", "mW/°C", "%VO", "[V]", "sec",  "mOhm",   "мА",   "W/°C", "pA/√Hz"}) {
         EXPECT_TRUE(isUnitLike(text)) << text;
     }
     for (char const* text : {"", "Symbol", "3.0", "VDD", "Continuous", "typ", "12"}) {
@@ -45,6 +45,13 @@ TEST(Shapes, Packages) {
 TEST(Shapes, Numbers) {
     for (char const* text : {"4.25", "-0.3", "±20", "<0.2", "4.25±0.05", "10^-7", "5 x 10^10", "1,000", "≤ 5"}) EXPECT_TRUE(isNumberLike(text)) << text;
     for (char const* text : {"", "VDD", "VDD-0.3", "-", "NA"}) EXPECT_FALSE(isNumberLike(text)) << text;
+}
+
+TEST(Shapes, FullWidthDigitsAreDigits) {
+    EXPECT_TRUE(hasDigit("３．３Ｖ"));
+    EXPECT_TRUE(hasDigit("V1"));
+    EXPECT_FALSE(hasDigit("（参考）"));
+    EXPECT_FALSE(hasDigit("\xEF\xBC"));
 }
 
 }  // namespace

@@ -44,6 +44,8 @@ TEST(ValueCell, PutsTextsWhereTheLabelRulesWantThem) {
              Case{"10⁻⁷", Slot::Max, "A", "", "", "10^-7", "A"},
              Case{"0. 1", Slot::Typ, "V", "", "0.1", "", "V"},
              Case{"＋１００", Slot::Max, "nA", "", "", "+100", "nA"},
+             Case{"1 kΩ‖10 pF", Slot::Typ, "", "", "1 kΩ‖10 pF", "", ""},
+             Case{"2 || 4", Slot::Typ, "MΩ || pF", "", "2 || 4", "", ""},
              Case{"<0.2", Slot::Max, "V", "", "", "<0.2", "V"},
          }) {
         ValueCell const cell = readValueCell(c.text, c.slot, c.columnUnit);
