@@ -79,6 +79,31 @@ std::string listedValues(std::string_view printed) {
     return key;
 }
 
+// Bounds that are no numbers, in one spelling: "5mA ≤ IO ≤ IMAX" is "IO = 5 mA to IMAX",
+// "PD < PMAX" is "PD ≤ PMAX"; empty: no such bounds.
+std::string boundsKey(std::string_view printed) {
+    std::string folded = text::foldForComparison(printed);
+    auto replaceAll = [&](std::string_view from, std::string_view to) {
+        for (auto at = folded.find(from); at != std::string::npos; at = folded.find(from, at + to.size())) folded.replace(at, from.size(), to);
+    };
+    replaceAll("≤", "<");
+    replaceAll("≥", ">");
+    std::size_t const first = folded.find_first_of("<>=");
+    if (first == std::string::npos) return {};
+    std::size_t const second = folded.find_first_of("<>=", first + 1);
+    std::string_view const before = std::string_view(folded).substr(0, first);
+    if (second == std::string::npos) {
+        std::string_view const behind = std::string_view(folded).substr(first + 1);
+        if (folded[first] != '=') return conditionSymbolKey(before) + folded[first] + conditionSymbolKey(behind);
+        std::size_t const to = behind.find(" to ");
+        if (to == std::string_view::npos) return {};
+        return conditionSymbolKey(before) + "=" + quantity::symbolKey(behind.substr(0, to)) + "~" + quantity::symbolKey(behind.substr(to + 4));
+    }
+    if (folded[first] != '<' || folded[second] != '<' || folded.find_first_of("<>=", second + 1) != std::string::npos) return {};
+    std::string_view const middle = std::string_view(folded).substr(first + 1, second - first - 1);
+    return conditionSymbolKey(middle) + "=" + quantity::symbolKey(before) + "~" + quantity::symbolKey(std::string_view(folded).substr(second + 1));
+}
+
 // "GND = 0 V" says where voltages are measured from.
 bool isGroundAtZero(Part const& part) {
     if ((part.symbol != "gnd" && part.symbol != "vss" && part.symbol != conditionSymbolKey("GND")) || part.interval.unit != "V" || part.interval.lo || part.interval.hi)
@@ -164,6 +189,7 @@ private:
         if (printed.find_first_of("0123456789") != std::string::npos) addMentioned(printed, m_mentioned);
         Part part;
         part.words = listedValues(printed);
+        if (part.words.empty()) part.words = boundsKey(printed);
         if (part.words.empty()) part.words = text::foldKey(printed);
         if (!part.words.empty()) m_parts.push_back(std::move(part));
     }

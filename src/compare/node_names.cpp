@@ -74,7 +74,11 @@ std::string_view terminalKey(std::string_view name) {
 std::string conditionSymbolKey(std::string_view symbol) {
     std::string key = quantity::symbolKey(symbol);
     std::string_view const id = lookUp(kConditionSymbols, key);
-    return id.empty() ? key : std::string(id);
+    if (!id.empty()) return std::string(id);
+    // "VI - VO" and "VIN - VOUT"
+    std::size_t const minus = key.find('-');
+    if (minus == std::string::npos || minus == 0 || minus + 1 == key.size()) return key;
+    return conditionSymbolKey(std::string_view(key).substr(0, minus)) + "-" + conditionSymbolKey(std::string_view(key).substr(minus + 1));
 }
 
 }  // namespace standin::compare

@@ -192,20 +192,70 @@ std::optional<ConditionPart> readTemperatureRange(std::string_view text) {
     return part;
 }
 
+// Where the word that ends at `end` begins, not before `first`.
+std::size_t wordBegin(std::string_view text, std::size_t first, std::size_t end) {
+    std::size_t begin = end;
+    while (begin > first && text[begin - 1] != ' ') --begin;
+    return begin;
+}
+
+std::size_t withoutGap(std::string_view text, std::size_t first, std::size_t end) {
+    while (end > first && text[end - 1] == ' ') --end;
+    return end;
+}
+
+// Where the last term before `end` begins: "40 V VI - VO" at "VI".
+std::size_t lastTerm(std::string_view text, std::size_t first, std::size_t end) {
+    std::size_t begin = wordBegin(text, first, end);
+    for (;;) {
+        std::size_t const signEnd = withoutGap(text, first, begin);
+        std::size_t const sign = wordBegin(text, first, signEnd);
+        std::size_t const termEnd = withoutGap(text, first, sign);
+        std::size_t const term = wordBegin(text, first, termEnd);
+        bool const joined = signEnd - sign == 1 && (text[sign] == '-' || text[sign] == '+') && term < termEnd && text::isAsciiLetter(text[term]);
+        if (!joined) return begin;
+        begin = term;
+    }
+}
+
+// "10mA", "PMAX": the end of a chain, or the begin of the next.
+bool isBound(std::string_view text) {
+    ParsedValue const value = parseValue(text, {});
+    if (hasNumber(value) && !value.unit.empty()) return true;
+    return isNode(text) && std::none_of(text.begin(), text.end(), [](char c) { return c >= 'a' && c <= 'z'; });
+}
+
+// "3 V ≤ VI ≤ 40 V 10 mA ≤ IO" at 10 mA, "IO ≤ IMAX PD ≤ PMAX" at PD.
+std::size_t secondBound(std::string_view text, std::size_t first, std::size_t end) {
+    std::size_t begin = lastTerm(text, first, end);
+    std::size_t const numberEnd = withoutGap(text, first, begin);
+    std::size_t const number = wordBegin(text, first, numberEnd);
+    if (number > first && numberEnd > number && isBound(text.substr(number, end - number)) && !isBound(text.substr(number, numberEnd - number))) begin = number;
+    std::size_t const beforeEnd = withoutGap(text, first, begin);
+    std::string_view const term = text.substr(begin, end - begin);
+    bool const symbol = !term.empty() && text::isAsciiUpper(term.front());
+    if (beforeEnd == first || (!symbol && !isBound(term))) return std::string_view::npos;
+    std::size_t const before = wordBegin(text, first, beforeEnd);
+    if (isBound(text.substr(before, beforeEnd - before))) return begin;
+    std::size_t const farther = wordBegin(text, first, withoutGap(text, first, before));
+    return isBound(text.substr(farther, beforeEnd - farther)) ? begin : std::string_view::npos;
+}
+
 // Where a second statement begins behind the value of the first without a comma, at
-// its own symbol ("VI = 0/5 VDD = 5" at VDD); npos: nowhere.
+// its own symbol ("VI = 0/5 VDD = 5" at VDD) or bound; npos: nowhere.
 std::size_t secondStatement(std::string_view text, std::vector<Mark> const& marks) {
     for (std::size_t k = 1; k < marks.size(); ++k) {
-        if (text[marks[k].at] != '=') continue;
         std::size_t const first = marks[0].at + marks[0].length;
-        std::size_t end = marks[k].at;
-        while (end > first && text[end - 1] == ' ') --end;
-        std::size_t begin = end;
-        while (begin > first && text[begin - 1] != ' ') --begin;
+        std::size_t const behind = marks[k - 1].at + marks[k - 1].length;
+        std::size_t const end = withoutGap(text, behind, marks[k].at);
+        std::size_t begin = std::string_view::npos;
+        if (text[marks[k].at] == '=') begin = lastTerm(text, first, end);
+        else if (marks[k].comparator != Comparator::Equal) begin = secondBound(text, behind, end);
+        if (begin == std::string_view::npos) continue;
         bool const bracketed =
             std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(begin), '(') != std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(begin), ')');
         if (begin == end || bracketed || text::trimmed(text.substr(first, begin - first)).empty()) continue;
-        if (text::isAsciiLetter(text[begin]) || text[begin] == '|') return begin;
+        if (text[marks[k].at] != '=' || text::isAsciiLetter(text[begin]) || text[begin] == '|') return begin;
     }
     return std::string_view::npos;
 }

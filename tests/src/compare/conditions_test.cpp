@@ -54,6 +54,11 @@ Case const kCases[] = {
     // One list of values, however it is put.
     {{"VO=0.5V or 4.5V, VDD=5V", ""}, {"VO = 4.50/0.5 VDD = 5", ""}, ConditionRelation::Same},
     {{"VO=0.5V or 4.5V", ""}, {"VO=0.5V or 4.6V", ""}, ConditionRelation::Unordered},
+    // Bounds that are no numbers, however they are put.
+    {{"4V ≤ VIN - VO ≤ 30V 5mA ≤ IO ≤ IMAX PD ≤ PMAX", ""}, {"Vi - Vo = 4 to 30 V Io = 5 mA to IMAX PD < PMAX", ""}, ConditionRelation::Same},
+    {{"4V ≤ VIN - VO ≤ 30V, PD ≤ PMAX", ""}, {"Vi - Vo = 3 to 30 V, PD < PMAX", ""}, ConditionRelation::Harsher},
+    {{"PD ≤ PMAX", ""}, {"PD ≥ PMAX", ""}, ConditionRelation::Unordered},
+    {{"IO = 5 mA to IMAX", ""}, {"IO = 5 mA to IPEAK", ""}, ConditionRelation::Unordered},
     {{"VI=0/5", ""}, {"VI=0/10", ""}, ConditionRelation::Unordered},
     {{"VCC=2 to 6", ""}, {"VCC=4.5 V", ""}, ConditionRelation::Milder},
 };
