@@ -32,10 +32,29 @@ constexpr std::size_t kLongestCondition = 2000;
 
 // Phrases by which a condition is said to hold for a whole table; they part what
 // stands before them from what stands behind.
-constexpr auto kPhrases = std::to_array<std::string_view>({"unless otherwise specified", "unless otherwise noted", "unless otherwise stated", "unless otherwise indicated",
-                                                           "unless otherwise mentioned", "unless specified otherwise", "unless noted otherwise", "except where noted", "except as noted", "except as stated",
-                                                           "otherwise noted", "otherwise specified", "test conditions", "test condition", "除非另有说明", "除说明外", "除注明外", "除非特别说明",
-                                                           "除非另有规定", "如无特殊说明", "特に指定がない限り", "特記なき場合", "wenn nicht anders angegeben"});
+constexpr auto kPhrases = std::to_array<std::string_view>({"unless otherwise specified",
+                                                           "unless otherwise noted",
+                                                           "unless otherwise stated",
+                                                           "unless otherwise indicated",
+                                                           "unless otherwise mentioned",
+                                                           "unless specified otherwise",
+                                                           "unless noted otherwise",
+                                                           "except where noted",
+                                                           "except as noted",
+                                                           "except as stated",
+                                                           "otherwise noted",
+                                                           "otherwise specified",
+                                                           "test conditions",
+                                                           "test condition",
+                                                           "除非另有说明",
+                                                           "除说明外",
+                                                           "除注明外",
+                                                           "除非特别说明",
+                                                           "除非另有规定",
+                                                           "如无特殊说明",
+                                                           "特に指定がない限り",
+                                                           "特記なき場合",
+                                                           "wenn nicht anders angegeben"});
 
 std::string withoutPhrases(std::string_view printed) {
     std::string condition = text::foldForComparison(printed);

@@ -18,27 +18,33 @@ namespace {
 using Entry = std::pair<std::string_view, std::string_view>;
 
 constexpr auto kNodes = std::to_array<Entry>({
-    {"vdd", "supply-plus"}, {"vcc", "supply-plus"}, {"vbat", "supply-plus"}, {"bat+", "supply-plus"}, {"b+", "supply-plus"},
-    {"vb", "supply-plus"}, {"v+", "supply-plus"}, {"vs", "supply-plus"}, {"vss", "supply-minus"}, {"gnd", "supply-minus"},
-    {"b-", "supply-minus"}, {"bat-", "supply-minus"}, {"vee", "supply-minus"}, {"vm", "pack-minus"}, {"vmon", "pack-minus"},
-    {"csi", "pack-minus"}, {"p-", "pack-minus"}, {"pack-", "pack-minus"}, {"idet", "pack-minus"}, {"vmp", "pack-plus"},
-    {"pack+", "pack-plus"}, {"do", "discharge-gate"}, {"dout", "discharge-gate"}, {"dsg", "discharge-gate"},
-    {"outd", "discharge-gate"}, {"od", "discharge-gate"}, {"co", "charge-gate"}, {"cout", "charge-gate"}, {"chg", "charge-gate"},
-    {"outc", "charge-gate"}, {"nc", "not-connected"}, {"n.c.", "not-connected"}, {"n.c", "not-connected"}, {"n/c", "not-connected"},
-    {"dnc", "do-not-connect"}, {"nu", "do-not-connect"}, {"rsvd", "do-not-connect"}, {"th", "thermistor"}, {"ts", "thermistor"},
-    {"ntc", "thermistor"}, {"cdly", "delay-capacitor"}, {"dly", "delay-capacitor"}, {"test", "test"}, {"vin", "input"},
-    {"vi", "input"}, {"in", "input"}, {"vout", "output"}, {"vo", "output"}, {"out", "output"},
+    {"vdd", "supply-plus"},     {"vcc", "supply-plus"},    {"vbat", "supply-plus"},  {"bat+", "supply-plus"},  {"b+", "supply-plus"},       {"vb", "supply-plus"},
+    {"v+", "supply-plus"},      {"vs", "supply-plus"},     {"vss", "supply-minus"},  {"gnd", "supply-minus"},  {"b-", "supply-minus"},      {"bat-", "supply-minus"},
+    {"vee", "supply-minus"},    {"vm", "pack-minus"},      {"vmon", "pack-minus"},   {"csi", "pack-minus"},    {"p-", "pack-minus"},        {"pack-", "pack-minus"},
+    {"idet", "pack-minus"},     {"vmp", "pack-plus"},      {"pack+", "pack-plus"},   {"do", "discharge-gate"}, {"dout", "discharge-gate"},  {"dsg", "discharge-gate"},
+    {"outd", "discharge-gate"}, {"od", "discharge-gate"},  {"co", "charge-gate"},    {"cout", "charge-gate"},  {"chg", "charge-gate"},      {"outc", "charge-gate"},
+    {"nc", "not-connected"},    {"n.c.", "not-connected"}, {"n.c", "not-connected"}, {"n/c", "not-connected"}, {"dnc", "do-not-connect"},   {"nu", "do-not-connect"},
+    {"rsvd", "do-not-connect"}, {"th", "thermistor"},      {"ts", "thermistor"},     {"ntc", "thermistor"},    {"cdly", "delay-capacitor"}, {"dly", "delay-capacitor"},
+    {"test", "test"},           {"vin", "input"},          {"vi", "input"},          {"in", "input"},          {"vout", "output"},          {"vo", "output"},
+    {"out", "output"},
 });
 
 constexpr auto kTerminals = std::to_array<Entry>({
-    {"a", "anode"}, {"k", "cathode"}, {"g", "gate"}, {"d", "drain"}, {"s", "source"}, {"b", "base"}, {"e", "emitter"}, {"c", "collector"},
+    {"a", "anode"},
+    {"k", "cathode"},
+    {"g", "gate"},
+    {"d", "drain"},
+    {"s", "source"},
+    {"b", "base"},
+    {"e", "emitter"},
+    {"c", "collector"},
 });
 
 constexpr auto kConditionSymbols = std::to_array<Entry>({
-    {"ta", "ta"}, {"tamb", "ta"}, {"topr", "ta"}, {"t", "ta"}, {"tj", "tj"}, {"tc", "tc"}, {"vdd", "supply"}, {"vcc", "supply"},
-    {"vbat", "supply"}, {"vb", "supply"}, {"v+", "supply"}, {"vs", "supply"}, {"vin", "vin"}, {"vi", "vin"}, {"vout", "vout"},
-    {"vo", "vout"}, {"iout", "iout"}, {"io", "iout"}, {"iload", "iout"}, {"il", "iout"}, {"cl", "cl"}, {"cload", "cl"},
-    {"rl", "rl"}, {"rload", "rl"}, {"cout", "cout"}, {"co", "cout"}, {"cin", "cin"}, {"ci", "cin"},
+    {"ta", "ta"},      {"tamb", "ta"},     {"topr", "ta"},   {"t", "ta"},      {"tj", "tj"},      {"tc", "tc"},   {"vdd", "supply"},
+    {"vcc", "supply"}, {"vbat", "supply"}, {"vb", "supply"}, {"v+", "supply"}, {"vs", "supply"},  {"vin", "vin"}, {"vi", "vin"},
+    {"vout", "vout"},  {"vo", "vout"},     {"iout", "iout"}, {"io", "iout"},   {"iload", "iout"}, {"il", "iout"}, {"cl", "cl"},
+    {"cload", "cl"},   {"rl", "rl"},       {"rload", "rl"},  {"cout", "cout"}, {"co", "cout"},    {"cin", "cin"}, {"ci", "cin"},
 });
 
 template <std::size_t Size>

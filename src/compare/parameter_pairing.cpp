@@ -18,6 +18,7 @@
 
 #include "compare/assignment.h"
 #include "compare/conditions.h"
+#include "compare/proof_by_limits.h"
 #include "compare/relation.h"
 #include "compare/telling_words.h"
 #include "compare/variant_choice.h"
@@ -44,6 +45,7 @@ constexpr double kAmbiguousConfidence = 0.78;
 constexpr double kUnmetConfidence = 0.75;         // one of several rows, and its versions or conditions do not meet
 constexpr double kKnownConfidence = 0.92;         // one id of the vocabulary
 constexpr double kNamedConfidence = 0.9;          // one name, and no other symbol
+constexpr double kProvenConfidence = 0.86;        // one of several rows, told by the limits
 constexpr double kAgreeingConfidence = 0.86;      // one symbol or id, and every printed number agrees
 constexpr double kAgreementWeight = 0.12;         // of the printed numbers, two makers
 constexpr double kAgreementWeightOneText = 0.05;  // two states of one text: the numbers are what changes
@@ -509,10 +511,67 @@ private:
         return doubted;
     }
 
+    LimitedRow limitedRow(int row, Parameter const& p, Profile const& profile) {
+        std::string const& name = p.canonical.empty() ? profile.name : p.canonical;
+        if (name.empty() || profile.dimension.empty()) return {row, {}, {}};
+        return {row, name + "\n" + profile.dimension + (p.kind == ParameterKind::Rating ? "\nrating" : ""), profile.numbers};
+    }
+
+    double likenessOfConditions(int reference, int candidate) {
+        auto const& r = referenceProfile(reference).conditions;
+        auto const& c = candidateProfile(candidate).conditions;
+        return conditionLikeness(relateStated(r, c), r, c);
+    }
+
+    void addRivals(std::vector<Edge> const& edges, std::vector<CandidatePair>& pairs) {
+        std::unordered_map<int, CandidatePair*> ofReference, ofCandidate;
+        std::unordered_map<int, double> likeness;  // of the pair, by reference
+        for (CandidatePair& pair : pairs) {
+            ofReference[pair.reference] = ofCandidate[pair.candidate] = &pair;
+            likeness[pair.reference] = likenessOfConditions(pair.reference, pair.candidate);
+        }
+        for (Edge const& edge : edges) {
+            auto const own = ofReference.find(edge.reference);
+            auto const other = ofCandidate.find(edge.candidate);
+            if (own != ofReference.end() && other != ofCandidate.end() && own->second == other->second) continue;
+            double const here = likenessOfConditions(edge.reference, edge.candidate);
+            if (own != ofReference.end() && here >= likeness[edge.reference]) own->second->rivalCandidates.push_back(edge.candidate);
+            if (other != ofCandidate.end() && here >= likeness[other->second->reference]) other->second->rivalReferences.push_back(edge.reference);
+        }
+    }
+
+    // Limits tell which of several rows is meant where conditions are put in two ways.
+    void raiseProven(std::vector<Edge> const& edges, std::vector<ParameterPair>& pairs) {
+        std::vector<LimitedRow> reference, candidate;
+        for (int const i : m_freeReference) {
+            if (!m_naming.isOnlyOfReference(referenceProfile(i).variant)) reference.push_back(limitedRow(i, r(i), referenceProfile(i)));
+        }
+        for (int const j : m_freeCandidate) {
+            if (!m_naming.isOnlyOfCandidate(candidateProfile(j).variant)) candidate.push_back(limitedRow(j, c(j), candidateProfile(j)));
+        }
+        std::vector<CandidatePair> asked;
+        for (ParameterPair const& pair : pairs) {
+            Profile const& pr = referenceProfile(pair.reference);
+            Profile const& pc = candidateProfile(pair.candidate);
+            VariantRelation const versions = relateVersions(pr, pc);
+            bool const otherVersions = versions == VariantRelation::Apart || versions == VariantRelation::OneUnstated;
+            bool const opposed = otherVersions || contradict(pr.conditions, pc.conditions);
+            asked.push_back({pair.reference, pair.candidate, opposed, pair.confidence > kProvenConfidence, {}, {}});
+        }
+        addRivals(edges, asked);
+        std::vector<Proof> const found = proofs(reference, candidate, asked);
+        for (std::size_t k = 0; k < pairs.size(); ++k) {
+            if (found[k] == Proof::None) continue;
+            pairs[k].confidence = std::max(pairs[k].confidence, kProvenConfidence);
+            pairs[k].doubtful = false;
+        }
+    }
+
     void conclude(std::vector<Edge> const& edges, std::vector<Edge> const& chosen, std::unordered_map<int, double> const& losses) {
         std::unordered_map<int, char> const doubted = m_sheets.oneText() ? std::unordered_map<int, char>() : conditionsSpeakForOthers(edges, chosen);
         std::unordered_map<int, char> pairedReference;
         std::unordered_map<int, char> pairedCandidate;
+        std::vector<ParameterPair> pairs;
         for (Edge const& edge : chosen) {
             auto const found = losses.find(edge.reference);
             bool const hasRival = found != losses.end();
@@ -520,9 +579,11 @@ private:
             double confidence = certainty(edge, hasRival);
             if (doubted.count(edge.reference) > 0) confidence = std::min(confidence, kAmbiguousConfidence);
             if (doubtful) confidence = std::min(confidence, found->second <= 0 ? kDoubtfulConfidence : kAmbiguousConfidence);
-            m_result.pairs.push_back({edge.reference, edge.candidate, confidence, doubtful});
+            pairs.push_back({edge.reference, edge.candidate, confidence, doubtful});
             pairedReference[edge.reference] = pairedCandidate[edge.candidate] = 1;
         }
+        if (!m_sheets.oneText()) raiseProven(edges, pairs);
+        m_result.pairs.insert(m_result.pairs.end(), pairs.begin(), pairs.end());
         // Rows of versions that the other sheet does not cover: listed, and named for choosing.
         bool const mayList = !m_sheets.oneText() && m_sheets.options.referenceVariant.empty() && m_sheets.options.candidateVariant.empty();
         for (int const i : m_freeReference) {

@@ -26,9 +26,18 @@ constexpr std::string_view kDegreeSign = "°";
 
 bool isDegreeSign(std::string_view text, std::size_t at) { return text.substr(at, kDegreeSign.size()) == kDegreeSign; }
 
+// "mm74xc20": a maker's letters before the number of the trade, "74xc20".
+bool isWithMakersLetters(std::string_view a, std::string_view b) {
+    constexpr std::size_t kFewest = 5;
+    if (b.size() < kFewest || a.size() <= b.size() || !text::isAsciiDigit(b.front()) || a.substr(a.size() - b.size()) != b) return false;
+    std::string_view const before = a.substr(0, a.size() - b.size());
+    return std::all_of(before.begin(), before.end(), isLetter);
+}
+
 // One is the other, or the family that it belongs to: "74xc" and "74xc20", not "xc2" and "xc20".
 bool areOneCode(std::string_view a, std::string_view b) {
     if (a.size() > b.size()) std::swap(a, b);
+    if (isWithMakersLetters(b, a)) return true;
     if (b.substr(0, a.size()) != a) return false;
     if (a.size() == b.size()) return true;
     return isLetter(a.back()) && std::all_of(b.begin() + static_cast<std::ptrdiff_t>(a.size()), b.end(), text::isAsciiDigit);

@@ -110,6 +110,8 @@ VariantWords VersionNaming::wordsOf(std::string const& version, Naming const& na
     if (version.empty() && naming.ownIsMeant) {
         words.key = kOwnPart;
         words.codes = naming.own;
+    } else if (words.codes.empty() && words.temperatures && naming.ownIsMeant) {  // a column of the own part ("TA = 25 °C")
+        words.codes = naming.own;
     }
     auto const made = naming.made.find(version);
     if (made != naming.made.end()) words.nominals = made->second;
@@ -125,7 +127,9 @@ bool VersionNaming::areOthers(VariantWords const& reference, VariantWords const&
 bool VersionNaming::isAlone(VariantWords const& version, Naming const& own, Naming const& other) const {
     bool const named = !version.codes.empty() || !version.nominals.empty();
     if (!named || version.key == kOwnPart) return false;
-    auto const meets = [&](VariantWords const& a, VariantWords const& b) { return relateVariants(a, b) == VariantRelation::Same || relateVariants(a, b) == VariantRelation::Shares; };
+    auto const meets = [&](VariantWords const& a, VariantWords const& b) {
+        return relateVariants(a, b) == VariantRelation::Same || relateVariants(a, b) == VariantRelation::Shares;
+    };
     // Some version of the own sheet has a partner, this one has only others.
     bool anyPair = false;
     for (auto const& [theirs, unused] : other.nominals) {
@@ -133,8 +137,8 @@ bool VersionNaming::isAlone(VariantWords const& version, Naming const& own, Nami
         if (words.codes.empty() && words.nominals.empty()) continue;
         if (!areOthers(version, words)) return false;
         anyPair = anyPair || std::any_of(own.nominals.begin(), own.nominals.end(), [&](auto const& mine) {
-            return (mine.first.empty() ? own.ownIsMeant || !wordsOf(mine.first, own).nominals.empty() : true) && meets(wordsOf(mine.first, own), words);
-        });
+                      return (mine.first.empty() ? own.ownIsMeant || !wordsOf(mine.first, own).nominals.empty() : true) && meets(wordsOf(mine.first, own), words);
+                  });
     }
     return anyPair;
 }

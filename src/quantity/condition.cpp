@@ -60,7 +60,7 @@ std::vector<Mark> marksOf(std::string_view text) {
         Comparator comparator;
     };
     static constexpr Sign kSigns[] = {{"≤", Comparator::LessOrEqual}, {"≥", Comparator::GreaterOrEqual}, {"<", Comparator::Less}, {">", Comparator::Greater},
-                                      {"=", Comparator::Equal}, {"≈", Comparator::Equal}, {":", Comparator::Equal}};
+                                      {"=", Comparator::Equal},       {"≈", Comparator::Equal},          {":", Comparator::Equal}};
     std::vector<Mark> marks;
     for (std::size_t at = 0; at < text.size(); ++at) {
         for (Sign const& sign : kSigns) {
@@ -300,7 +300,8 @@ void readParts(std::string_view text, std::vector<ConditionPart>& parts, int dep
         else symbol = {};
     }
     constexpr int kMostSymbolWords = 3;
-    bool const sentence = std::count(symbol.begin(), symbol.end(), ' ') > kMostSymbolWords || std::count(symbol.begin(), symbol.end(), '(') != std::count(symbol.begin(), symbol.end(), ')');
+    bool const sentence =
+        std::count(symbol.begin(), symbol.end(), ' ') > kMostSymbolWords || std::count(symbol.begin(), symbol.end(), '(') != std::count(symbol.begin(), symbol.end(), ')');
     if (sentence || valueText.find(" or ") != std::string_view::npos) {  // "VI = VIH or VIL" has no one value
         auto range = readTemperatureRange(text);
         parts.push_back(range ? std::move(*range) : std::move(part));
