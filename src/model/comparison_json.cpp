@@ -2,9 +2,12 @@
 // tests/src/model/comparison_json_test.cpp.
 #include "model/comparison_json.h"
 
+#include <array>
+
 #include "model/derived_json.h"
 #include "model/in_halves.h"
 #include "model/json_parts.h"
+#include "model/json_text.h"
 
 namespace standin::model {
 
@@ -14,49 +17,92 @@ namespace {
 
 constexpr char const* kSchema = "standin.comparison/1";
 
-Json sideJson(std::optional<Side> const& side) {
-    if (!side) return nullptr;
-    return Members()
-        .add("page", side->page)
-        .add("box", boxJson(side->box))
-        .add("text", side->text)
-        .add("min", textOrNull(side->min))
-        .add("typ", textOrNull(side->typ))
-        .add("max", textOrNull(side->max))
-        .add("unit", textOrNull(side->unit))
-        .add("condition", textOrNull(side->condition))
-        .take();
+void writeSide(JsonText& out, std::optional<Side> const& side) {
+    if (!side) {
+        out.value(nullptr);
+        return;
+    }
+    out.beginObject()
+        .member("page", side->page)
+        .member("box", cornersOf(side->box))
+        .member("text", side->text)
+        .textOrNull("min", side->min)
+        .textOrNull("typ", side->typ)
+        .textOrNull("max", side->max)
+        .textOrNull("unit", side->unit)
+        .textOrNull("condition", side->condition)
+        .endObject();
 }
 
-Json classJson(std::vector<WordingClass> const& classes) { return classes.empty() ? Json(nullptr) : Json(nameOf(classes.front())); }
+void writeClasses(JsonText& out, std::vector<WordingClass> const& classes) {
+    out.key("class");
+    if (classes.empty()) out.value(nullptr);
+    else out.value(nameOf(classes.front()));
+    out.key("classes").beginArray();
+    for (auto const c : classes) out.value(nameOf(c));
+    out.endArray();
+}
 
-Json findingJson(Finding const& f) {
-    Json classes = Json::array();
-    for (auto const c : f.classes) classes.push_back(nameOf(c));
-    Members members;
-    members.add("id", f.id)
-        .add("kind", nameOf(f.kind))
-        .add("relation", nameOf(f.relation))
-        .add("judgement", nameOf(f.judgement))
-        .add("class", classJson(f.classes))
-        .add("classes", classes)
-        .add("severity", nameOf(f.severity))
-        .add("hazard_side", f.hazardSide == HazardSide::None ? Json(nullptr) : Json(nameOf(f.hazardSide)))
-        .add("level", f.level)
-        .add("open", f.open)
-        .add("canonical", textOrNull(f.canonical))
-        .add("section", textOrNull(f.section))
-        .add("variant", textOrNull(f.variant))
-        .add("title", f.title)
-        .add("explanation", f.explanation)
-        .add("caution", textOrNull(f.caution))
-        .add("consequence_of", textOrNull(f.consequenceOf))
-        .add("affects", f.affects)
-        .add("reference", sideJson(f.reference))
-        .add("candidate", sideJson(f.candidate));
+void writeFinding(JsonText& out, Finding const& f) {
+    out.beginObject().member("id", f.id).member("kind", nameOf(f.kind)).member("relation", nameOf(f.relation)).member("judgement", nameOf(f.judgement));
+    writeClasses(out, f.classes);
+    out.member("severity", nameOf(f.severity))
+        .textOrNull("hazard_side", f.hazardSide == HazardSide::None ? std::string_view() : nameOf(f.hazardSide))
+        .member("level", f.level)
+        .member("open", f.open)
+        .textOrNull("canonical", f.canonical)
+        .textOrNull("section", f.section)
+        .textOrNull("variant", f.variant)
+        .member("title", f.title)
+        .member("explanation", f.explanation)
+        .textOrNull("caution", f.caution)
+        .textOrNull("consequence_of", f.consequenceOf)
+        .member("affects", f.affects);
+    writeSide(out.key("reference"), f.reference);
+    writeSide(out.key("candidate"), f.candidate);
     // Left out where there are none: records of earlier versions keep their bytes.
-    if (!f.regarding.empty()) members.add("regarding", f.regarding);
-    return std::move(members).take();
+    if (!f.regarding.empty()) out.member("regarding", f.regarding);
+    out.endObject();
+}
+
+// Half of them in a thread of its own.
+void writeFindings(JsonText& out, std::vector<Finding> const& findings) {
+    out.key("findings").beginArray();
+    std::array halves{JsonText::partOf(out), JsonText::partOf(out)};
+    inHalves(findings.size(), [&](std::size_t first, std::size_t last) {
+        for (std::size_t i = first; i < last; ++i) writeFinding(halves[first == 0 ? 0 : 1], findings[i]);
+    });
+    for (auto const& half : halves) out.append(half);
+    out.endArray();
+}
+
+void writePairs(JsonText& out, std::vector<Pair> const& pairs) {
+    out.key("pairs").beginArray();
+    for (auto const& p : pairs) {
+        out.beginObject()
+            .textOrNull("canonical", p.canonical)
+            .textOrNull("reference", p.reference)
+            .textOrNull("candidate", p.candidate)
+            .member("relation", nameOf(p.relation))
+            .member("judgement", nameOf(p.judgement))
+            .member("confidence", p.confidence)
+            .endObject();
+    }
+    out.endArray();
+}
+
+void writeSections(JsonText& out, std::vector<SectionPair> const& sections) {
+    out.key("sections").beginArray();
+    for (auto const& s : sections) {
+        out.beginObject().textOrNull("reference", s.reference).textOrNull("candidate", s.candidate).member("similarity", s.similarity).member("findings", s.findings).endObject();
+    }
+    out.endArray();
+}
+
+void writeCautions(JsonText& out, std::vector<Caution> const& cautions) {
+    out.key("cautions").beginArray();
+    for (auto const& c : cautions) out.beginObject().member("id", c.id).member("text", c.text).member("findings", c.findings).endObject();
+    out.endArray();
 }
 
 Json verdictJson(Verdict const& v) {
@@ -82,44 +128,24 @@ Json comparisonCoverageJson(ComparisonCoverage const& coverage, bool hasReferenc
 }  // namespace
 
 std::string toJson(Comparison const& comparison) {
-    Json cautions = Json::array();
-    for (auto const& c : comparison.cautions) cautions.push_back(Members().add("id", c.id).add("text", c.text).add("findings", c.findings).take());
-    Json::array_t findings(comparison.findings.size());
-    inHalves(findings.size(), [&](std::size_t first, std::size_t last) {
-        for (std::size_t i = first; i < last; ++i) findings[i] = findingJson(comparison.findings[i]);
-    });
-    Json pairs = Json::array();
-    for (auto const& p : comparison.pairs) {
-        pairs.push_back(Members()
-                            .add("canonical", textOrNull(p.canonical))
-                            .add("reference", textOrNull(p.reference))
-                            .add("candidate", textOrNull(p.candidate))
-                            .add("relation", nameOf(p.relation))
-                            .add("judgement", nameOf(p.judgement))
-                            .add("confidence", p.confidence)
-                            .take());
-    }
-    Json sections = Json::array();
-    for (auto const& s : comparison.sections) {
-        sections.push_back(
-            Members().add("reference", textOrNull(s.reference)).add("candidate", textOrNull(s.candidate)).add("similarity", s.similarity).add("findings", s.findings).take());
-    }
-    return dumped(Members()
-                      .add("schema", kSchema)
-                      .add("reference", comparison.hasReference() ? documentJson(comparison.reference) : Json(nullptr))
-                      .add("candidate", documentJson(comparison.candidate))
-                      .add("verdict", verdictJson(comparison.verdict))
-                      .add("cautions", std::move(cautions))
-                      .add("statements", comparison.statements)
-                      .add("findings", std::move(findings))
-                      .add("pairs", std::move(pairs))
-                      .add("sections", std::move(sections))
-                      .add("derived", derivedJson(comparison.derived))
-                      .add("cell", cellJson(comparison.cell))
-                      .add("cell_name", textOrNull(comparison.cellName))
-                      .add("circuit_name", textOrNull(comparison.circuitName))
-                      .add("coverage", comparisonCoverageJson(comparison.coverage, comparison.hasReference()))
-                      .take());
+    JsonText out;
+    out.beginObject()
+        .member("schema", kSchema)
+        .member("reference", comparison.hasReference() ? documentJson(comparison.reference) : Json(nullptr))
+        .member("candidate", documentJson(comparison.candidate))
+        .member("verdict", verdictJson(comparison.verdict));
+    writeCautions(out, comparison.cautions);
+    out.member("statements", comparison.statements);
+    writeFindings(out, comparison.findings);
+    writePairs(out, comparison.pairs);
+    writeSections(out, comparison.sections);
+    out.member("derived", derivedJson(comparison.derived))
+        .member("cell", cellJson(comparison.cell))
+        .textOrNull("cell_name", comparison.cellName)
+        .textOrNull("circuit_name", comparison.circuitName)
+        .member("coverage", comparisonCoverageJson(comparison.coverage, comparison.hasReference()))
+        .endObject();
+    return out.take() + "\n";
 }
 
 }  // namespace standin::model

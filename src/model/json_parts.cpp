@@ -45,11 +45,11 @@ Members&& Members::add(char const* key, Json value) && {
     return std::move(*this);
 }
 
+std::array<double, 4> cornersOf(Rect const& box) { return {rounded(box.x0), rounded(box.y0), rounded(box.x1), rounded(box.y1)}; }
+
 Json boxJson(Rect const& box) {
-    Json::array_t corners;
-    corners.reserve(4);
-    for (Points const corner : {box.x0, box.y0, box.x1, box.y1}) corners.emplace_back(rounded(corner));
-    return Json(std::move(corners));
+    auto const corners = cornersOf(box);
+    return Json::array_t(corners.begin(), corners.end());
 }
 
 Json textOrNull(std::string const& text) { return text.empty() ? Json(nullptr) : Json(text); }

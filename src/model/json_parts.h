@@ -2,6 +2,7 @@
 // reading of boxes, optional texts, documents and coverage. Private to model/.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -36,7 +37,8 @@ private:
 };
 
 // Writing.
-[[nodiscard]] Json boxJson(Rect const& box);               // rounded to 1/100 point
+[[nodiscard]] std::array<double, 4> cornersOf(Rect const& box);  // x0, y0, x1, y1, rounded to 1/100 point
+[[nodiscard]] Json boxJson(Rect const& box);               // of these corners
 [[nodiscard]] Json textOrNull(std::string const& text);    // empty: null
 [[nodiscard]] Json numberJson(std::string const& decimal); // as written, no binary noise
 [[nodiscard]] Json placedTextsJson(std::vector<PlacedText> const& texts);

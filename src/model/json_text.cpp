@@ -34,8 +34,19 @@ std::size_t wideCharacter(std::string_view text) {
     return overlong || outside ? 0 : length;
 }
 
+// Looks at every byte, so that the compiler can take many at once.
+bool isPlainAscii(std::string_view text) {
+    std::uint8_t bad = 0;
+    for (char const byte : text) {
+        auto const c = static_cast<std::uint8_t>(byte);
+        bad |= static_cast<std::uint8_t>((c < 0x20) | (c >= 0x80) | (c == '"') | (c == '\\'));
+    }
+    return bad == 0;
+}
+
 // Whether `text` may stand between quotes as it is.
 bool isPlain(std::string_view text) {
+    if (isPlainAscii(text)) return true;
     for (std::size_t i = 0; i < text.size();) {
         auto const c = static_cast<unsigned char>(text[i]);
         if (c < 0x20 || c == '"' || c == '\\') return false;
@@ -46,90 +57,138 @@ bool isPlain(std::string_view text) {
     return true;
 }
 
-class Writer {
-public:
-    void write(Json const& json) {
-        switch (json.type()) {
-            case Json::value_t::object: writeAll(json.get_ref<Json::object_t const&>(), '{', '}'); break;
-            case Json::value_t::array: writeAll(json.get_ref<Json::array_t const&>(), '[', ']'); break;
-            case Json::value_t::string: writeString(json.get_ref<std::string const&>()); break;
-            case Json::value_t::boolean: m_text += json.get<bool>() ? "true" : "false"; break;
-            case Json::value_t::number_integer: writeInteger(json.get<std::int64_t>()); break;
-            case Json::value_t::number_unsigned: writeInteger(json.get<std::uint64_t>()); break;
-            case Json::value_t::number_float: writeFloat(json.get<double>()); break;
-            case Json::value_t::null: m_text += "null"; break;
-            default: m_text += json.dump(); break;
-        }
+}  // namespace
+
+JsonText JsonText::partOf(JsonText const& whole) {
+    JsonText part;
+    part.m_depth = whole.m_depth;
+    part.m_placed = false;
+    return part;
+}
+
+JsonText& JsonText::value(Json const& json) {
+    switch (json.type()) {
+        case Json::value_t::object:
+            beginObject();
+            for (auto const& [name, of] : json.get_ref<Json::object_t const&>()) member(name, of);
+            return endObject();
+        case Json::value_t::array:
+            beginArray();
+            for (auto const& element : json.get_ref<Json::array_t const&>()) value(element);
+            return endArray();
+        case Json::value_t::string: return value(json.get_ref<std::string const&>());
+        case Json::value_t::boolean: return value(json.get<bool>());
+        case Json::value_t::number_integer: return value(json.get<std::int64_t>());
+        case Json::value_t::number_unsigned: return value(json.get<std::uint64_t>());
+        case Json::value_t::number_float: return value(json.get<double>());
+        case Json::value_t::null: return value(nullptr);
+        default: return bare(json.dump());
     }
+}
 
-    std::string take() { return std::move(m_text); }
+JsonText& JsonText::key(std::string_view name) {
+    separate();
+    write(name);
+    m_text += ": ";
+    m_placed = true;
+    return *this;
+}
 
-private:
-    template <class Entries>
-    void writeAll(Entries const& entries, char opening, char closing) {
-        m_text += opening;
-        m_depth += kIndent;
-        bool first = true;
-        for (auto const& entry : entries) {
-            if (!first) m_text += ',';
-            first = false;
-            newLine();
-            writeEntry(entry);
-        }
-        m_depth -= kIndent;
-        if (!first) newLine();
-        m_text += closing;
-    }
+JsonText& JsonText::value(std::string_view text) {
+    startValue();
+    write(text);
+    return *this;
+}
 
-    void writeEntry(Json const& entry) { write(entry); }
-    void writeEntry(Json::object_t::value_type const& member) {
-        writeString(member.first);
-        m_text += ": ";
-        write(member.second);
-    }
+JsonText& JsonText::value(std::nullptr_t) { return bare("null"); }
 
-    void newLine() {
+JsonText& JsonText::value(double number) {
+    if (!std::isfinite(number)) return bare("null");
+    std::array<char, 64> digits{};
+    char const* const last = nlohmann::detail::to_chars(digits.data(), digits.data() + digits.size(), number);
+    return bare({digits.data(), static_cast<std::size_t>(last - digits.data())});
+}
+
+JsonText& JsonText::value(std::vector<std::string> const& texts) {
+    beginArray();
+    for (auto const& text : texts) value(text);
+    return endArray();
+}
+
+JsonText& JsonText::value(std::array<double, 4> const& numbers) {
+    beginArray();
+    for (double const number : numbers) value(number);
+    return endArray();
+}
+
+JsonText& JsonText::append(JsonText const& part) {
+    if (part.m_text.empty()) return *this;
+    if (!m_first) m_text += ',';
+    m_text += part.m_text;
+    m_first = false;
+    return *this;
+}
+
+JsonText& JsonText::begin(char bracket) {
+    startValue();
+    m_text += bracket;
+    m_depth += kIndent;
+    m_first = true;
+    return *this;
+}
+
+JsonText& JsonText::end(char bracket) {
+    m_depth -= kIndent;
+    if (!m_first) {
         m_text += '\n';
         m_text.append(m_depth, ' ');
     }
-
-    void writeString(std::string const& text) {
-        if (!isPlain(text)) {
-            m_text += Json(text).dump(-1, ' ', false, Json::error_handler_t::replace);
-            return;
-        }
-        m_text += '"';
-        m_text += text;
-        m_text += '"';
-    }
-
-    template <class Integer>
-    void writeInteger(Integer number) {
-        std::array<char, 24> digits{};
-        auto const end = std::to_chars(digits.data(), digits.data() + digits.size(), number).ptr;
-        m_text.append(digits.data(), end);
-    }
-
-    void writeFloat(double number) {
-        if (!std::isfinite(number)) {
-            m_text += "null";
-            return;
-        }
-        std::array<char, 64> digits{};
-        char* const end = nlohmann::detail::to_chars(digits.data(), digits.data() + digits.size(), number);
-        m_text.append(digits.data(), end);
-    }
-
-    std::string m_text;
-    std::size_t m_depth = 0;
-};
-
-}  // namespace
-
-std::string jsonText(Json const& json) {
-    Writer writer;
-    writer.write(json);
-    return writer.take();
+    m_text += bracket;
+    m_first = false;
+    return *this;
 }
+
+JsonText& JsonText::bare(std::string_view text) {
+    startValue();
+    m_text += text;
+    return *this;
+}
+
+JsonText& JsonText::integer(std::int64_t number) {
+    std::array<char, 24> digits{};
+    auto const* const last = std::to_chars(digits.data(), digits.data() + digits.size(), number).ptr;
+    return bare({digits.data(), static_cast<std::size_t>(last - digits.data())});
+}
+
+JsonText& JsonText::integer(std::uint64_t number) {
+    std::array<char, 24> digits{};
+    auto const* const last = std::to_chars(digits.data(), digits.data() + digits.size(), number).ptr;
+    return bare({digits.data(), static_cast<std::size_t>(last - digits.data())});
+}
+
+void JsonText::startValue() {
+    if (m_placed) m_placed = false;
+    else separate();
+}
+
+// Before an element or a key.
+void JsonText::separate() {
+    if (!m_first) m_text += ',';
+    m_first = false;
+    m_text += '\n';
+    m_text.append(m_depth, ' ');
+}
+
+void JsonText::write(std::string_view text) {
+    if (!isPlain(text)) {
+        m_text += Json(text).dump(-1, ' ', false, Json::error_handler_t::replace);
+        return;
+    }
+    m_text += '"';
+    m_text += text;
+    m_text += '"';
+}
+
+std::string jsonText(Json const& json) { return JsonText().value(json).take(); }
 
 }  // namespace standin::model

@@ -1,8 +1,11 @@
 // The library's own writer is the oracle.
 #include "model/json_text.h"
 
+#include <array>
 #include <cstdint>
 #include <limits>
+#include <string>
+#include <vector>
 
 #include <gtest/gtest.h>
 
@@ -56,6 +59,65 @@ TEST(JsonText, ReplacesWhatIsNoUtf8AsTheLibraryDoes) {
     for (int first = 0x7F; first < 0x100; ++first) {
         for (int second = 0x7F; second < 0x100; ++second) {
             for (char const* end : {"", "\x80", "\x80\x80"}) expectSame(std::string{static_cast<char>(first), static_cast<char>(second)} + end);
+        }
+    }
+}
+
+TEST(JsonText, WritesPieceByPieceAsTheLibraryDoes) {
+    JsonText out;
+    out.beginObject()
+        .member("whole", 3)
+        .member("size", std::size_t{18446744073709551615U})
+        .member("share", 0.25)
+        .member("open", true)
+        .member("none", nullptr)
+        .textOrNull("unit", "")
+        .textOrNull("name", "a \"quote\"")
+        .member("texts", std::vector<std::string>{"a", "b"})
+        .member("no_texts", std::vector<std::string>{})
+        .member("box", std::array{1.0, 2.5, 3.0, 4.25})
+        .member("tree", Json::object({{"rows", Json::array({1, Json::object()})}}));
+    out.key("elements").beginArray().value("first").beginObject().member("k", -1).endObject().beginArray().endArray().endArray();
+    out.key("bare").beginObject().endObject().endObject();
+
+    Json json;
+    json["whole"] = 3;
+    json["size"] = 18446744073709551615U;
+    json["share"] = 0.25;
+    json["open"] = true;
+    json["none"] = nullptr;
+    json["unit"] = nullptr;
+    json["name"] = "a \"quote\"";
+    json["texts"] = {"a", "b"};
+    json["no_texts"] = Json::array();
+    json["box"] = {1.0, 2.5, 3.0, 4.25};
+    json["tree"] = Json::object({{"rows", Json::array({1, Json::object()})}});
+    json["elements"] = Json::array({"first", Json::object({{"k", -1}}), Json::array()});
+    json["bare"] = Json::object();
+    EXPECT_EQ(out.take(), json.dump(2));
+}
+
+TEST(JsonText, PartsFollowEachOther) {
+    for (int const before : {0, 1}) {
+        for (int const inFirst : {0, 2}) {
+            for (int const inSecond : {0, 1}) {
+                JsonText out;
+                Json json = Json::object({{"list", Json::array()}, {"after", 1}});
+                auto const add = [&json](JsonText& to, int count) {
+                    for (int i = 0; i < count; ++i) {
+                        to.beginObject().member("i", i).endObject();
+                        json["list"].push_back(Json::object({{"i", i}}));
+                    }
+                };
+                out.beginObject().key("list").beginArray();
+                add(out, before);
+                JsonText first = JsonText::partOf(out);
+                JsonText second = JsonText::partOf(out);
+                add(first, inFirst);
+                add(second, inSecond);
+                out.append(first).append(second).endArray().member("after", 1).endObject();
+                EXPECT_EQ(out.take(), json.dump(2)) << before << inFirst << inSecond;
+            }
         }
     }
 }
