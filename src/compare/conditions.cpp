@@ -162,6 +162,14 @@ std::string symbolOf(quantity::ConditionPart const& read) {
 
 bool isPoint(model::Interval const& interval) { return interval.typ && !interval.lo && !interval.hi; }
 
+std::optional<Decimal> decimal(std::optional<std::string> const& text) { return text ? Decimal::parse(*text) : std::nullopt; }
+
+StatedRange rangeOf(model::Interval const& interval) {
+    StatedRange range{decimal(interval.lo), decimal(interval.hi)};
+    if (!range.lo && !range.hi) range.lo = range.hi = decimal(interval.typ);
+    return range;
+}
+
 class Stating {
 public:
     explicit Stating(ConditionMemo& memo) : m_memo(memo) {}
@@ -181,6 +189,8 @@ private:
         Part part;
         part.symbol = symbolOf(read);
         part.interval = read.interval;
+        part.range = rangeOf(part.interval);
+        part.node = nodeKey(part.interval.relativeTo);
         part.bare = isBare(read.text);
         // Only a value is printed ("25 °C"): the unit tells which quantity.
         if (part.symbol.empty()) part.symbol = part.interval.unit == "degC" ? "ta" : "value:" + part.interval.unit;
@@ -219,26 +229,7 @@ private:
     std::vector<std::string> m_mentioned;
 };
 
-std::optional<Decimal> decimal(std::optional<std::string> const& text) { return text ? Decimal::parse(*text) : std::nullopt; }
-
-// A point is a range of one value; a side without a bound is unlimited.
-struct Range {
-    std::optional<Decimal> lo, hi;
-};
-
-Range rangeOf(model::Interval const& interval) {
-    Range range{decimal(interval.lo), decimal(interval.hi)};
-    if (!range.lo && !range.hi) range.lo = range.hi = decimal(interval.typ);
-    return range;
-}
-
-ConditionRelation relateIntervals(model::Interval const& reference, model::Interval const& candidate) {
-    if (reference == candidate) return ConditionRelation::Same;
-    if (reference.unit != candidate.unit || nodeKey(reference.relativeTo) != nodeKey(candidate.relativeTo) || reference.factor.empty() != candidate.factor.empty()) {
-        return ConditionRelation::Unordered;
-    }
-    Range const r = rangeOf(reference);
-    Range const c = rangeOf(candidate);
+ConditionRelation relateRanges(StatedRange const& reference, StatedRange const& candidate) {
     // Negative: the candidate ends lower; an absent bound lies beyond every value.
     auto order = [](std::optional<Decimal> const& a, std::optional<Decimal> const& b, int absent) {
         if (!a && !b) return 0;
@@ -246,30 +237,40 @@ ConditionRelation relateIntervals(model::Interval const& reference, model::Inter
         if (!b) return absent;
         return *b == *a ? 0 : (*b < *a ? -1 : 1);
     };
-    int const lower = order(r.lo, c.lo, -1);
-    int const upper = order(r.hi, c.hi, +1);
+    int const lower = order(reference.lo, candidate.lo, -1);
+    int const upper = order(reference.hi, candidate.hi, +1);
     if (lower == 0 && upper == 0) return ConditionRelation::Same;
     if (lower <= 0 && upper >= 0) return ConditionRelation::Harsher;
     if (lower >= 0 && upper <= 0) return ConditionRelation::Milder;
     return ConditionRelation::Unordered;
 }
 
-model::Interval scaled(model::Interval interval, int power, std::string const& unit) {
-    for (auto* bound : {&interval.lo, &interval.typ, &interval.hi}) {
-        if (auto const number = decimal(*bound)) *bound = number->scaledByPowerOfTen(power).toShortString();
+// What the numbers of both stand for can be set against each other, but for the unit.
+bool ofOneKind(Part const& reference, Part const& candidate) {
+    return reference.node == candidate.node && reference.interval.factor.empty() == candidate.interval.factor.empty();
+}
+
+StatedRange scaled(StatedRange range, int power) {
+    for (auto* bound : {&range.lo, &range.hi}) {
+        if (*bound) *bound = (*bound)->scaledByPowerOfTen(power);
     }
-    interval.unit = unit;
-    return interval;
+    return range;
+}
+
+ConditionRelation relateAsRead(Part const& reference, Part const& candidate) {
+    if (reference.interval == candidate.interval) return ConditionRelation::Same;
+    if (reference.interval.unit != candidate.interval.unit || !ofOneKind(reference, candidate)) return ConditionRelation::Unordered;
+    return relateRanges(reference.range, candidate.range);
 }
 
 // The unit of one of them stands in the head of its column ("IO = 5" for "IO = 5 mA"): its digits tell.
 ConditionRelation relateParts(Part const& reference, Part const& candidate) {
-    ConditionRelation const asRead = relateIntervals(reference.interval, candidate.interval);
-    if (asRead == ConditionRelation::Same || reference.bare == candidate.bare) return asRead;
-    model::Interval const& bare = reference.bare ? reference.interval : candidate.interval;
-    model::Interval const& full = reference.bare ? candidate.interval : reference.interval;
+    ConditionRelation const asRead = relateAsRead(reference, candidate);
+    if (asRead == ConditionRelation::Same || reference.bare == candidate.bare || !ofOneKind(reference, candidate)) return asRead;
+    StatedRange const& bare = reference.bare ? reference.range : candidate.range;
+    StatedRange const& full = reference.bare ? candidate.range : reference.range;
     for (int const power : {0, -12, -9, -6, -3, 3, 6}) {
-        if (relateIntervals(scaled(full, 0, full.unit), scaled(bare, power, full.unit)) != ConditionRelation::Same) continue;
+        if (relateRanges(full, scaled(bare, power)) != ConditionRelation::Same) continue;
         return power == 0 ? ConditionRelation::Same : ConditionRelation::OneUnstated;  // the prefix is not printed
     }
     return asRead;
@@ -277,8 +278,7 @@ ConditionRelation relateParts(Part const& reference, Part const& candidate) {
 
 bool isRoomTemperature(Part const& part) {
     if (part.symbol != "ta" || part.interval.unit != "degC") return false;
-    Range const range = rangeOf(part.interval);
-    return range.lo && range.hi && *range.lo == Decimal(25) && *range.hi == Decimal(25);
+    return part.range.lo && part.range.hi && *part.range.lo == Decimal(25) && *part.range.hi == Decimal(25);
 }
 
 }  // namespace

@@ -12,6 +12,7 @@
 
 #include "model/comparison.h"
 #include "quantity/condition.h"
+#include "quantity/decimal.h"
 
 namespace standin::compare {
 
@@ -20,10 +21,18 @@ struct ConditionTexts {
     std::string_view table;  // of the table or group; empty: none
 };
 
+// The bounds of an interval as numbers. A point is a range of one value; a side without a
+// bound is unlimited.
+struct StatedRange {
+    std::optional<quantity::Decimal> lo, hi;
+};
+
 // One part of a condition: a quantity with its interval, or words.
 struct StatedPart {
     std::string symbol;  // in one spelling; empty: words
     model::Interval interval;
+    StatedRange range;  // of the interval
+    std::string node;   // that the interval is relative to, in one spelling; empty: none
     std::string words;  // key of the text
     bool bare = false;  // printed without a unit, which may stand in the head of its column
 };

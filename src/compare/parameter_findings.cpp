@@ -230,6 +230,7 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
     }
     if (shown.empty()) return;
     std::map<std::pair<std::string, std::string>, int> known;
+    ConditionMemo memo;
     for (std::size_t i = 0; i < drafts.size(); ++i) {
         auto& draft = drafts[i];
         if (draft.rank != Rank::Parameter || draft.finding.relation != Relation::ConditionsDiffer || draft.finding.affects.size() != 2) continue;
@@ -238,7 +239,7 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
         if (r == referenceOf.end() || c == candidateOf.end()) continue;
         Relation const values = relateValues(*r->second, *c->second, precisionFor(sheets, *r->second));
         if (!isEqual(values, *r->second, *c->second)) continue;
-        if (relateConditions({r->second->condition, {}}, {c->second->condition, {}}) != ConditionRelation::Same) continue;
+        if (relateConditions({r->second->condition, {}}, {c->second->condition, {}}, memo) != ConditionRelation::Same) continue;
         auto key = std::make_pair(r->second->tableCondition, c->second->tableCondition);
         auto found = known.find(key);
         if (found == known.end()) {

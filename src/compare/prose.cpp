@@ -8,6 +8,7 @@
 
 #include "compare/wording_classes.h"
 #include "compare/wording_pairing.h"
+#include "model/in_halves.h"
 
 namespace standin::compare {
 
@@ -41,53 +42,85 @@ std::vector<model::WordingClass> classesAlone(SheetPair const& sheets, std::stri
     return classifyAlone(printed, sheet == InSheet::Reference ? sheets.wording.reference : sheets.wording.candidate, sheets.wording.language);
 }
 
-ProseFindings findProseDifferences(SheetPair const& sheets) {
-    ProseFindings result;
-    if (!sheets.sameLanguage) return result;
-    auto const& reference = sheets.reference.text;
-    auto const& candidate = sheets.candidate.text;
-    auto const countsItsPage = [](model::Datasheet const& sheet, Sentence const& sentence) {
+namespace {
+
+class Prose {
+public:
+    explicit Prose(SheetPair const& sheets) : m_sheets(sheets), m_reference(sheets.reference.text), m_candidate(sheets.candidate.text) {}
+
+    ProseFindings run() {
+        for (WordingPair const& pair : pairSentences(m_reference, m_candidate, m_sheets.oneText() ? Origin::OneText : Origin::TwoTexts)) take(pair);
+        takeAlone(m_reference, partnersOfReference(m_result.pairs, m_reference.size()), InSheet::Reference);
+        takeAlone(m_candidate, partnersOfCandidate(m_result.pairs, m_candidate.size()), InSheet::Candidate);
+        auto& drafts = m_result.drafts;
+        // A difference is classed by itself, and that is most of the work.
+        model::inHalves(drafts.size(), [&](std::size_t first, std::size_t last) {
+            for (std::size_t i = first; i < last; ++i) giveClasses(drafts[i]);
+        });
+        std::erase_if(drafts, [](Draft const& draft) { return draft.finding.relation == Relation::Same; });
+        return std::move(m_result);
+    }
+
+private:
+    static bool countsItsPage(model::Datasheet const& sheet, Sentence const& sentence) {
         return !sentence.places.empty() && isOwnPageNumber(sentence.text, sentence.places.front().page, sheet.document.pages);
-    };
-    for (WordingPair const& pair : pairSentences(reference, candidate, sheets.oneText() ? Origin::OneText : Origin::TwoTexts)) {
+    }
+
+    void take(WordingPair const& pair) {
         for (int i = 0; i < pair.referenceCount; ++i) {
-            for (int j = 0; j < pair.candidateCount; ++j) result.pairs.push_back({pair.reference + i, pair.candidate + j});
+            for (int j = 0; j < pair.candidateCount; ++j) m_result.pairs.push_back({pair.reference + i, pair.candidate + j});
         }
-        if (pair.equal) continue;
-        auto const& r = reference[static_cast<std::size_t>(pair.reference)];
-        auto const& c = candidate[static_cast<std::size_t>(pair.candidate)];
-        if (countsItsPage(sheets.reference, r) && countsItsPage(sheets.candidate, c)) continue;
+        if (pair.equal) return;
+        auto const& r = m_reference[static_cast<std::size_t>(pair.reference)];
+        auto const& c = m_candidate[static_cast<std::size_t>(pair.candidate)];
+        if (countsItsPage(m_sheets.reference, r) && countsItsPage(m_sheets.candidate, c)) return;
         model::Side referenceSide = sideOfSentence(r);
         model::Side candidateSide = sideOfSentence(c);
-        referenceSide.text = joinedText(reference, pair.reference, pair.referenceCount);
-        candidateSide.text = joinedText(candidate, pair.candidate, pair.candidateCount);
-        Wording wording = wordingOf(sheets, referenceSide.text, candidateSide.text);
-        if (wording.relation == Relation::Same) continue;
-        Draft draft = makeDraft(FindingKind::Wording, Rank::Wording, wording.relation, std::move(referenceSide), std::move(candidateSide));
-        draft.finding.classes = std::move(wording.classes);
+        referenceSide.text = joinedText(m_reference, pair.reference, pair.referenceCount);
+        candidateSide.text = joinedText(m_candidate, pair.candidate, pair.candidateCount);
+        Draft draft = makeDraft(FindingKind::Wording, Rank::Wording, Relation::Reworded, std::move(referenceSide), std::move(candidateSide));
         draft.finding.section = r.section;
-        draft.referencePlaces = placesOf(reference, pair.reference, pair.referenceCount);
-        draft.candidatePlaces = placesOf(candidate, pair.candidate, pair.candidateCount);
+        draft.referencePlaces = placesOf(m_reference, pair.reference, pair.referenceCount);
+        draft.candidatePlaces = placesOf(m_candidate, pair.candidate, pair.candidateCount);
         draft.numberBearers = std::max(pair.referenceCount, pair.candidateCount);
-        result.drafts.push_back(std::move(draft));
+        m_result.drafts.push_back(std::move(draft));
     }
-    auto addOnly = [&](std::vector<Sentence> const& sentences, std::vector<int> const& partners, Relation relation) {
-        bool const inReference = relation == Relation::OnlyReference;
-        result.drafts.reserve(result.drafts.size() + static_cast<std::size_t>(std::count(partners.begin(), partners.end(), -1)));
+
+    void takeAlone(std::vector<Sentence> const& sentences, std::vector<int> const& partners, InSheet sheet) {
+        bool const inReference = sheet == InSheet::Reference;
+        m_result.drafts.reserve(m_result.drafts.size() + static_cast<std::size_t>(std::count(partners.begin(), partners.end(), -1)));
         for (std::size_t i = 0; i < sentences.size(); ++i) {
             if (partners[i] >= 0) continue;
             std::optional<model::Side> side = sideOfSentence(sentences[i]);
-            Draft draft = makeDraft(FindingKind::Wording, Rank::Wording, relation, inReference ? side : std::nullopt, inReference ? std::nullopt : side);
+            Draft draft = makeDraft(FindingKind::Wording, Rank::Wording, inReference ? Relation::OnlyReference : Relation::OnlyCandidate, inReference ? side : std::nullopt,
+                                    inReference ? std::nullopt : side);
             draft.finding.section = sentences[i].section;
-            draft.finding.classes = classesAlone(sheets, sentences[i].text, inReference ? InSheet::Reference : InSheet::Candidate);
-            draft.weak = countsItsPage(inReference ? sheets.reference : sheets.candidate, sentences[i]);
+            draft.weak = countsItsPage(inReference ? m_sheets.reference : m_sheets.candidate, sentences[i]);
             (inReference ? draft.referencePlaces : draft.candidatePlaces) = sentences[i].places;
-            result.drafts.push_back(std::move(draft));
+            m_result.drafts.push_back(std::move(draft));
         }
-    };
-    addOnly(reference, partnersOfReference(result.pairs, reference.size()), Relation::OnlyReference);
-    addOnly(candidate, partnersOfCandidate(result.pairs, candidate.size()), Relation::OnlyCandidate);
-    return result;
-}
+    }
+
+    void giveClasses(Draft& draft) const {
+        auto& finding = draft.finding;
+        if (finding.reference && finding.candidate) {
+            Wording wording = wordingOf(m_sheets, finding.reference->text, finding.candidate->text);
+            finding.relation = wording.relation;
+            finding.classes = std::move(wording.classes);
+        } else {
+            bool const inReference = finding.reference.has_value();
+            finding.classes = classesAlone(m_sheets, (inReference ? finding.reference : finding.candidate)->text, inReference ? InSheet::Reference : InSheet::Candidate);
+        }
+    }
+
+    SheetPair const& m_sheets;
+    std::vector<Sentence> const& m_reference;
+    std::vector<Sentence> const& m_candidate;
+    ProseFindings m_result;
+};
+
+}  // namespace
+
+ProseFindings findProseDifferences(SheetPair const& sheets) { return sheets.sameLanguage ? Prose(sheets).run() : ProseFindings{}; }
 
 }  // namespace standin::compare
