@@ -16,6 +16,7 @@
 #include "compare/finding_id.h"
 #include "compare/revision_order.h"
 #include "compare/succession.h"
+#include "model/in_halves.h"
 #include "risk/texts.h"
 
 namespace standin::risk {
@@ -93,17 +94,28 @@ struct Thing {
     Words titles;        // headings it stands under, in either sheet
 };
 
-void addWords(Words& words, std::string_view text) {
+// The words of a text, and the values in it.
+void addTokens(std::string_view text, Words& words, Words& values) {
     for (auto const& token : compare::claimTokens(text)) {
         if (token.kind != ClaimToken::Kind::Sign) words.insert(token.key);
+        if (token.kind == ClaimToken::Kind::Quantity) values.insert(token.key);
     }
 }
 
-// With and without unit: histories often leave it out.
+void addWords(Words& words, std::string_view text) {
+    Words values;
+    addTokens(text, words, values);
+}
+
 void addValues(Words& values, std::string_view text) {
-    for (auto const& token : compare::claimTokens(text)) {
-        if (token.kind == ClaimToken::Kind::Quantity) values.insert(token.key);
-    }
+    Words words;
+    addTokens(text, words, values);
+}
+
+bool printAlike(model::Parameter const& a, model::Parameter const& b) {
+    auto const text = [](std::optional<model::Value> const& value) { return value ? std::string_view(value->text) : std::string_view(); };
+    return a.name == b.name && a.symbol == b.symbol && a.condition == b.condition && a.variant == b.variant && a.unit == b.unit && text(a.min) == text(b.min) &&
+           text(a.typ) == text(b.typ) && text(a.max) == text(b.max);
 }
 
 bool isQuiet(Finding const& finding) {
@@ -144,6 +156,7 @@ private:
         if (parameter == nullptr) return;
         for (auto const* text : {&parameter->name, &parameter->symbol, &parameter->condition, &parameter->variant}) addWords(thing.words, *text);
         for (auto const& token : compare::claimTokens(parameter->symbol)) thing.symbols.insert(token.key);
+        // With and without unit: histories often leave it out.
         for (auto const* value : {&parameter->min, &parameter->typ, &parameter->max}) {
             if (!*value) continue;
             addValues(values, (*value)->text);
@@ -154,8 +167,7 @@ private:
 
     void addSide(Thing& thing, std::optional<model::Side> const& side, Words& values, Chapters const& chapters) const {
         if (!side) return;
-        addWords(thing.words, side->text);
-        addValues(values, side->text);
+        addTokens(side->text, thing.words, values);
         chapters.addTitles(chapters.sectionAt(side->page, side->box), thing.titles);
     }
 
@@ -164,12 +176,21 @@ private:
         thing.inNewer = candidateIsNewer() ? inCandidate : inReference;
     }
 
-    [[nodiscard]] Thing rowThing(std::string const& reference, std::string const& candidate) const {
+    [[nodiscard]] Thing rowThing(std::string const& referenceId, std::string const& candidateId) const {
+        auto const* reference = m_sheets.referenceParameter(referenceId);
+        auto const* candidate = m_sheets.candidateParameter(candidateId);
         Thing thing;
         thing.row = true;
-        addRow(thing, m_sheets.referenceParameter(reference), candidateIsNewer() ? thing.older : thing.newer, m_reference);
-        addRow(thing, m_sheets.candidateParameter(candidate), candidateIsNewer() ? thing.newer : thing.older, m_candidate);
-        setSides(thing, !reference.empty(), !candidate.empty());
+        auto& referenceValues = candidateIsNewer() ? thing.older : thing.newer;
+        auto& candidateValues = candidateIsNewer() ? thing.newer : thing.older;
+        addRow(thing, reference, referenceValues, m_reference);
+        if (reference != nullptr && candidate != nullptr && printAlike(*reference, *candidate)) {
+            candidateValues = referenceValues;
+            m_candidate.addTitles(candidate->section, thing.titles);
+        } else {
+            addRow(thing, candidate, candidateValues, m_candidate);
+        }
+        setSides(thing, !referenceId.empty(), !candidateId.empty());
         return thing;
     }
 
@@ -198,17 +219,23 @@ private:
 
     void collectThings() {
         std::vector<int> findingOfPair(m_comparison.pairs.size(), -1);
+        std::vector<int> texts;
         for (std::size_t i = 0; i < m_comparison.findings.size(); ++i) {
             Finding const& finding = m_comparison.findings[i];
             if (!isPrintedChange(finding)) continue;
             bool const row = finding.kind == FindingKind::Parameter && finding.pair >= 0 && static_cast<std::size_t>(finding.pair) < findingOfPair.size();
             if (row) findingOfPair[static_cast<std::size_t>(finding.pair)] = static_cast<int>(i);
-            else m_things.push_back(textThing(static_cast<int>(i)));
+            else texts.push_back(static_cast<int>(i));
         }
-        for (std::size_t p = 0; p < m_comparison.pairs.size(); ++p) {
-            m_things.push_back(rowThing(m_comparison.pairs[p].reference, m_comparison.pairs[p].candidate));
-            m_things.back().finding = findingOfPair[p];
-        }
+        m_things.resize(texts.size() + m_comparison.pairs.size());
+        model::inHalves(m_things.size(), [&](std::size_t first, std::size_t last) {
+            for (std::size_t t = first; t < last; ++t) {
+                bool const row = t >= texts.size();
+                std::size_t const p = t - texts.size();
+                m_things[t] = row ? rowThing(m_comparison.pairs[p].reference, m_comparison.pairs[p].candidate) : textThing(texts[t]);
+                if (row) m_things[t].finding = findingOfPair[p];
+            }
+        });
     }
 
     // How much of the claim the thing holds; 0: it can't be meant.
