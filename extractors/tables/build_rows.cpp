@@ -251,15 +251,64 @@ void TableBuilder::findValueColumns() {
     }
 }
 
+// Baselines of the printed lines in an area.
+std::vector<Points> TableBuilder::linesOf(std::size_t areaIndex) const {
+    std::vector<Points> ys;
+    for (auto const i : m_inArea[areaIndex]) ys.push_back(m_placed[i].piece.baseline);
+    std::sort(ys.begin(), ys.end());
+    ys.erase(std::unique(ys.begin(), ys.end(), [&](Points p, Points q) { return q - p <= kSameLine * m_font; }), ys.end());
+    return ys;
+}
+
+// The band that a piece is a part of; -1: several.
+int TableBuilder::bandOf(PlacedPiece const& p) const {
+    auto const& a = area(p.area);
+    return p.band >= 0 || a.row0 == a.row1 ? std::max(p.band, a.row0) : -1;
+}
+
+// A rule inside one cell (of a condition, say) makes a band line that the values pass by. An area over several bands
+// with several lines of values is no merged cell: each line stands in its band, and so do as many units beside them.
+void TableBuilder::releaseValueLines() {
+    auto const release = [&](std::size_t index) {
+        auto const& a = m_lattice.areas[index];
+        for (auto const i : m_inArea[index]) m_placed[i].band = std::clamp(m_lattice.rowAt(m_placed[i].piece.baseline - 0.3F * m_font), a.row0, a.row1);
+    };
+    std::vector<std::size_t> released;
+    for (std::size_t index = 0; index < m_lattice.areas.size(); ++index) {
+        auto const& a = m_lattice.areas[index];
+        auto const& members = m_inArea[index];
+        if (a.row0 == a.row1 || a.row0 < m_headBands || members.size() < 2) continue;
+        if (m_columns.holdsValues[static_cast<std::size_t>(m_firstColumn[static_cast<std::size_t>(a.column0)])] == 0) continue;
+        bool const numbers = std::all_of(members.begin(), members.end(), [&](auto i) {
+            auto const text = textOf(m_page, m_placed[i].piece);
+            auto const shape = shapeOf(text);
+            return shape == Shape::Number || shape == Shape::Dash || text.find("\u2264") != std::string::npos;  // "(8 ≤ VIN ≤ 18)"
+        });
+        if (!numbers || static_cast<int>(linesOf(index).size()) <= a.row1 - a.row0 + 1) continue;
+        released.push_back(index);
+    }
+    for (auto const index : released) release(index);
+    for (std::size_t index = 0; index < m_lattice.areas.size() && !released.empty(); ++index) {
+        auto const& a = m_lattice.areas[index];
+        if (m_columns.titles[static_cast<std::size_t>(m_firstColumn[static_cast<std::size_t>(a.column0)])] != ColumnTitle::Unit) continue;
+        bool const beside = std::any_of(released.begin(), released.end(), [&](auto other) {
+            auto const& b = m_lattice.areas[other];
+            return a.row0 == b.row0 && a.row1 == b.row1 && linesOf(index).size() == linesOf(other).size();
+        });
+        if (beside) release(index);
+    }
+}
+
 void TableBuilder::splitBands() {
     int const bands = m_lattice.rows();
+    releaseValueLines();
     m_rowOfBand.push_back(0);
     std::vector<std::vector<PlacedPiece*>> ofBand(static_cast<std::size_t>(bands));
     std::vector<std::vector<PlacedPiece*>> headOfBand(static_cast<std::size_t>(bands));
     for (auto& p : m_placed) {
-        auto const& a = area(p.area);
-        if (a.row0 != a.row1) continue;
-        (isHeadPiece(p) ? headOfBand : ofBand)[static_cast<std::size_t>(a.row0)].push_back(&p);
+        int const band = bandOf(p);
+        if (band < 0) continue;
+        (isHeadPiece(p) ? headOfBand : ofBand)[static_cast<std::size_t>(band)].push_back(&p);
     }
     std::vector<std::vector<Points>> baselines(static_cast<std::size_t>(bands));
     int bodyBands = 0;
@@ -288,8 +337,9 @@ void TableBuilder::splitBands() {
     for (auto const& ofOne : baselines) all.insert(all.end(), ofOne.begin(), ofOne.end());
     for (auto& p : m_placed) {
         auto const& a = area(p.area);
-        int const first = m_rowOfBand[static_cast<std::size_t>(a.row0)];
-        if (a.row0 == a.row1) {
+        int const band = bandOf(p);
+        int const first = m_rowOfBand[static_cast<std::size_t>(band >= 0 ? band : a.row0)];
+        if (band >= 0) {
             p.row0 += first;
             p.row1 += first;
         } else {
@@ -476,15 +526,12 @@ bool TableBuilder::shareOutUnits(std::vector<std::uint32_t> members, int first, 
 // An area over several bands whose lines stand each beside a row of its own is no merged cell.
 void TableBuilder::shareOut(std::size_t index, std::vector<Points> const& baselines) {
     auto& members = m_inArea[index];
-    if (members.size() < 2) return;
+    if (members.size() < 2 || m_placed[members.front()].band >= 0) return;
     auto const& a = m_lattice.areas[index];
     int const first = m_rowOfBand[static_cast<std::size_t>(a.row0)];
     int const last = m_rowOfBand[static_cast<std::size_t>(a.row1) + 1] - 1;
     if (first < m_headRows) return;
-    std::vector<Points> ys;
-    for (auto const i : members) ys.push_back(m_placed[i].piece.baseline);
-    std::sort(ys.begin(), ys.end());
-    ys.erase(std::unique(ys.begin(), ys.end(), [&](Points p, Points q) { return q - p <= kSameLine * m_font; }), ys.end());
+    std::vector<Points> const ys = linesOf(index);
     bool const values = std::all_of(members.begin(), members.end(), [&](auto i) { return isValueLike(shapeOf(textOf(m_page, m_placed[i].piece))); });
     auto rowBeside = [&](Points y) {
         // Values count by the band they stand in where it is one row; words need text beside.

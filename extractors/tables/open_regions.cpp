@@ -30,6 +30,9 @@ constexpr float kSameLine = 0.45F;
 constexpr float kRowGap = 3.2F;       // from row to row inside a table
 constexpr float kRuledRowGap = 7.0F;  // the same where rules go on below
 constexpr float kAligned = 0.7F;
+constexpr float kHeadingPitch = 1.9F;  // from a line of a list to the indented one below it
+constexpr float kIndentFrom = 0.6F;
+constexpr float kIndentTo = 3.0F;
 constexpr float kRuleExtent = 0.6F;  // rules whose ends differ less belong together
 
 constexpr float kBandRule = 0.6F;  // share of the width that a row rule covers
@@ -466,11 +469,25 @@ private:
                 box = united(box, above.box);
             }
         }
+        bool const titled = first < seed;
+        if (!head && !titled && headsIndented(first, column, start)) --first;
         if (good < (head ? 1 : leaders >= 2 ? 2 : 3)) return;
         if (!head && leaders < 2 && !lookTabular(seed, last, column)) return;
         if (!head && leaders >= 2 && isContents(seed, last)) return;
         emit(first, last, column, out);
-        if (!head && first < seed) out.back().headBottom = m_rows[seed - 1].baseline;
+        if (!head && titled) out.back().headBottom = m_rows[seed - 1].baseline;
+    }
+
+    // A lone line right above a list whose first row is indented below it: "Junction temperature" over "(K package)".
+    [[nodiscard]] bool headsIndented(std::size_t first, int column, Subset const& start) const {
+        if (first == 0) return false;
+        auto const& row = m_rows[first - 1];
+        auto const above = subsetOf(row, column);
+        if (above.segments.size() != 1 || row.heading || m_rows[first].baseline - row.baseline > kHeadingPitch * m_font) return false;
+        auto const& piece = above.segments[0]->piece;
+        Points const indent = start.segments[0]->piece.box.x0 - piece.box.x0;
+        bool const words = above.segments[0]->shape == Shape::Words && piece.count < kProseWords && piece.box.x1 < start.box.x1;
+        return words && !piece.bold && indent >= kIndentFrom * m_font && indent <= kIndentTo * m_font && !isNoteStart(textOf(m_page, piece));
     }
 
     [[nodiscard]] static bool overValues(Subset const& row, SegmentOfRow const& segment) {

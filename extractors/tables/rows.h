@@ -16,6 +16,7 @@ namespace standin::tables {
 struct PlacedPiece {
     Piece piece;
     int area = -1;     // index into Lattice::areas
+    int band = -1;     // where it stands for itself in one band of an area over several
     int column0 = 0;
     int column1 = 0;
     bool wholeArea = false;  // fills its ruled area from side to side

@@ -57,6 +57,9 @@ private:
     [[nodiscard]] bool isHeadPiece(PlacedPiece const& p) const;
     [[nodiscard]] bool bandIsWholeHead(int band) const;
     void findValueColumns();
+    void releaseValueLines();
+    [[nodiscard]] std::vector<model::Points> linesOf(std::size_t areaIndex) const;
+    [[nodiscard]] int bandOf(PlacedPiece const& p) const;
     void splitBands();
     [[nodiscard]] bool holdsOneName(std::vector<PlacedPiece*> const& pieces, int firstValue) const;
     [[nodiscard]] BandKind kindOf(std::vector<PlacedPiece*> const& pieces, int bodyBands) const;

@@ -584,5 +584,45 @@ TEST(FindTables, AConditionCentredOnItsLinesOfValuesHoldsForAll) {
     EXPECT_EQ(spanAt(tables[0], 1, 2), Span(3, 1));
 }
 
+TEST(FindTables, ARuleInsideAConditionPartsNoOtherCell) {
+    PageBuilder page;  // the top rule of "CL = 9 pF" runs between the first line of values and the others
+    for (float const y : {90.0F, 104.0F, 146.0F, 160.0F, 174.0F}) page.horizontal(y, 40, 480);
+    page.horizontal(118, 260, 320);
+    for (float const x : kXs) page.vertical(x, 90, 174);
+    page.vertical(260, 104, 146);
+    head(page, 100);
+    page.text(44, 114, "Carry out").text(164, 114, "tPLH");
+    char const* const typ[] = {"240", "85", "70"};
+    char const* const supply[] = {"VD = 5 V", "VD = 9 V", "VD = 12 V"};
+    for (int i = 0; i < 3; ++i) {
+        float const y = 114 + 12 * static_cast<float>(i);
+        page.text(204, y, supply[i]).text(364, y, typ[i]).text(444, y, "ns");
+    }
+    page.text(264, 130, "CL = 9 pF");
+    page.text(44, 156, "Setup").text(364, 156, "12").text(444, 156, "ns").text(44, 170, "Hold").text(364, 170, "13").text(444, 170, "ns");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    ASSERT_EQ(tables[0].rows, 6);
+    int const last = tables[0].columns - 1;
+    for (int i = 0; i < 3; ++i) {
+        EXPECT_EQ(textAt(tables[0], 1 + i, 2), supply[i]);
+        EXPECT_EQ(textAt(tables[0], 1 + i, last - 2), typ[i]);
+        EXPECT_EQ(textAt(tables[0], 1 + i, last), "ns");
+    }
+    EXPECT_EQ(spanAt(tables[0], 1, 0), Span(3, 1));
+}
+
+TEST(FindTables, AListBeginsWithTheLineThatItsFirstRowIsIndentedUnder) {
+    PageBuilder page;
+    page.text(44, 100, "Junction temperature");
+    page.text(54, 111, "(K package)").text(250, 111, "150 C").text(54, 122, "(T package)").text(250, 122, "140 C");
+    page.text(44, 133, "Storage temperature").text(250, 133, "160 C").text(44, 144, "Input voltage").text(250, 144, "35 V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 0);
+    EXPECT_EQ(textAt(tables[0], 0, 0), "Junction temperature");
+    EXPECT_EQ(textAt(tables[0], 1, 0), "(K package)");
+}
+
 }  // namespace
 }  // namespace standin::tables
