@@ -133,7 +133,9 @@ std::string takeCondition(std::string& name) {
         if (hasRelation(inner) || endsWithTime(inner)) {
             name.resize(bracket.open);
             trimSeparators(name);
-            return inner;
+            std::string condition = inner;
+            trimSeparators(condition);
+            return condition;
         }
     }
     // "Lead temperature 1.6 mm from case for 10 s"

@@ -31,6 +31,7 @@ bool opensReference(std::string const& content) {
             continue;
         }
         if (!rest.empty() && rest.front() >= 'a' && rest.front() <= 'z') continue;  // "noted"
+        if (word == "test circuit" && opensReference(trimmed(rest))) return true;   // "test circuit figure 15"
         // "note 4", "note4", "figs. 3, 4", "notes 4 and 6", "图 2"
         bool const fits = std::ranges::all_of(rest, [](char c) { return (c >= '0' && c <= '9') || contains(" .,&-and:bct", std::string_view(&c, 1)); });
         if (fits) return true;
@@ -158,6 +159,16 @@ void takeWideBrackets(std::string& text, std::vector<std::string>& marks) {
     }
 }
 
+// Where a reference begins behind a comma of a bracket's content ("Peak current, Notes 2 and 3"); npos: nowhere.
+std::size_t referenceBehindComma(std::string const& content) {
+    for (std::size_t comma = content.find(','); comma != std::string::npos; comma = content.find(',', comma + 1)) {
+        std::string const tail = trimmed(std::string_view(content).substr(comma + 1));
+        bool const listed = !tail.empty() && tail.front() >= '0' && tail.front() <= '9';  // "Figures 8, 9"
+        if (!listed && opensReference(tail)) return comma;
+    }
+    return std::string::npos;
+}
+
 void takeBrackets(std::string& text, std::vector<std::string>& marks) {
     for (std::size_t at = 0; at < text.size(); ++at) {
         if (text[at] != '(' && text[at] != '[') continue;
@@ -167,6 +178,14 @@ void takeBrackets(std::string& text, std::vector<std::string>& marks) {
         if (opensReference(content)) {
             addMarks(marks, content);
             text.replace(at, end + 1 - at, " ");
+            continue;
+        }
+        std::size_t const comma = referenceBehindComma(content);
+        if (comma != std::string::npos) {
+            addMarks(marks, trimmed(std::string_view(content).substr(comma + 1)));
+            std::string const front = trimmed(std::string_view(content).substr(0, comma));
+            if (opensReference(front)) addMarks(marks, front);
+            text.replace(at, end + 1 - at, opensReference(front) ? " " : text[at] + front + text[end]);
             continue;
         }
         // "(*1)" and "(※)"

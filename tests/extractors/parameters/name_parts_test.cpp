@@ -24,6 +24,7 @@ TEST(NameParts, TakesConditionsBehindTheName) {
              Case{"Lead temperature(Soldering)", "Lead temperature(Soldering)", ""},
              Case{"Short detection, VA - VB > VC indicates a short", "Short detection, VA - VB > VC indicates a short", ""},
              Case{"Leads at 1.6 mm from case for 10s", "Leads at 1.6 mm from case for 10s", ""},
+             Case{"Feedback voltage (VIN = 12 V, )", "Feedback voltage", "VIN = 12 V"},
          }) {
         std::string name = c.in;
         EXPECT_EQ(takeCondition(name), c.taken) << c.in;

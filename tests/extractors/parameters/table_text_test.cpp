@@ -28,6 +28,10 @@ TEST(TableText, TakesReferencesOut) {
              Case{"Supply voltage - note 1", "Supply voltage", {"1"}},
              Case{"Data (refer to the test circuit, TJ = 0 to 90 °C)", "Data (refer to the test circuit, TJ = 0 to 90 °C)", {}},
              Case{"Delay time (1)", "Delay time (1)", {}},
+             Case{"XQ96 (Note 1, Test Circuit Figure 15)", "XQ96", {"1"}},
+             Case{"Current limit (peak, Notes 2 and 3)", "Current limit (peak)", {"2", "3"}},
+             Case{"Gain (VO = 1 V, see Figure 3)", "Gain (VO = 1 V)", {}},
+             Case{"Gain (VO = 1 V, noted as A)", "Gain (VO = 1 V, noted as A)", {}},
              Case{"Gain (VO = 1 V)", "Gain (VO = 1 V)", {}},
          }) {
         std::vector<std::string> marks;
