@@ -196,6 +196,13 @@ double variantWeight(VariantRelation relation, bool twins) {
     return 0;
 }
 
+// But for the version: the same values of one parameter under the same conditions.
+bool printTheSame(Parameter const& a, Parameter const& b) {
+    auto const text = [](std::optional<model::Value> const& value) { return value ? std::string_view(value->text) : std::string_view(); };
+    return a.canonical == b.canonical && a.name == b.name && a.symbol == b.symbol && a.condition == b.condition && a.tableCondition == b.tableCondition && a.kind == b.kind &&
+           a.unit == b.unit && text(a.min) == text(b.min) && text(a.typ) == text(b.typ) && text(a.max) == text(b.max);
+}
+
 bool mixesRatings(Parameter const& a, Parameter const& b) { return (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating); }
 // The heading of its table says what the row is.
 bool isKnown(Parameter const& p) { return p.kind != ParameterKind::Other; }
@@ -405,7 +412,7 @@ private:
     }
 
     // By reference: the least that another partner would cost; no entry: there is none.
-    static std::unordered_map<int, double> lossesOf(std::vector<Edge> const& edges, std::vector<Edge> const& chosen) {
+    std::unordered_map<int, double> lossesOf(std::vector<Edge> const& edges, std::vector<Edge> const& chosen) {
         std::unordered_map<int, int> partner;
         std::unordered_map<int, int> partnerOfCandidate;
         std::unordered_map<int, double> loss;
@@ -427,13 +434,16 @@ private:
             auto const own = partner.find(edge.reference);
             auto const other = partnerOfCandidate.find(edge.candidate);
             if (own != partner.end() && own->second == edge.candidate) continue;
+            // Rows of two versions that print the same: whichever is meant, it says the same.
+            bool const likeOwn = own != partner.end() && printTheSame(c(own->second), c(edge.candidate));
+            bool const likeOther = other != partnerOfCandidate.end() && printTheSame(r(other->second), r(edge.reference));
             double const now =
                 (own == partner.end() ? 0.0 : weightAt(edge.reference, own->second)) + (other == partnerOfCandidate.end() ? 0.0 : weightAt(other->second, edge.candidate));
             bool const exchange = own != partner.end() && other != partnerOfCandidate.end();
             double const then = edge.weight + (exchange ? weightAt(other->second, own->second) : 0.0);
             double const lost = (now - then) / (exchange ? 2 : 1);
-            if (own != partner.end()) lower(edge.reference, lost);
-            if (other != partnerOfCandidate.end()) lower(other->second, lost);
+            if (own != partner.end() && !likeOwn) lower(edge.reference, lost);
+            if (other != partnerOfCandidate.end() && !likeOther) lower(other->second, lost);
         }
         return loss;
     }

@@ -169,6 +169,16 @@ TEST(ParameterPairing, IsNotSureOfALoneNumberWhereVersionsAreNamedInOneSheetOnly
     EXPECT_LT(confidenceOf(reference, candidate), 0.8);
 }
 
+// Whichever version is meant, its row says the same.
+TEST(ParameterPairing, IsSureWhereTheVersionsOfTheOtherSheetPrintTheSame) {
+    std::vector<RowText> const reference{{.name = "Slew rate", .symbol = "SR", .condition = "CC = 0", .typ = "14", .unit = "V/µs", .canonical = "slew-rate"}};
+    std::vector<RowText> candidate{{.name = "Slew rate", .symbol = "SR", .condition = "CC = 0", .typ = "12", .unit = "V/µs", .canonical = "slew-rate", .variant = "ZL99"},
+                                   {.name = "Slew rate", .symbol = "SR", .condition = "CC = 0", .typ = "12", .unit = "V/µs", .canonical = "slew-rate", .variant = "ZL99A"}};
+    EXPECT_GT(confidenceOf(reference, candidate), 0.8);
+    candidate[1].typ = "11";
+    EXPECT_LT(confidenceOf(reference, candidate), 0.8);
+}
+
 // What tells the rows apart stands in the name here and in a heading there.
 TEST(ParameterPairing, FindsTheRowThatSharesTheTellingWords) {
     std::vector<RowText> const reference{{.name = "pulse width", .symbol = "tW", .condition = "CK HIGH or LOW, VCC = 2 V", .min = "75", .unit = "ns", .canonical = "pulse-width"},
