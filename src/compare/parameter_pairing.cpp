@@ -18,6 +18,7 @@
 
 #include "compare/assignment.h"
 #include "compare/conditions.h"
+#include "compare/proof_by_layout.h"
 #include "compare/proof_by_limits.h"
 #include "compare/relation.h"
 #include "compare/telling_words.h"
@@ -550,7 +551,57 @@ private:
         }
     }
 
+    // Both rows are of one version as far as they say.
+    bool areOfOneVersion(ParameterPair const& pair) {
+        VariantRelation const versions = relateVersions(referenceProfile(pair.reference), candidateProfile(pair.candidate));
+        return versions != VariantRelation::Apart && versions != VariantRelation::OneUnstated;
+    }
+
+    static void raise(ParameterPair& pair) {
+        pair.confidence = std::max(pair.confidence, kProvenConfidence);
+        pair.doubtful = false;
+    }
+
     // Limits tell which of several rows is meant where conditions are put in two ways.
+    void raiseByLimits(std::vector<LimitedRow> const& reference, std::vector<LimitedRow> const& candidate, std::vector<Edge> const& edges, std::vector<ParameterPair>& pairs) {
+        std::vector<CandidatePair> asked;
+        for (ParameterPair const& pair : pairs) {
+            bool const opposed = !areOfOneVersion(pair) || contradict(referenceProfile(pair.reference).conditions, candidateProfile(pair.candidate).conditions);
+            asked.push_back({pair.reference, pair.candidate, opposed, pair.confidence > kProvenConfidence});
+        }
+        addRivals(edges, asked);
+        std::vector<Proof> const found = proofs(reference, candidate, asked);
+        for (std::size_t k = 0; k < pairs.size(); ++k) {
+            if (found[k] != Proof::None) raise(pairs[k]);
+        }
+    }
+
+    void raiseByLayout(std::vector<LimitedRow> const& reference, std::vector<LimitedRow> const& candidate, std::vector<ParameterPair>& pairs) {
+        std::vector<LaidOutRow> laidOutReference, laidOutCandidate;
+        std::unordered_map<int, int> positionOfReference, positionOfCandidate;
+        for (LimitedRow const& row : reference) {
+            positionOfReference[row.row] = static_cast<int>(laidOutReference.size());
+            laidOutReference.push_back({row.kin, &referenceProfile(row.row).conditions});
+        }
+        for (LimitedRow const& row : candidate) {
+            positionOfCandidate[row.row] = static_cast<int>(laidOutCandidate.size());
+            laidOutCandidate.push_back({row.kin, &candidateProfile(row.row).conditions});
+        }
+        auto const position = [](std::unordered_map<int, int> const& positions, int row) {
+            auto const found = positions.find(row);
+            return found == positions.end() ? -1 : found->second;
+        };
+        for (ParameterPair const& pair : pairs) {
+            int const at = position(positionOfReference, pair.reference);
+            if (at >= 0) laidOutReference[static_cast<std::size_t>(at)].partner = position(positionOfCandidate, pair.candidate);
+        }
+        std::vector<char> const told = toldByLayout(laidOutReference, laidOutCandidate);
+        for (ParameterPair& pair : pairs) {
+            int const at = position(positionOfReference, pair.reference);
+            if (at >= 0 && told[static_cast<std::size_t>(at)] != 0 && areOfOneVersion(pair)) raise(pair);
+        }
+    }
+
     void raiseProven(std::vector<Edge> const& edges, std::vector<ParameterPair>& pairs) {
         std::vector<LimitedRow> reference, candidate;
         for (int const i : m_freeReference) {
@@ -559,22 +610,8 @@ private:
         for (int const j : m_freeCandidate) {
             if (!m_naming.isOnlyOfCandidate(candidateProfile(j).variant)) candidate.push_back(limitedRow(j, c(j), candidateProfile(j)));
         }
-        std::vector<CandidatePair> asked;
-        for (ParameterPair const& pair : pairs) {
-            Profile const& pr = referenceProfile(pair.reference);
-            Profile const& pc = candidateProfile(pair.candidate);
-            VariantRelation const versions = relateVersions(pr, pc);
-            bool const otherVersions = versions == VariantRelation::Apart || versions == VariantRelation::OneUnstated;
-            bool const opposed = otherVersions || contradict(pr.conditions, pc.conditions);
-            asked.push_back({pair.reference, pair.candidate, opposed, pair.confidence > kProvenConfidence, {}, {}});
-        }
-        addRivals(edges, asked);
-        std::vector<Proof> const found = proofs(reference, candidate, asked);
-        for (std::size_t k = 0; k < pairs.size(); ++k) {
-            if (found[k] == Proof::None) continue;
-            pairs[k].confidence = std::max(pairs[k].confidence, kProvenConfidence);
-            pairs[k].doubtful = false;
-        }
+        raiseByLayout(reference, candidate, pairs);
+        raiseByLimits(reference, candidate, edges, pairs);
     }
 
     void conclude(std::vector<Edge> const& edges, std::vector<Edge> const& chosen, std::unordered_map<int, double> const& losses) {

@@ -61,13 +61,16 @@ TEST(ParameterPairing, NeverPairsWhatTheVocabularyTellsApart) {
 }
 
 TEST(ParameterPairing, PairsTheUnknownBySymbolAndName) {
-    std::vector<RowText> const reference{{.name = "Ripple suppression of the logger", .symbol = "RSL", .typ = "60", .unit = "dB"}, {.name = "Wake time", .symbol = "tWK", .max = "5", .unit = "ms"}};
-    std::vector<RowText> const candidate{{.name = "Wake-up time", .symbol = "tWK", .max = "6", .unit = "ms"}, {.name = "Ripple suppression", .symbol = "RSL", .typ = "55", .unit = "dB"}};
+    std::vector<RowText> const reference{{.name = "Ripple suppression of the logger", .symbol = "RSL", .typ = "60", .unit = "dB"},
+                                         {.name = "Wake time", .symbol = "tWK", .max = "5", .unit = "ms"}};
+    std::vector<RowText> const candidate{{.name = "Wake-up time", .symbol = "tWK", .max = "6", .unit = "ms"},
+                                         {.name = "Ripple suppression", .symbol = "RSL", .typ = "55", .unit = "dB"}};
     EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p2"}, {"p2", "p1"}}));
 }
 
 TEST(ParameterPairing, LeavesOtherVariantsAside) {
-    std::vector<RowText> const reference{{.name = "Threshold", .symbol = "VT", .typ = "4.2", .unit = "V", .variant = "QX17A"}, {.name = "Threshold", .symbol = "VT", .typ = "4.3", .unit = "V", .variant = "QX17B"}};
+    std::vector<RowText> const reference{{.name = "Threshold", .symbol = "VT", .typ = "4.2", .unit = "V", .variant = "QX17A"},
+                                         {.name = "Threshold", .symbol = "VT", .typ = "4.3", .unit = "V", .variant = "QX17B"}};
     std::vector<RowText> const candidate{{.name = "Threshold", .symbol = "VT", .typ = "4.3", .unit = "V"}};
     AlignOptions options;
     options.referenceVariant = "QX17B";
@@ -76,7 +79,9 @@ TEST(ParameterPairing, LeavesOtherVariantsAside) {
 
 TEST(ParameterPairing, LowersItsConfidenceWhereTwoFitAlike) {
     Datasheet const r = sheetOf({{.name = "Delay", .symbol = "tD", .typ = "10", .unit = "ms"}}, "QX17");
-    Datasheet const c = sheetOf({{.name = "Delay", .symbol = "tD", .condition = "state A", .typ = "11", .unit = "ms"}, {.name = "Delay", .symbol = "tD", .condition = "state B", .typ = "12", .unit = "ms"}}, "ZL99");
+    Datasheet const c = sheetOf({{.name = "Delay", .symbol = "tD", .condition = "state A", .typ = "11", .unit = "ms"},
+                                 {.name = "Delay", .symbol = "tD", .condition = "state B", .typ = "12", .unit = "ms"}},
+                                "ZL99");
     auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
     ASSERT_EQ(pairing.pairs.size(), 1U);
     EXPECT_TRUE(pairing.pairs[0].doubtful);
@@ -88,7 +93,8 @@ TEST(ParameterPairing, LowersItsConfidenceWhereTwoFitAlike) {
 TEST(ParameterPairing, IsSureWhereOnlyOneArrangementFits) {
     auto rows = [](std::string const& name, std::string const& unit) {
         std::vector<RowText> list;
-        for (std::string const level : {"2", "4.5", "6"}) list.push_back({.name = name, .symbol = "tPD", .condition = "VCC=" + level + unit, .max = level == "2" ? "60" : "2" + level, .unit = "ns"});
+        for (std::string const level : {"2", "4.5", "6"})
+            list.push_back({.name = name, .symbol = "tPD", .condition = "VCC=" + level + unit, .max = level == "2" ? "60" : "2" + level, .unit = "ns"});
         return list;
     };
     Datasheet const r = sheetOf(rows("Propagation delay", " V"), "QX17");
@@ -102,8 +108,10 @@ TEST(ParameterPairing, IsSureWhereOnlyOneArrangementFits) {
 }
 
 TEST(ParameterPairing, PairsOneVersionWithItself) {
-    std::vector<RowText> const reference{{.name = "Offset", .symbol = "VIO", .max = "5", .unit = "mV", .variant = "LQ20A"}, {.name = "Offset", .symbol = "VIO", .max = "7", .unit = "mV", .variant = "LQ20, LQ20E"}};
-    std::vector<RowText> const candidate{{.name = "Offset", .symbol = "VIO", .max = "7", .unit = "mV", .variant = "LQ22A"}, {.name = "Offset", .symbol = "VIO", .max = "5", .unit = "mV", .variant = "LQ20/LQ21"},
+    std::vector<RowText> const reference{{.name = "Offset", .symbol = "VIO", .max = "5", .unit = "mV", .variant = "LQ20A"},
+                                         {.name = "Offset", .symbol = "VIO", .max = "7", .unit = "mV", .variant = "LQ20, LQ20E"}};
+    std::vector<RowText> const candidate{{.name = "Offset", .symbol = "VIO", .max = "7", .unit = "mV", .variant = "LQ22A"},
+                                         {.name = "Offset", .symbol = "VIO", .max = "5", .unit = "mV", .variant = "LQ20/LQ21"},
                                          {.name = "Offset", .symbol = "VIO", .max = "4", .unit = "mV", .variant = "LQ20A"}};
     EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p3"}, {"p2", "p2"}}));
 }
@@ -112,7 +120,8 @@ TEST(ParameterPairing, PairsOneVersionWithItself) {
 TEST(ParameterPairing, IsNotSureOfOneOfSeveralRowsUnderOtherConditions) {
     Datasheet const r = sheetOf({{.name = "On resistance", .symbol = "RDS", .condition = "VGS=4.5V", .max = "30", .unit = "mΩ", .canonical = "on-resistance"}}, "QX17");
     Datasheet const c = sheetOf({{.name = "On resistance", .symbol = "RDS", .condition = "VGS=10V", .max = "24", .unit = "mΩ", .canonical = "on-resistance"},
-                                 {.name = "On resistance", .symbol = "RDS", .condition = "VGS=6V", .max = "28", .unit = "mΩ", .canonical = "on-resistance"}}, "ZL99");
+                                 {.name = "On resistance", .symbol = "RDS", .condition = "VGS=6V", .max = "28", .unit = "mΩ", .canonical = "on-resistance"}},
+                                "ZL99");
     auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
     ASSERT_EQ(pairing.pairs.size(), 1U);
     EXPECT_LT(pairing.pairs[0].confidence, 0.8);
@@ -143,10 +152,12 @@ TEST(ParameterPairing, IsSureOfOneSymbolWhoseNumbersAllAgree) {
 }
 
 TEST(ParameterPairing, TakesTheRowWhoseNumbersAgreeWhereConditionsReadUnlike) {
-    std::vector<RowText> const reference{{.name = "Offset current", .symbol = "IIO", .typ = "3", .max = "30", .unit = "nA", .canonical = "input-offset-current"},
-                                         {.name = "Offset current", .symbol = "IIO", .condition = "Thot to Tcold", .max = "100", .unit = "nA", .canonical = "input-offset-current"}};
-    std::vector<RowText> const candidate{{.name = "Offset current", .condition = "over the whole range, plus to minus", .max = "-100", .unit = "nA", .canonical = "input-offset-current"},
-                                         {.name = "Offset current", .condition = "plus to minus", .typ = "3", .max = "30", .unit = "nA", .canonical = "input-offset-current"}};
+    std::vector<RowText> const reference{
+        {.name = "Offset current", .symbol = "IIO", .typ = "3", .max = "30", .unit = "nA", .canonical = "input-offset-current"},
+        {.name = "Offset current", .symbol = "IIO", .condition = "Thot to Tcold", .max = "100", .unit = "nA", .canonical = "input-offset-current"}};
+    std::vector<RowText> const candidate{
+        {.name = "Offset current", .condition = "over the whole range, plus to minus", .max = "-100", .unit = "nA", .canonical = "input-offset-current"},
+        {.name = "Offset current", .condition = "plus to minus", .typ = "3", .max = "30", .unit = "nA", .canonical = "input-offset-current"}};
     EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p2"}, {"p2", "p1"}}));
     EXPECT_GT(confidenceOf(reference, candidate, 0), 0.8);
     EXPECT_GT(confidenceOf(reference, candidate, 1), 0.8);
@@ -164,8 +175,9 @@ TEST(ParameterPairing, IsNotSureOfWhatIsLeftOver) {
 // 100 mV stands in the rows of several versions.
 TEST(ParameterPairing, IsNotSureOfALoneNumberWhereVersionsAreNamedInOneSheetOnly) {
     std::vector<RowText> const reference{{.name = "Load regulation", .symbol = "LR", .condition = "IO=20mA to 50mA", .max = "100", .unit = "mV", .canonical = "load-regulation"}};
-    std::vector<RowText> const candidate{{.name = "Load regulation", .symbol = "LR", .condition = "IO=5mA to 90mA", .max = "100", .unit = "mV", .canonical = "load-regulation", .variant = "5V"},
-                                         {.name = "Load regulation", .symbol = "LR", .condition = "IO=5mA to 90mA", .max = "240", .unit = "mV", .canonical = "load-regulation", .variant = "12V"}};
+    std::vector<RowText> const candidate{
+        {.name = "Load regulation", .symbol = "LR", .condition = "IO=5mA to 90mA", .max = "100", .unit = "mV", .canonical = "load-regulation", .variant = "5V"},
+        {.name = "Load regulation", .symbol = "LR", .condition = "IO=5mA to 90mA", .max = "240", .unit = "mV", .canonical = "load-regulation", .variant = "12V"}};
     EXPECT_LT(confidenceOf(reference, candidate), 0.8);
 }
 
