@@ -114,6 +114,13 @@ public:
         for (auto const& pair : pairing.pairs) comparePair(pair);
         for (int const i : pairing.onlyReference) addOnly(m_sheets.reference, m_sheets.referenceRows, i, Relation::OnlyReference);
         for (int const j : pairing.onlyCandidate) addOnly(m_sheets.candidate, m_sheets.candidateRows, j, Relation::OnlyCandidate);
+        // The coverage findings name them; here each counts as a row that was not compared.
+        if (m_sheets.options.referenceVariant.empty()) {
+            for (int const i : pairing.otherVariantReference) addPairOfOne(m_sheets.reference, i, Relation::OnlyReference);
+        }
+        if (m_sheets.options.candidateVariant.empty()) {
+            for (int const j : pairing.otherVariantCandidate) addPairOfOne(m_sheets.candidate, j, Relation::OnlyCandidate);
+        }
         return std::move(m_result);
     }
 
@@ -150,8 +157,7 @@ private:
     void groupByCondition(Draft& draft, Parameter const& r, Parameter const& c) {
         bool const own = relateConditions({r.condition, {}}, {c.condition, {}}) != ConditionRelation::Same;
         auto const [before, after] = changedPart(r.condition, c.condition);
-        auto key = own ? std::make_tuple(r.table, c.table, before, after)
-                       : std::make_tuple(std::string(), std::string(), r.tableCondition, c.tableCondition);
+        auto key = own ? std::make_tuple(r.table, c.table, before, after) : std::make_tuple(std::string(), std::string(), r.tableCondition, c.tableCondition);
         int const index = static_cast<int>(m_result.drafts.size());
         auto const [found, isNew] = m_firstOfCondition.emplace(std::move(key), index);
         if (!isNew) draft.cause = found->second;
@@ -182,10 +188,16 @@ private:
         m_result.drafts.push_back(std::move(draft));
     }
 
-    void addOnly(model::Datasheet const& sheet, PrintedRows const& rows, int index, Relation relation) {
+    void addPairOfOne(model::Datasheet const& sheet, int index, Relation relation) {
         Parameter const& p = sheet.parameters[static_cast<std::size_t>(index)];
         bool const inReference = relation == Relation::OnlyReference;
         m_result.pairs.push_back({p.canonical, inReference ? p.id : std::string(), inReference ? std::string() : p.id, relation, model::Judgement::Open, 0});
+    }
+
+    void addOnly(model::Datasheet const& sheet, PrintedRows const& rows, int index, Relation relation) {
+        Parameter const& p = sheet.parameters[static_cast<std::size_t>(index)];
+        bool const inReference = relation == Relation::OnlyReference;
+        addPairOfOne(sheet, index, relation);
         std::optional<model::Side> side = sideOfParameter(p);
         Draft draft = makeDraft(FindingKind::Parameter, Rank::Parameter, relation, inReference ? side : std::nullopt, inReference ? std::nullopt : side);
         draft.finding.canonical = p.canonical;

@@ -12,7 +12,7 @@ namespace standin::compare {
 
 struct ParameterFindings {
     std::vector<Draft> drafts;
-    std::vector<model::Pair> pairs;  // all, equal ones included; Finding::pair is an index into it
+    std::vector<model::Pair> pairs;  // all, equal ones and those of versions in one sheet only included; Finding::pair is an index into it
 };
 
 // One draft for each pair whose values or conditions differ and for each parameter

@@ -46,7 +46,8 @@ TEST(CoverageAccount, NamesWhatWasNotReadAndWhatWasNotChosen) {
     reference.sheet().coverage.unreadFigures = {"f9"};
     reference.sheet().coverage.unreadPins = {{"pin 6", 2, {10, 20, 30, 40}}, {"pin 7", 2, {10, 50, 30, 70}}};
     SheetBuilder candidate("ZL99");
-    candidate.specification("", {{.name = "Threshold", .symbol = "VT", .typ = "4.2", .unit = "V", .variant = "ZL99A"}, {.name = "Threshold", .symbol = "VT", .typ = "4.3", .unit = "V", .variant = "ZL99B"}});
+    candidate.specification("", {{.name = "Threshold", .symbol = "VT", .typ = "4.2", .unit = "V", .variant = "ZL99A"},
+                                 {.name = "Threshold", .symbol = "VT", .typ = "4.3", .unit = "V", .variant = "ZL99B"}});
     auto const comparison = align(reference.build(), candidate.build(), {}, words());
     auto const list = causes(comparison);
     for (auto const& cause : {kTablesUnread, kFiguresUnread, kPinsUnread, kVariantsNotChosen, kPinsInOneSheet, kNoParameters}) {
@@ -58,6 +59,31 @@ TEST(CoverageAccount, NamesWhatWasNotReadAndWhatWasNotChosen) {
     EXPECT_EQ(pins->reference->text, "pin 6 (page 2), pin 7 (page 2)");
     EXPECT_EQ(pins->reference->box, (model::Rect{10, 20, 30, 40}));
     EXPECT_FALSE(pins->candidate);
+}
+
+// They are part of "n of m parameters were compared".
+TEST(CoverageAccount, RowsOfVersionsThatTheOtherSheetLacksCountAsNotCompared) {
+    auto row = [](std::string const& typ, std::string const& variant) {
+        return support::RowText{.name = "Output voltage", .symbol = "VO", .typ = typ, .unit = "V", .canonical = "output-voltage", .variant = variant};
+    };
+    SheetBuilder reference("QX17");
+    reference.sentence("Text of one maker.").specification("", {row("5", "QX7805"), row("12", "QX7812")});
+    SheetBuilder candidate("ZL99");
+    candidate.sentence("Other words.").specification("", {row("5", "5V 10V"), row("9", "9V 14V"), row("12", "12V 19V")});
+    Datasheet const r = reference.build();
+    Datasheet const c = candidate.build();
+    auto const listed = [](Comparison const& comparison) {
+        return std::count_if(comparison.pairs.begin(), comparison.pairs.end(), [](auto const& pair) { return pair.relation == model::Relation::OnlyCandidate; });
+    };
+    auto const comparison = align(r, c, {}, words());
+    EXPECT_EQ(comparison.pairs.size(), 3U);
+    EXPECT_EQ(listed(comparison), 1);
+    EXPECT_TRUE(std::none_of(comparison.findings.begin(), comparison.findings.end(), [](auto const& f) {
+        return f.kind == model::FindingKind::Parameter && f.relation == model::Relation::OnlyCandidate;
+    })) << "named once, among what was not compared";
+    AlignOptions chosen;
+    chosen.candidateVariant = "12V 19V";
+    EXPECT_EQ(listed(align(r, c, chosen, words())), 0) << "what was not asked for is no part of it";
 }
 
 TEST(CoverageAccount, NamesRowsAndTablesReadWithDoubt) {
