@@ -63,13 +63,13 @@ TEST(CoverageAccount, NamesWhatWasNotReadAndWhatWasNotChosen) {
 
 // They are part of "n of m parameters were compared".
 TEST(CoverageAccount, RowsOfVersionsThatTheOtherSheetLacksCountAsNotCompared) {
-    auto row = [](std::string const& typ, std::string const& variant) {
-        return support::RowText{.name = "Output voltage", .symbol = "VO", .typ = typ, .unit = "V", .canonical = "output-voltage", .variant = variant};
+    auto row = [](std::string const& name, std::string const& typ, std::string const& variant) {
+        return support::RowText{.name = name, .symbol = "VO", .typ = typ, .unit = "V", .canonical = "output-voltage", .variant = variant};
     };
     SheetBuilder reference("QX17");
-    reference.sentence("Text of one maker.").specification("", {row("5", "QX7805"), row("12", "QX7812")});
+    reference.sentence("Text of one maker.").specification("", {row("Output voltage", "5", "QX7805"), row("Output voltage", "12", "QX7812")});
     SheetBuilder candidate("ZL99");
-    candidate.sentence("Other words.").specification("", {row("5", "5V 10V"), row("9", "9V 14V"), row("12", "12V 19V")});
+    candidate.sentence("Other words.").specification("", {row("Output", "5", "5V 10V"), row("Output", "9", "9V 14V"), row("Output", "12", "12V 19V")});
     Datasheet const r = reference.build();
     Datasheet const c = candidate.build();
     auto const listed = [](Comparison const& comparison) {
