@@ -13,6 +13,7 @@
 
 #include "extractors/figures/lettering.h"
 #include "extractors/figures/page_clusters.h"
+#include "model/in_halves.h"
 
 namespace standin::figures {
 
@@ -276,16 +277,22 @@ std::string sectionOf(model::Figure const& figure, std::span<model::Section cons
 
 std::vector<model::Figure> findFigures(std::span<model::PageLayout> pages, std::span<model::Table const> tables,
                                        std::span<model::Section const> sections) {
+    constexpr std::size_t kLeastPages = 4;  // that a second thread is worth its start for
+    std::vector<std::vector<model::Figure>> ofPage(pages.size());
+    model::inHalves(
+        pages.size(),
+        [&](std::size_t first, std::size_t last) {
+            for (std::size_t p = first; p < last; ++p) {
+                auto const onPage = std::ranges::equal_range(tables, pages[p].page, {}, &model::Table::page);  // in document order
+                ofPage[p] = PageFigures(pages[p], {onPage.begin(), onPage.end()}, sections).find();
+            }
+        },
+        kLeastPages);
     std::vector<model::Figure> figures;
     // A logo on every page is listed once.
     std::set<std::tuple<std::string, int, int>> seen;
-    auto table = tables.begin();
-    for (auto& page : pages) {
-        // Tables come in document order.
-        while (table != tables.end() && table->page < page.page) ++table;
-        auto end = table;
-        while (end != tables.end() && end->page == page.page) ++end;
-        for (auto& figure : PageFigures(page, std::span(table, end), sections).find()) {
+    for (auto& found : ofPage) {
+        for (auto& figure : found) {
             bool const isNew = seen.emplace(figure.shape, static_cast<int>(figure.box.x0), static_cast<int>(figure.box.y0)).second;
             if (!isNew && figure.texts.empty() && figure.caption.empty()) continue;
             figure.id = fmt::format("f{}", figures.size() + 1);

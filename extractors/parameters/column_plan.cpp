@@ -163,9 +163,13 @@ std::string bareSymbol(std::string const& title) {
     return lead && isStrongSymbol(bare) ? bare : std::string{};
 }
 
-void judgeByContent(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan& plan) {
+std::vector<Content> contentsOf(model::Table const& table, TableText const& text, Segment const& segment) {
     std::vector<Content> contents;
     for (int c = 0; c < table.columns; ++c) contents.push_back(contentOf(table, text, segment, c));
+    return contents;
+}
+
+void judgeByContent(model::Table const& table, TableText const& text, Segment const& segment, std::vector<Content> const& contents, ColumnPlan& plan) {
     auto role = [&](int c) -> ColumnRole& { return plan.roles[static_cast<std::size_t>(c)]; };
     auto content = [&](int c) -> Content const& { return contents[static_cast<std::size_t>(c)]; };
 
@@ -294,13 +298,12 @@ void judgeByContent(model::Table const& table, TableText const& text, Segment co
     }
 }
 
-// Roles by content alone: names left, then conditions, values, units.
-void judgeWithoutHead(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan& plan) {
+// Roles by content alone: what holds values, before judgeByContent() settles names, conditions and units.
+void takeValuesByContent(TableText const& text, Segment const& segment, std::vector<Content> const& contents, ColumnPlan& plan) {
     plan.reasons.emplace_back("no column titles");
     std::vector<int> numeric;
-    for (int c = 0; c < table.columns; ++c) {
-        Content const content = contentOf(table, text, segment, c);
-        if (c > 0 && content.filled > 0 && content.mostly(content.numbers)) numeric.push_back(c);
+    for (std::size_t c = 1; c < contents.size(); ++c) {
+        if (contents[c].filled > 0 && contents[c].mostly(contents[c].numbers)) numeric.push_back(static_cast<int>(c));
     }
     for (int c : numeric) plan.roles[static_cast<std::size_t>(c)] = Value;
     // cells that are ranges or carry their unit are whole values, not one limit each
@@ -313,10 +316,7 @@ void judgeWithoutHead(model::Table const& table, TableText const& text, Segment 
             whole = whole || value.form == ValueForm::Range || !value.unit.empty();
         }
     }
-    if (whole) {
-        judgeByContent(table, text, segment, plan);
-        return;
-    }
+    if (whole) return;
     if (numeric.size() == 3) {
         plan.roles[static_cast<std::size_t>(numeric[0])] = Min;
         plan.roles[static_cast<std::size_t>(numeric[1])] = Typ;
@@ -325,7 +325,6 @@ void judgeWithoutHead(model::Table const& table, TableText const& text, Segment 
         plan.roles[static_cast<std::size_t>(numeric[0])] = Min;
         plan.roles[static_cast<std::size_t>(numeric[1])] = Max;
     }
-    judgeByContent(table, text, segment, plan);
 }
 
 // A title over every value column tells none of them apart.
@@ -543,11 +542,9 @@ ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment
         return out;
     }
     plan.headed = known > 0;
-    if (plan.headed) {
-        judgeByContent(table, text, segment, plan);
-    } else {
-        judgeWithoutHead(table, text, segment, plan);
-    }
+    auto const contents = contentsOf(table, text, segment);
+    if (!plan.headed) takeValuesByContent(text, segment, contents, plan);
+    judgeByContent(table, text, segment, contents, plan);
     groupValues(table, text, segment, plan);
     judgeTransposed(text, segment, plan);
     return plan;

@@ -24,6 +24,7 @@
 #include "extractors/parameters/table_text.h"
 #include "extractors/parameters/text_forms.h"
 #include "extractors/parameters/turned_table.h"
+#include "model/in_halves.h"
 
 namespace standin::parameters {
 
@@ -322,19 +323,21 @@ std::string firstText(std::span<model::PageLayout const> pages) {
     return out;
 }
 
+// Lines of one parameter, one a condition or variant, are the same thing.
+bool areLinesOfOne(model::Parameter const& a, model::Parameter const& b) { return a.name == b.name && a.symbol == b.symbol && a.unit == b.unit && a.kind == b.kind; }
+
 void name(std::vector<model::Parameter>& parameters, std::string const& family, vocabulary::Vocabulary const& vocabulary, std::vector<std::string> const& symbols) {
-    model::Parameter const* before = nullptr;
-    for (model::Parameter& parameter : parameters) {
-        // lines of one parameter, one a condition or variant, are the same thing
-        bool const same =
-            before != nullptr && before->name == parameter.name && before->symbol == parameter.symbol && before->unit == parameter.unit && before->kind == parameter.kind;
-        if (same) {
-            parameter.canonical = before->canonical;
-            continue;
-        }
-        before = &parameter;
-        parameter.canonical = canonicalOf(parameter, family, symbols, vocabulary);
+    std::vector<std::size_t> firsts;
+    for (std::size_t i = 0; i < parameters.size(); ++i) {
+        if (firsts.empty() || !areLinesOfOne(parameters[firsts.back()], parameters[i])) firsts.push_back(i);
     }
+    model::inHalves(firsts.size(), [&](std::size_t begin, std::size_t end) {
+        for (std::size_t k = begin; k < end; ++k) {
+            auto const next = k + 1 < firsts.size() ? firsts[k + 1] : parameters.size();
+            std::string const canonical = canonicalOf(parameters[firsts[k]], family, symbols, vocabulary);
+            for (std::size_t i = firsts[k]; i < next; ++i) parameters[i].canonical = canonical;
+        }
+    });
 }
 
 }  // namespace
