@@ -26,6 +26,7 @@
 #include "compare/reconcile.h"
 #include "compare/sheet_pair.h"
 #include "compare/table_findings.h"
+#include "model/in_halves.h"
 #include "model/memory.h"
 
 namespace standin::compare {
@@ -77,27 +78,31 @@ void dropRepeatedCaptions(std::vector<Draft>& drafts) {
     }
 }
 
+void classifyText(Draft& draft, SheetPair const& sheets) {
+    auto& finding = draft.finding;
+    if (draft.dropped || !finding.classes.empty()) return;
+    if (draft.rank == Rank::Table && (finding.relation == model::Relation::OnlyReference || finding.relation == model::Relation::OnlyCandidate)) {
+        bool const inReference = finding.reference.has_value();
+        auto const& side = inReference ? *finding.reference : *finding.candidate;
+        finding.classes = classesAlone(sheets, side.text, inReference ? InSheet::Reference : InSheet::Candidate);
+        return;
+    }
+    if (!finding.reference || !finding.candidate || finding.relation != model::Relation::Reworded) return;
+    if (draft.rank != Rank::Table && draft.rank != Rank::Figure && draft.rank != Rank::Section && draft.rank != Rank::Furniture) return;
+    Wording wording = wordingOf(sheets, finding.reference->text, finding.candidate->text);
+    if (wording.relation == model::Relation::Same) {
+        if (draft.rank != Rank::Figure) draft.dropped = true;
+        return;
+    }
+    finding.relation = wording.relation;
+    finding.classes = std::move(wording.classes);
+}
+
 // Relation and classes of the table rows and figure texts that are still findings.
 void classifyTexts(std::vector<Draft>& drafts, SheetPair const& sheets) {
-    for (auto& draft : drafts) {
-        auto& finding = draft.finding;
-        if (draft.dropped || !finding.classes.empty()) continue;
-        if (draft.rank == Rank::Table && (finding.relation == model::Relation::OnlyReference || finding.relation == model::Relation::OnlyCandidate)) {
-            bool const inReference = finding.reference.has_value();
-            auto const& side = inReference ? *finding.reference : *finding.candidate;
-            finding.classes = classesAlone(sheets, side.text, inReference ? InSheet::Reference : InSheet::Candidate);
-            continue;
-        }
-        if (!finding.reference || !finding.candidate || finding.relation != model::Relation::Reworded) continue;
-        if (draft.rank != Rank::Table && draft.rank != Rank::Figure && draft.rank != Rank::Section && draft.rank != Rank::Furniture) continue;
-        Wording wording = wordingOf(sheets, finding.reference->text, finding.candidate->text);
-        if (wording.relation == model::Relation::Same) {
-            if (draft.rank != Rank::Figure) draft.dropped = true;
-            continue;
-        }
-        finding.relation = wording.relation;
-        finding.classes = std::move(wording.classes);
-    }
+    model::inHalves(drafts.size(), [&](std::size_t first, std::size_t last) {
+        for (std::size_t i = first; i < last; ++i) classifyText(drafts[i], sheets);
+    });
 }
 
 struct SectionContent {

@@ -15,13 +15,21 @@ constexpr std::size_t kMostPostings = 24;    // a token met more often tells not
 constexpr std::size_t kMostCompared = 12;    // candidates looked at for one entry
 constexpr std::size_t kSmallLists = 12;      // below this every pair is compared
 
+// What similarity() could give for texts of so many tokens.
+double mostSimilarity(std::size_t a, std::size_t b) {
+    return a + b == 0 ? 1 : 2.0 * static_cast<double>(std::min(a, b)) / static_cast<double>(a + b);
+}
+
 }  // namespace
 
 std::vector<Edge> pairSimilar(std::span<int const> reference, TokensOf const& referenceTokens, std::span<int const> candidate,
                               TokensOf const& candidateTokens, SimilaritySettings const& settings) {
     std::vector<Edge> edges;
     auto consider = [&](int r, int c) {
-        double const alike = similarity(referenceTokens(r), candidateTokens(c));
+        auto const& a = referenceTokens(r);
+        auto const& b = candidateTokens(c);
+        if (mostSimilarity(a.size(), b.size()) < settings.threshold) return;
+        double const alike = similarity(a, b);
         if (alike < settings.threshold) return;
         edges.push_back({r, c, alike + (settings.bonus ? settings.bonus(r, c) : 0.0)});
     };
@@ -55,8 +63,10 @@ std::vector<Edge> pairSimilar(std::span<int const> reference, TokensOf const& re
                 if (votes[place]++ == 0) voted.push_back(place);
             }
         }
-        std::sort(voted.begin(), voted.end(), [&](std::size_t a, std::size_t b) { return votes[a] != votes[b] ? votes[a] > votes[b] : candidate[a] < candidate[b]; });
-        for (std::size_t i = 0; i < voted.size() && i < kMostCompared; ++i) consider(r, candidate[voted[i]]);
+        auto const compared = static_cast<std::ptrdiff_t>(std::min(voted.size(), kMostCompared));
+        std::partial_sort(voted.begin(), voted.begin() + compared, voted.end(),
+                          [&](std::size_t a, std::size_t b) { return votes[a] != votes[b] ? votes[a] > votes[b] : candidate[a] < candidate[b]; });
+        for (auto place = voted.begin(); place != voted.begin() + compared; ++place) consider(r, candidate[*place]);
         for (std::size_t const place : voted) votes[place] = 0;
     }
     return assign(edges);
