@@ -23,6 +23,8 @@ std::string gradeOf(model::Parameter const& row, ConditionMemo& memo) {
 
 bool startsWithDigit(std::string const& code) { return !code.empty() && code.front() >= '0' && code.front() <= '9'; }
 
+bool isNamed(VariantWords const& version) { return !version.codes.empty() || !version.nominals.empty(); }
+
 void keepEachOnce(std::vector<std::string>& codes) {
     std::sort(codes.begin(), codes.end());
     codes.erase(std::unique(codes.begin(), codes.end()), codes.end());
@@ -80,6 +82,11 @@ VersionNaming::VersionNaming(model::Datasheet const& reference, model::Datasheet
         });
     };
     if (!m_reference.made.empty() && graded(m_reference) && graded(m_candidate)) takeNominals(std::string(kGrade));
+    for (auto* naming : {&m_reference, &m_candidate}) {
+        for (auto const& [version, nominals] : naming->nominals) naming->words.emplace(version, makeWords(version, *naming));
+    }
+    m_reference.corresponds = correspond(m_reference, m_candidate);
+    m_candidate.corresponds = correspond(m_candidate, m_reference);
 }
 
 void VersionNaming::takeNominals(std::string const& setpoint) {
@@ -105,7 +112,12 @@ void VersionNaming::takeNominals(std::string const& setpoint) {
     }
 }
 
-VariantWords VersionNaming::wordsOf(std::string const& version, Naming const& naming) {
+VariantWords VersionNaming::wordsOf(model::Parameter const& row, Naming const& naming) {
+    auto const known = naming.words.find(row.variant);
+    return known != naming.words.end() ? known->second : makeWords(row.variant, naming);
+}
+
+VariantWords VersionNaming::makeWords(std::string const& version, Naming const& naming) {
     VariantWords words = variantWords(version);
     if (version.empty() && naming.ownIsMeant) {
         words.key = kOwnPart;
@@ -124,23 +136,23 @@ bool VersionNaming::areOthers(VariantWords const& reference, VariantWords const&
     return !reference.nominals.empty() && !candidate.nominals.empty() && reference.nominals != candidate.nominals;
 }
 
-bool VersionNaming::isAlone(VariantWords const& version, Naming const& own, Naming const& other) const {
-    bool const named = !version.codes.empty() || !version.nominals.empty();
-    if (!named || version.key == kOwnPart) return false;
-    auto const meets = [&](VariantWords const& a, VariantWords const& b) {
-        return relateVariants(a, b) == VariantRelation::Same || relateVariants(a, b) == VariantRelation::Shares;
-    };
-    // Some version of the own sheet has a partner, this one has only others.
-    bool anyPair = false;
-    for (auto const& [theirs, unused] : other.nominals) {
-        VariantWords const words = wordsOf(theirs, other);
-        if (words.codes.empty() && words.nominals.empty()) continue;
-        if (!areOthers(version, words)) return false;
-        anyPair = anyPair || std::any_of(own.nominals.begin(), own.nominals.end(), [&](auto const& mine) {
-                      return (mine.first.empty() ? own.ownIsMeant || !wordsOf(mine.first, own).nominals.empty() : true) && meets(wordsOf(mine.first, own), words);
-                  });
+bool VersionNaming::correspond(Naming const& own, Naming const& other) {
+    for (auto const& [version, words] : own.words) {
+        if (version.empty() && !own.ownIsMeant && words.nominals.empty()) continue;
+        bool const met = std::any_of(other.words.begin(), other.words.end(), [&words = words](auto const& theirs) {
+            if (!isNamed(theirs.second)) return false;
+            auto const relation = relateVariants(words, theirs.second);
+            return relation == VariantRelation::Same || relation == VariantRelation::Shares;
+        });
+        if (met) return true;
     }
-    return anyPair;
+    return false;
+}
+
+// Some version of the own sheet has a partner, this one has only others.
+bool VersionNaming::isAlone(VariantWords const& version, Naming const& own, Naming const& other) const {
+    if (!own.corresponds || !isNamed(version) || version.key == kOwnPart) return false;
+    return std::all_of(other.words.begin(), other.words.end(), [&](auto const& theirs) { return !isNamed(theirs.second) || areOthers(version, theirs.second); });
 }
 
 }  // namespace standin::compare

@@ -43,10 +43,13 @@ private:
         bool ownIsMeant = false;                               // by rows without a version
         std::map<std::string, Nominals> nominals;              // by version as printed
         std::map<std::string, std::vector<std::string>> made;  // by version: those nominals that tell
+        std::map<std::string, VariantWords> words;             // by version as printed; made last, of all the others
+        bool corresponds = false;                              // some version of it has a partner in the other sheet
     };
     static Naming namingOf(model::Datasheet const& sheet, vocabulary::Vocabulary const& vocabulary);
-    static VariantWords wordsOf(model::Parameter const& row, Naming const& naming) { return wordsOf(row.variant, naming); }
-    static VariantWords wordsOf(std::string const& version, Naming const& naming);
+    static VariantWords wordsOf(model::Parameter const& row, Naming const& naming);
+    static VariantWords makeWords(std::string const& version, Naming const& naming);
+    static bool correspond(Naming const& own, Naming const& other);
     [[nodiscard]] bool isAlone(VariantWords const& version, Naming const& own, Naming const& other) const;
     void takeNominals(std::string const& setpoint);
 
