@@ -65,7 +65,8 @@ void scan(std::string_view text, Sink&& sink) {
         }
         std::size_t begin = at;
         // A leading point (".5") and a sign before it, if they stand free.
-        if (begin > 0 && text[begin - 1] == '.' && (begin == 1 || (!text::isAsciiDigit(text[begin - 2]) && !text::isAsciiLetter(text[begin - 2]) && text[begin - 2] != '.'))) --begin;
+        if (begin > 0 && text[begin - 1] == '.' && (begin == 1 || (!text::isAsciiDigit(text[begin - 2]) && !text::isAsciiLetter(text[begin - 2]) && text[begin - 2] != '.')))
+            --begin;
         for (std::size_t const length : {std::size_t{1}, std::size_t{3}}) {
             if (begin >= length && signLength(text, begin - length) == length) {
                 if (signCounts(text, begin - length)) begin -= length;
@@ -231,6 +232,21 @@ std::optional<ParsedNumber> parseNumber(std::string_view utf8, CommaReading comm
     return number;
 }
 
+namespace {
+
+// "8.9-kΩ resistor", "5-V supply"; "figure 5-A" and "5-A2" are codes.
+bool isHyphenatedUnit(std::string_view utf8, std::size_t hyphen) {
+    if (hyphen + 1 >= utf8.size() || utf8[hyphen] != '-') return false;
+    std::size_t length = 0;
+    std::string_view const rest = utf8.substr(hyphen + 1);
+    if (text::isAsciiDigit(rest.front()) || !parseUnitPrefix(rest, {}, length)) return false;
+    std::string_view const behind = rest.substr(std::min(length, rest.size()));
+    if (!behind.empty() && (behind.front() == '-' || text::isAsciiDigit(behind.front()))) return false;
+    return length > 1 || (behind.size() > 1 && behind.front() == ' ' && behind[1] >= 'a' && behind[1] <= 'z');
+}
+
+}  // namespace
+
 std::vector<QuantitySpan> findQuantities(std::string_view utf8) {
     std::vector<QuantitySpan> result;
     scan(utf8, [&](std::size_t begin, std::size_t end) {
@@ -248,13 +264,15 @@ std::vector<QuantitySpan> findQuantities(std::string_view utf8) {
         std::size_t unitAt = end;
         if (unitAt < utf8.size() && utf8[unitAt] == ' ') ++unitAt;
         else if (utf8.substr(std::min(unitAt, utf8.size()), 2) == "\u00A0") unitAt += 2;
+        else if (isHyphenatedUnit(utf8, unitAt)) ++unitAt;
         std::size_t length = 0;
         if (unitAt < utf8.size()) {
             auto unit = parseUnitPrefix(utf8.substr(unitAt), {}, length);
             // "at 3 a time", "5 in series", "2 s": a lone lower-case word needs to touch, real unit letters do not.
             std::string_view const printed = utf8.substr(unitAt, length);
             bool const apart = unitAt != end;
-            bool const doubtful = printed == "in" || printed == "a" || printed == "h" || printed == "m" || printed == "c" || printed == "R" || printed == "B" || printed == "\"" || printed == "times" || printed == "v";
+            bool const doubtful = printed == "in" || printed == "a" || printed == "h" || printed == "m" || printed == "c" || printed == "R" || printed == "B" || printed == "\"" ||
+                                  printed == "times" || printed == "v";
             if (unit && !(apart && doubtful) && !(printed == "\"")) {
                 span.unit = unit;
                 span.end = unitAt + length;

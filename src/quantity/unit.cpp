@@ -396,7 +396,8 @@ std::optional<Unit> parseUnitPrefix(std::string_view text, UnitContext const& co
         bool const digit = code < 0x80 && text::isAsciiDigit(static_cast<char>(code)) && at > 0 && (text[at - 1] == '^' || text[at - 1] == '/');
         bool const degreeGap = code == U' ' && at >= 2 && text.substr(at - 2, 2) == "°" && next < text.size() && text[next] == 'C';
         if (!isUnitCharacter(code) && !hyphen && !bracketRoot && !digit && !degreeGap) break;
-        if ((code == U'/' || code == 0xB0) && at > 0 && count < ends.size()) ends[count++] = at;
+        // A mark of inches closes a quotation too.
+        if ((code == U'/' || code == 0xB0 || code == U'"') && at > 0 && count < ends.size()) ends[count++] = at;
         at = next;
     }
     std::size_t const runEnd = at;

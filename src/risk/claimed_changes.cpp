@@ -238,11 +238,44 @@ private:
         });
     }
 
+    struct Read {
+        HistoryEntry const* entry;
+        HistoryStatement const* statement;
+        ChangeClaim claim;
+        bool answered;
+    };
+
+    // Which values of a claim the two sheets have to show: not one that an earlier claim came to, nor
+    // one that a later claim left again.
+    struct Ends {
+        bool from = false;
+        bool to = false;
+    };
+    static Ends endsShown(ChangeClaim const& claim, std::vector<Read> const& claims) {
+        auto const meet = [](compare::TokenKeys const& a, compare::TokenKeys const& b) {
+            return std::any_of(a.begin(), a.end(), [&](auto const& key) { return std::find(b.begin(), b.end(), key) != b.end(); });
+        };
+        auto const any = [&](auto const& linked) {
+            return std::any_of(claims.begin(), claims.end(), [&](Read const& other) { return meet(other.claim.subject, claim.subject) && linked(other.claim); });
+        };
+        return {.from = !claim.from.empty() && !any([&](ChangeClaim const& other) { return meet(other.to, claim.from); }),
+                .to = !claim.to.empty() && !any([&](ChangeClaim const& other) { return meet(other.from, claim.to); })};
+    }
+
+    // Each revision that prints the thing has to print its value of the claim.
+    static bool showsValues(ChangeClaim const& claim, Ends ends, Thing const& thing) {
+        bool const from = intersect(thing.older, claim.from);
+        bool const to = intersect(thing.newer, claim.to);
+        if (ends.from && thing.inOlder && !from) return false;
+        if (ends.to && thing.inNewer && !to) return false;
+        return from || to;
+    }
+
     // How much of the claim the thing holds; 0: it can't be meant.
-    static double likeness(ChangeClaim const& claim, Thing const& thing) {
+    static double likeness(ChangeClaim const& claim, Ends ends, Thing const& thing) {
         if (!claim.places.empty() && !intersect(thing.titles, claim.places)) return 0;
         bool const values = !claim.from.empty() || !claim.to.empty();
-        if (values && !intersect(thing.older, claim.from) && !intersect(thing.newer, claim.to)) return 0;
+        if (values && !showsValues(claim, ends, thing)) return 0;
         // An added section explains no change of what was there before.
         if (claim.subject.empty() && claim.change == compare::ClaimedChange::Added && thing.inOlder) return 0;
         if (claim.subject.empty() && claim.change == compare::ClaimedChange::Removed && thing.inNewer) return 0;
@@ -257,12 +290,12 @@ private:
     }
 
     // Marks the findings that the claim covers; false: there is none.
-    bool cover(ChangeClaim const& claim) {
+    bool cover(ChangeClaim const& claim, Ends ends) {
         std::vector<double> alike;
         double best = 0;
         double bestRow = 0;
         for (auto const& thing : m_things) {
-            alike.push_back(likeness(claim, thing));
+            alike.push_back(likeness(claim, ends, thing));
             best = std::max(best, alike.back());
             if (thing.row) bestRow = std::max(bestRow, alike.back());
         }
@@ -286,20 +319,13 @@ private:
             }
         }
         compare::ClaimReader const reader(m_sheets.vocabulary().historyWords(), titles);
-        struct Read {
-            HistoryEntry const* entry;
-            HistoryStatement const* statement;
-            ChangeClaim claim;
-            bool answered;
-        };
         std::vector<Read> claims;
         for (auto const& entry : m_succession.entries) {
-            for (auto const& statement : entry.statements) {
-                Read read{&entry, &statement, reader.read(statement.text), false};
-                if (read.claim.unspecific) mentionQuietOnes();
-                read.answered = read.claim.unspecific || cover(read.claim);
-                claims.push_back(std::move(read));
-            }
+            for (auto const& statement : entry.statements) claims.push_back({&entry, &statement, reader.read(statement.text), false});
+        }
+        for (auto& read : claims) {
+            if (read.claim.unspecific) mentionQuietOnes();
+            read.answered = read.claim.unspecific || cover(read.claim, endsShown(read.claim, claims));
         }
         std::vector<Finding> findings;
         for (auto const& read : claims) {

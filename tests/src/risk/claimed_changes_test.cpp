@@ -114,6 +114,19 @@ TEST(ClaimedChanges, AClaimOfOtherValuesIsNoAnswer) {
     EXPECT_EQ(unanswered(comparison).size(), 1U);
 }
 
+TEST(ClaimedChanges, AClaimOfTwoValuesIsAnsweredByBoth) {
+    auto const reference = sheet({}, "");
+    EXPECT_TRUE(unanswered(compared(reference, sheet({.delay = "15"}, "Beam delay changed from 12 ms to 15 ms."))).empty());
+    EXPECT_EQ(unanswered(compared(reference, sheet({.delay = "25"}, "Beam delay changed from 12 ms to 15 ms."))).size(), 1U) << "the new value is another";
+    EXPECT_EQ(unanswered(compared(reference, sheet({.delay = "15"}, "Beam delay changed from 11 ms to 15 ms."))).size(), 1U) << "the old value is another";
+}
+
+TEST(ClaimedChanges, AClaimThatWasChangedOnceMoreShowsOneOfItsValues) {
+    auto const comparison = compared(sheet({}, ""), sheet({.delay = "15"}, "Beam delay changed from 12 ms to 14 ms. Maximum beam delay changed from 14 ms to 15 ms."));
+    EXPECT_TRUE(unanswered(comparison).empty());
+    EXPECT_EQ(unmentioned(comparison), nullptr);
+}
+
 TEST(ClaimedChanges, AClaimThatNothingShowsIsANoteOfItsOwn) {
     auto const comparison = compared(sheet({}, ""), sheet({}, "Beam delay 15 ms (was 12 ms)."));
     EXPECT_EQ(unmentioned(comparison), nullptr);
