@@ -19,8 +19,8 @@ namespace {
 constexpr double kMargin = 0.12;  // of the axis, on both sides of what is stated
 constexpr double kAxisLeft = 14;
 constexpr double kAxisWidth = 232;
-constexpr double kPaleEnd = 18;   // how far a side without a stated bound is drawn
-constexpr double kBracket = 4;    // length of a bracket's arms
+constexpr double kPaleEnd = 18;  // how far a side without a stated bound is drawn
+constexpr double kBracket = 4;   // length of a bracket's arms
 constexpr double kThinnestBar = 2;
 constexpr double kReferenceTop = 4, kReferenceMiddle = 10, kReferenceBottom = 16;
 constexpr double kCandidateTop = 20, kCandidateBottom = 29;
@@ -53,9 +53,7 @@ Extent extentOf(StripInterval const& i) {
     return {*low, *high, i.lo ? *low : std::max(kAxisLeft, *low - kPaleEnd), i.hi ? *high : std::min(kAxisLeft + kAxisWidth, *high + kPaleEnd)};
 }
 
-StripShape bar(StripPart part, double left, double right) {
-    return {part, {{left, kCandidateTop}, {right, kCandidateTop}, {right, kCandidateBottom}, {left, kCandidateBottom}}};
-}
+StripShape bar(StripPart part, double left, double right) { return {part, {{left, kCandidateTop}, {right, kCandidateTop}, {right, kCandidateBottom}, {left, kCandidateBottom}}}; }
 
 void addReference(std::vector<StripShape>& shapes, StripInterval const& reference) {
     auto const extent = extentOf(reference);
@@ -99,6 +97,11 @@ std::string_view cssClassOf(StripPart part) {
     return {};
 }
 
+std::string_view sideText(CellLimit const& limit) {
+    if (limit.side == CellSide::Least) return limit.boundFails ? "above" : "at least";
+    return limit.boundFails ? "below" : "at most";
+}
+
 bool anything(StripInterval const& i) { return i.lo || i.typ || i.hi; }
 
 }  // namespace
@@ -108,7 +111,8 @@ std::vector<CellLimit> cellLimits(model::Comparison const& comparison, std::stri
     if (canonical.empty()) return limits;
     for (auto const& check : comparison.cell) {
         if (!check.bounds || risk::checkedBy(check) != canonical) continue;
-        for (auto const& limit : {CellLimit{check.bounds->min, check.bounds->unit, CellSide::Least}, CellLimit{check.bounds->max, check.bounds->unit, CellSide::Most}}) {
+        auto const& bounds = *check.bounds;
+        for (auto const& limit : {CellLimit{bounds.min, bounds.unit, CellSide::Least, bounds.aboveMin}, CellLimit{bounds.max, bounds.unit, CellSide::Most, bounds.belowMax}}) {
             if (!limit.value.empty() && std::find(limits.begin(), limits.end(), limit) == limits.end()) limits.push_back(limit);
         }
     }
@@ -118,7 +122,7 @@ std::vector<CellLimit> cellLimits(model::Comparison const& comparison, std::stri
 std::string cellLimitsText(std::span<CellLimit const> limits) {
     std::string text;
     for (auto const& limit : limits) {
-        text += fmt::format("{} {} {} {}", text.empty() ? "for the cell" : ",", limit.side == CellSide::Least ? "at least" : "at most", limit.value, limit.unit);
+        text += fmt::format("{} {} {} {}", text.empty() ? "for the cell" : ",", sideText(limit), limit.value, limit.unit);
     }
     return text;
 }

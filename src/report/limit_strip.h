@@ -27,13 +27,14 @@ struct CellLimit {
     std::string value;  // decimal
     std::string unit;   // coherent SI, as in model::Interval
     CellSide side = CellSide::Most;
+    bool boundFails = false;  // the value itself does not hold: above, not at least
     bool operator==(CellLimit const&) const = default;
 };
 
 // Of the cell checks of a comparison, for the parameter `canonical`; each once.
 [[nodiscard]] std::vector<CellLimit> cellLimits(model::Comparison const& comparison, std::string_view canonical);
 
-// "for the cell at least 4.2 V, at most 4.28 V"; empty where there are none.
+// "for the cell at least 4.2 V, below 4.28 V"; empty where there are none.
 [[nodiscard]] std::string cellLimitsText(std::span<CellLimit const> limits);
 
 struct StripFlag {
@@ -52,10 +53,12 @@ struct LimitStrip {
 // None where the two have nothing to draw or are not on one axis (another unit,
 // another node). Limits of another unit, and all where the values are relative to a
 // node, are left out.
-[[nodiscard]] std::optional<LimitStrip> limitStrip(model::Interval const& reference, model::Interval const& candidate, model::HazardSide hazardSide, std::span<CellLimit const> limits = {});
+[[nodiscard]] std::optional<LimitStrip> limitStrip(model::Interval const& reference, model::Interval const& candidate, model::HazardSide hazardSide,
+                                                   std::span<CellLimit const> limits = {});
 
 // The strip of a pair that has both; a null parameter has none.
-[[nodiscard]] std::optional<LimitStrip> limitStrip(model::Parameter const* reference, model::Parameter const* candidate, model::HazardSide hazardSide, std::span<CellLimit const> limits = {});
+[[nodiscard]] std::optional<LimitStrip> limitStrip(model::Parameter const* reference, model::Parameter const* candidate, model::HazardSide hazardSide,
+                                                   std::span<CellLimit const> limits = {});
 
 // The drawing itself, the same for HTML and PDF: shapes on a field of kStripWidth
 // by kStripHeight units, y down, to be painted in their order.

@@ -57,6 +57,18 @@ TEST(LimitStrip, LimitsOfTheCellStandAsFlagsOnTheSameAxis) {
     EXPECT_TRUE(relative->flags.empty()) << "a limit to ground says nothing of a value to the supply";
 }
 
+TEST(LimitStrip, SaysWhereTheLimitItselfDoesNotHold) {
+    model::Comparison comparison;
+    model::CellCheck check;
+    check.check = "overcharge-upper";
+    check.bounds = model::CheckBounds{"detection voltage", "4.18", "4.28", "V", true, false};
+    comparison.cell = {check};
+    auto const limits = cellLimits(comparison, "overcharge-detect-voltage");
+    ASSERT_EQ(limits.size(), 2U);
+    EXPECT_EQ(cellLimitsText(limits), "for the cell above 4.18 V, at most 4.28 V");
+    EXPECT_EQ(cellLimitsText(std::vector<CellLimit>{{"0.1", "A", CellSide::Most, true}}), "for the cell below 0.1 A");
+}
+
 TEST(LimitStrip, AFlagPointsToTheSideThatHolds) {
     Interval const volt{"1", std::nullopt, "2", false, false, "V", "", ""};
     for (auto const side : {CellSide::Least, CellSide::Most}) {
@@ -106,7 +118,9 @@ std::vector<StripShape> only(std::vector<StripShape> const& shapes, StripPart pa
     return found;
 }
 
-Interval volts(std::optional<std::string> lo, std::optional<std::string> typ, std::optional<std::string> hi) { return {std::move(lo), std::move(typ), std::move(hi), false, false, "V", "", ""}; }
+Interval volts(std::optional<std::string> lo, std::optional<std::string> typ, std::optional<std::string> hi) {
+    return {std::move(lo), std::move(typ), std::move(hi), false, false, "V", "", ""};
+}
 
 TEST(StripShapes, StayInTheField) {
     for (auto const& candidate : {volts("1", "2", "3"), volts(std::nullopt, "2", std::nullopt), volts("7", std::nullopt, std::nullopt), volts(std::nullopt, std::nullopt, "-4")}) {
