@@ -30,6 +30,7 @@ constexpr float kSameLine = 0.45F;
 constexpr float kRowGap = 3.2F;       // from row to row inside a table
 constexpr float kRuledRowGap = 7.0F;  // the same where rules go on below
 constexpr float kAligned = 0.7F;
+constexpr float kOwnLine = 0.8F;       // nearer to the line below, a heading is none
 constexpr float kHeadingPitch = 1.9F;  // from a line of a list to the indented one below it
 constexpr float kIndentFrom = 0.6F;
 constexpr float kIndentTo = 3.0F;
@@ -393,8 +394,10 @@ private:
             // Group titles and wrapped titles right above.
             while (first > 0 && seed - first < 2) {
                 auto const above = subsetOf(m_rows[first - 1], column);
-                if (above.segments.empty() || m_rows[first - 1].heading || m_rows[first].baseline - m_rows[first - 1].baseline > 1.9F * m_font) break;
-                if (above.segments.size() < 2 && above.titles == 0 && above.box.x0 < box.x0 + 0.25F * box.width()) break;
+                Points const pitch = m_rows[first].baseline - m_rows[first - 1].baseline;
+                bool const beside = pitch < kOwnLine * m_rows[first].size;  // half a line higher: no line of its own
+                if (above.segments.empty() || (m_rows[first - 1].heading && !beside) || pitch > 1.9F * m_font) break;
+                if (!beside && above.segments.size() < 2 && above.titles == 0 && above.box.x0 < box.x0 + 0.25F * box.width()) break;
                 if (above.values > 0 && above.titles == 0 && !groupsOver(above, start)) break;
                 if (std::any_of(above.segments.begin(), above.segments.end(), [](auto const* s) { return s->piece.count > kProseWords; })) break;
                 --first;

@@ -313,6 +313,71 @@ std::vector<char> spreadCentred(std::vector<PlacedPiece*> const& pieces, ColumnM
     return done;
 }
 
+// Rows from one text of the first column to the next: a name on its first row and what hangs under it.
+struct NameGroup {
+    int first = 0;
+    int last = 0;
+};
+
+std::vector<NameGroup> groupsOfNames(std::vector<PlacedPiece*> const& pieces, std::vector<char> const& anchored) {
+    std::vector<char> named(anchored.size(), 0);
+    for (auto const* p : pieces) {
+        if (p->column0 == 0) named[static_cast<std::size_t>(p->row0)] = 1;
+    }
+    std::vector<NameGroup> groups;
+    for (std::size_t row = 0; row < anchored.size(); ++row) {
+        if (anchored[row] == 0) continue;
+        bool const goesOn = !groups.empty() && groups.back().last + 1 == static_cast<int>(row) && named[row] == 0;
+        if (goesOn) {
+            groups.back().last = static_cast<int>(row);
+        } else if (named[row] != 0) {
+            groups.push_back({static_cast<int>(row), static_cast<int>(row)});
+        }
+    }
+    return groups;
+}
+
+// Names stand on the first of their rows, symbols (or units) are centred on all of them: the symbols span the rows
+// of their names. Gives the columns done.
+std::vector<char> spreadUnderNames(std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, BandRows const& rows, std::vector<char> const& anchored,
+                                   Points fontHeight) {
+    std::vector<char> done(static_cast<std::size_t>(columns.count()), 0);
+    auto const groups = groupsOfNames(pieces, anchored);
+    for (int column = 1; column < columns.count(); ++column) {
+        auto const title = columns.titles[static_cast<std::size_t>(column)];
+        if (title != ColumnTitle::Unit && (title != ColumnTitle::Symbol || column >= columns.firstValueColumn())) continue;
+        std::vector<std::pair<PlacedPiece*, NameGroup>> spread;
+        bool fits = true;
+        for (NameGroup const& group : groups) {
+            PlacedPiece* only = nullptr;
+            int texts = 0;
+            for (auto* p : pieces) {
+                if (p->column0 != column || p->column1 != column || p->row0 < group.first || p->row0 > group.last) continue;
+                only = p;
+                ++texts;
+            }
+            if (texts != 1 || group.last - group.first < 2) continue;
+            Points const middle = (rows.baselines[static_cast<std::size_t>(group.first)] + rows.baselines[static_cast<std::size_t>(group.last)]) / 2;
+            fits = fits && std::abs(only->piece.baseline - middle) <= kCentred * fontHeight;
+            spread.emplace_back(only, group);
+        }
+        if (!fits || spread.size() < 2) continue;
+        done[static_cast<std::size_t>(column)] = 1;
+        for (auto const& [p, group] : spread) {
+            p->row0 = group.first;
+            p->row1 = group.last;
+        }
+    }
+    if (std::none_of(done.begin(), done.end(), [](char d) { return d != 0; })) return done;
+    done[0] = 1;
+    for (NameGroup const& group : groups) {
+        for (auto* p : pieces) {
+            if (p->column0 == 0 && p->column1 == 0 && p->row0 == group.first) p->row1 = group.last;
+        }
+    }
+    return done;
+}
+
 BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, std::vector<Points> const& anchors, Points fontHeight) {
     Points const tolerance = kSameLine * fontHeight;
     std::vector<PlacedPiece*> sorted = pieces;
@@ -374,7 +439,10 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
     for (auto const& line : lines) {
         if (line.anchor) anchored[static_cast<std::size_t>(line.row)] = 1;
     }
-    std::vector<char> const centred = hasValues ? spreadCentred(sorted, columns, rows, anchored, fontHeight) : std::vector<char>(static_cast<std::size_t>(columns.count()), 0);
+    std::vector<char> centred = hasValues ? spreadCentred(sorted, columns, rows, anchored, fontHeight) : std::vector<char>(static_cast<std::size_t>(columns.count()), 0);
+    if (hasValues && firstValue > 1 && std::none_of(centred.begin(), centred.end(), [](char d) { return d != 0; })) {
+        centred = spreadUnderNames(sorted, columns, rows, anchored, fontHeight);
+    }
     // Rows without a name of their own share the one above.
     for (int column = 0; column < std::min(firstValue, columns.count()) && hasValues; ++column) {
         if (centred[static_cast<std::size_t>(column)] != 0) continue;

@@ -624,5 +624,35 @@ TEST(FindTables, AListBeginsWithTheLineThatItsFirstRowIsIndentedUnder) {
     EXPECT_EQ(textAt(tables[0], 1, 0), "(K package)");
 }
 
+TEST(FindTables, ATitleHalfALineHigherIsHeadAndSymbolsCentredUnderNames) {
+    PageBuilder page;  // "VDD" over "V" stands on both sides of the line of titles, bold as a heading
+    page.text(210, 95, "VDD", true).text(240, 100, "SYMBOL", true).text(300, 100, "TYP.", true).text(340, 100, "MAX.", true).text(212, 105, "V", true);
+    model::Block heading;
+    heading.role = model::BlockRole::Heading;
+    heading.firstLine = 0;
+    heading.lineCount = 1;
+    page.layout().blocks.push_back(heading);
+    page.horizontal(86, 40, 390).horizontal(109, 40, 390).horizontal(230, 40, 390);
+    char const* const names[] = {"Delay of the output", "Set-up of the input", "Hold of the input"};
+    char const* const symbols[] = {"tPHL", "tSU", "tH"};
+    for (int n = 0; n < 3; ++n) {
+        float const y = 118 + 39 * static_cast<float>(n);
+        page.text(44, y, names[n]).text(240, y + 13, symbols[n]);
+        for (int i = 0; i < 3; ++i) {
+            float const at = y + 13 * static_cast<float>(i);
+            page.text(212, at, std::to_string(5 + 5 * i)).text(302, at, "60").text(342, at, "120").text(372, at, "ns");
+        }
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 0, 1), "VDD V");
+    for (int n = 0; n < 3; ++n) {
+        EXPECT_EQ(textAt(tables[0], 1 + 3 * n, 0), names[n]);
+        EXPECT_EQ(textAt(tables[0], 1 + 3 * n, 2), symbols[n]);
+        EXPECT_EQ(spanAt(tables[0], 1 + 3 * n, 0), Span(3, 1));
+        EXPECT_EQ(spanAt(tables[0], 1 + 3 * n, 2), Span(3, 1));
+    }
+}
+
 }  // namespace
 }  // namespace standin::tables
