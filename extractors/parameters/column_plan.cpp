@@ -379,10 +379,9 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
             // "Ta (°C)" over "+25" and "-40 to +85" says what those are
             if (coversAllValues(table, plan, over[k]) && unitInTitle(words) != "°C") continue;
             ColumnRole const said = columnRoleOf(words);
-            if (isValueRole(said) || said == Unit) {
-                if (lowest) continue;
-                continue;
-            }
+            // "Standard mode" over "Min" and "Max" is no typical value
+            bool const names = isValueRole(said) && !lowest && isValueRole(role) && role != Value && words.find(' ') != std::string::npos;
+            if ((isValueRole(said) || said == Unit) && !names) continue;
             std::string const label = title.empty() ? std::string{} : rowLabel(table, text, over[k]);
             if (label.empty()) {
                 title = joined(title, words);

@@ -87,6 +87,7 @@ ListEntry readListEntry(std::string_view raw) {
     if (text.size() > kLongestEntry) return entry;
     std::string name;
     std::string value;
+    bool colon = false;
     // a run of dots between name and value
     std::size_t dots = text.find("...");
     if (dots == std::string::npos) dots = text.find(". . .");
@@ -115,6 +116,7 @@ ListEntry readListEntry(std::string_view raw) {
         if (at != std::string::npos && at > 0 && statesValue(trimmed(std::string_view(text).substr(at + width)))) {
             name = trimmed(std::string_view(text).substr(0, at));
             value = trimmed(std::string_view(text).substr(at + width));
+            colon = true;
         } else if (!text.ends_with(".")) {
             std::size_t const start = valueStart(text);
             if (start != std::string::npos && start > 0) {
@@ -124,7 +126,7 @@ ListEntry readListEntry(std::string_view raw) {
         }
     }
     while (!name.empty() && (name.back() == ':' || name.back() == '=' || name.back() == '.')) name = trimmed(std::string_view(name).substr(0, name.size() - 1));
-    bool const named = (hasOrdinaryWord(name) || bullet) && !value.starts_with("=");
+    bool const named = (hasOrdinaryWord(name) || bullet || (colon && isSymbolLike(name))) && !value.starts_with("=");
     if (name.empty() || !named || !statesValue(value)) return {};
     entry.value = value;
     entry.condition = takeCondition(name);

@@ -102,6 +102,13 @@ std::optional<Halves> splitRange(std::string text) {
     return splitAtDash(text);
 }
 
+// "(VCC + 0.3V)" as the end of a range: the bracket only holds it together.
+std::string unbracketed(std::string const& text) {
+    bool const whole = text.size() > 2 && text.front() == '(' && text.find(')') == text.size() - 1;
+    std::string inner = whole ? trimmed(std::string_view(text).substr(1, text.size() - 2)) : text;
+    return isExpression(inner) ? inner : text;
+}
+
 std::string valueText(std::string_view text) {
     std::string out = closedNumbers(trimmed(text));
     // "+/-" and "+-" are one sign
@@ -233,8 +240,8 @@ ValueCell readValueCell(std::string_view raw, Slot slot, std::string_view column
     if (slot == Slot::Single && !tolerance) {
         if (std::optional<Halves> halves = splitRange(text)) {
             cell.form = ValueForm::Range;
-            std::string right = valueText(halves->right);
-            std::string left = valueText(halves->left);
+            std::string right = valueText(unbracketed(halves->right));
+            std::string left = valueText(unbracketed(halves->left));
             std::string rightBare = right;
             std::string leftBare = left;
             std::string const rightUnit = takeUnitTail(rightBare);

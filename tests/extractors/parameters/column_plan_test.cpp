@@ -204,5 +204,15 @@ TEST(ColumnPlan, ARowOfTitlesWithALabelStatesACondition) {
     EXPECT_EQ(plan.groups[1].condition, "Input voltage (unless otherwise noted) 14V");
 }
 
+TEST(ColumnPlan, AStandardModeIsNoTypicalValue) {
+    auto const plan = planOf(handMade({{"v2 Symbol", "v2 Parameter", ">2 Standard mode", "", ">2 Fast mode", "", "v2 Unit"},
+                                       {"", "", "Min", "Max", "Min", "Max", ""},
+                                       {"fSCL", "Clock frequency", "0", "90", "0", "390", "kHz"}},
+                                      2));
+    ASSERT_EQ(plan.groups.size(), 2U);
+    EXPECT_EQ(plan.groups[0].variant, "Standard mode");
+    EXPECT_EQ(plan.groups[1].variant, "Fast mode");
+}
+
 }  // namespace
 }  // namespace standin::parameters

@@ -238,6 +238,10 @@ TEST(RatingLists, TakesEntriesApart) {
     EXPECT_EQ(entry.condition, "Soldering, 10sec");
     entry = readListEntry("Junction temperature 150 °C");
     EXPECT_EQ(entry.name, "Junction temperature");
+    entry = readListEntry("PROG：-0.3V～VCC+0.3V");
+    EXPECT_EQ(entry.name, "PROG");
+    EXPECT_EQ(entry.value, "-0.3V~VCC+0.3V");
+    EXPECT_EQ(readListEntry("PROG 5 V").value, "") << "no colon, no word";
     EXPECT_EQ(readListEntry("Stresses beyond these limits may damage the device.").value, "");
     EXPECT_EQ(readListEntry("RL = 2.0 k").value, "");
     EXPECT_EQ(readListEntry("").value, "");
