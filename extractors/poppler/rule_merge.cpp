@@ -7,6 +7,7 @@
 #include "extractors/poppler/rule_merge.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 #include <cstdint>
 #include <tuple>
@@ -28,6 +29,12 @@ constexpr Points kWidestGap = 6.0F;
 constexpr std::size_t kFewestDashes = 5;
 
 Points thickness(Rule const& rule) { return rule.axis == Rule::Axis::Horizontal ? rule.box.height() : rule.box.width(); }
+
+// Ordered as the numbers are, and 0 as -0.
+std::uint32_t orderedBits(Points value) {
+    auto const bits = std::bit_cast<std::uint32_t>(value + 0.0F);
+    return (bits & 0x80000000U) != 0 ? ~bits : bits | 0x80000000U;
+}
 
 bool isHorizontal(Rule const& rule) { return rule.axis == Rule::Axis::Horizontal; }
 
@@ -96,16 +103,16 @@ void RuleMerger::merge(std::vector<Rule>& rules) {
     m_out.clear();
     for (std::size_t i = 0; i < rules.size(); ++i) {
         Rule const& rule = rules[i];
-        auto const line = static_cast<std::uint64_t>(rule.axis) << 33U | static_cast<std::uint64_t>(rule.dashed) << 32U | rule.colour;
+        auto const kind = static_cast<std::uint64_t>(rule.axis) << 25U | static_cast<std::uint64_t>(rule.dashed) << 24U | (rule.colour & 0xFFFFFFU);
         Points const across = isHorizontal(rule) ? (rule.box.y0 + rule.box.y1) / 2 : (rule.box.x0 + rule.box.x1) / 2;
-        m_keys.push_back({line, across, static_cast<std::uint32_t>(i)});
+        m_keys.push_back({kind << 32U | orderedBits(across), static_cast<std::uint32_t>(i), across});
     }
-    std::sort(m_keys.begin(), m_keys.end(), [](Key const& a, Key const& b) { return std::tie(a.line, a.across, a.order) < std::tie(b.line, b.across, b.order); });
+    std::sort(m_keys.begin(), m_keys.end(), [](Key const& a, Key const& b) { return a.line != b.line ? a.line < b.line : a.order < b.order; });
     std::size_t begin = 0;
     while (begin < m_keys.size()) {
         std::size_t end = begin;
         m_line.clear();
-        for (; end < m_keys.size() && m_keys[end].line == m_keys[begin].line && m_keys[end].across - m_keys[begin].across <= kSameLine; ++end) {
+        for (; end < m_keys.size() && m_keys[end].line >> 32U == m_keys[begin].line >> 32U && m_keys[end].across - m_keys[begin].across <= kSameLine; ++end) {
             Rule const& rule = rules[m_keys[end].order];
             m_line.push_back({isHorizontal(rule) ? rule.box.x0 : rule.box.y0, isHorizontal(rule) ? rule.box.x1 : rule.box.y1, m_keys[end].order, rule});
         }
@@ -115,11 +122,14 @@ void RuleMerger::merge(std::vector<Rule>& rules) {
         joinDashes(first);
         begin = end;
     }
-    m_keys.clear();
-    for (std::size_t i = 0; i < m_out.size(); ++i) m_keys.push_back({m_out[i].order, 0, static_cast<std::uint32_t>(i)});
-    std::sort(m_keys.begin(), m_keys.end(), [](Key const& a, Key const& b) { return a.line < b.line; });
+    // Back in the order of the list: each piece knows its place in it.
+    constexpr std::uint32_t kNone = UINT32_MAX;
+    m_places.assign(rules.size(), kNone);
+    for (std::size_t i = 0; i < m_out.size(); ++i) m_places[m_out[i].order] = static_cast<std::uint32_t>(i);
     rules.clear();
-    for (Key const& key : m_keys) rules.push_back(m_out[key.order].rule);
+    for (std::uint32_t const place : m_places) {
+        if (place != kNone) rules.push_back(m_out[place].rule);
+    }
 }
 
 }  // namespace standin::poppler

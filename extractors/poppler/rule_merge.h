@@ -26,11 +26,11 @@ private:
         std::uint32_t order = 0;  // index in the list given
         model::Rule rule;
     };
-    // What the first sort looks at, kept small.
+    // What the sort looks at, kept small.
     struct Key {
-        std::uint64_t line = 0;    // axis, dashes and colour in one number
-        model::Points across = 0;  // centre, across the line
+        std::uint64_t line = 0;  // axis, dashes, colour and the centre across the line, in one number
         std::uint32_t order = 0;
+        model::Points across = 0;  // that centre
     };
 
     void joinTouching();
@@ -40,6 +40,7 @@ private:
     std::vector<Key> m_keys;
     std::vector<Piece> m_line;  // the pieces of one line
     std::vector<Piece> m_out;
+    std::vector<std::uint32_t> m_places;  // in m_out, by order
 };
 
 }  // namespace standin::poppler

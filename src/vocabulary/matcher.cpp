@@ -164,24 +164,22 @@ private:
         }
         float const saidWeight = m_store.weightOf(m_said.ids) + kUnknownWord * static_cast<float>(m_said.unknown);
         // Shared weight of every alias that shares a word.
-        std::vector<std::pair<std::uint32_t, float>> touched;
+        std::vector<float> shared(m_store.aliases.size(), 0.0F);
+        std::vector<std::uint32_t> touched;
         for (ConceptId id : m_said.ids) {
             float const weight = m_store.lexicon.at(id).weight;
             for (std::uint32_t alias : m_store.aliasesByConcept[id]) {
-                touched.emplace_back(alias, weight);
+                if (shared[alias] == 0) {
+                    touched.push_back(alias);
+                }
+                shared[alias] += weight;
             }
         }
         std::sort(touched.begin(), touched.end());
-        std::size_t taken = 0;
-        for (std::size_t i = 0; i < touched.size() && taken < kMostAliases; ++taken) {
-            Alias const& alias = m_store.aliases[touched[i].first];
-            float shared = 0;
-            std::size_t j = i;
-            for (; j < touched.size() && touched[j].first == touched[i].first; ++j) {
-                shared += touched[j].second;
-            }
-            i = j;
-            double score = shared / (0.6F * alias.weight + 0.4F * saidWeight);
+        touched.resize(std::min(touched.size(), kMostAliases));
+        for (std::uint32_t const index : touched) {
+            Alias const& alias = m_store.aliases[index];
+            double score = shared[index] / (0.6F * alias.weight + 0.4F * saidWeight);
             if (score < kLowestName) {
                 continue;
             }
