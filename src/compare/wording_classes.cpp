@@ -7,8 +7,10 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 
 #include "compare/edit_script.h"
+#include "quantity/condition.h"
 #include "text/boundaries.h"
 #include "text/fold.h"
 #include "text/utf8.h"
@@ -21,8 +23,53 @@ using model::Relation;
 using model::WordingClass;
 using Kind = Token::Kind;
 
+// "QX17-P" and "QX17x" are of the QX17 series.
+void addFamilies(SheetNames& names, std::string_view part) {
+    constexpr std::size_t kShortest = 4;
+    std::string const lower = text::asciiLower(part);
+    std::string_view stem = lower;
+    while (!stem.empty() && stem.back() == 'x') stem.remove_suffix(1);
+    for (std::string_view const family : {std::string_view(lower), stem, std::string_view(lower).substr(0, std::min(lower.find('-'), lower.size()))}) {
+        std::string key(family);
+        std::erase_if(key, [](char c) { return c == '-' || c == ' '; });
+        bool const names4 = key.size() >= kShortest && std::any_of(key.begin(), key.end(), text::isAsciiDigit) && std::any_of(key.begin(), key.end(), text::isAsciiLetter);
+        if (names4 && std::find(names.families.begin(), names.families.end(), key) == names.families.end()) names.families.push_back(std::move(key));
+    }
+}
+
+// Symbols of the rows by their one id of the vocabulary; none where a symbol or an id has several.
+std::map<std::string, std::string> symbolsById(model::Datasheet const& sheet) {
+    std::map<std::string, std::set<std::string>> ofId;
+    std::map<std::string, std::set<std::string>> ofSymbol;
+    for (model::Parameter const& p : sheet.parameters) {
+        std::string const symbol = quantity::symbolKey(p.symbol);
+        if (symbol.size() < 2) continue;
+        ofId[p.canonical].insert(symbol);
+        ofSymbol[symbol].insert(p.canonical);
+    }
+    std::map<std::string, std::string> found;
+    for (auto const& [id, symbols] : ofId) {
+        if (!id.empty() && symbols.size() == 1 && ofSymbol[*symbols.begin()].size() == 1) found[id] = *symbols.begin();
+    }
+    return found;
+}
+
+// "VCH" here and "VCHA" there, of rows with one id, where neither sheet has the other's symbol.
+void joinSymbols(SheetNames& candidate, model::Datasheet const& referenceSheet, model::Datasheet const& candidateSheet) {
+    auto const has = [](model::Datasheet const& sheet, std::string const& symbol) {
+        return std::any_of(sheet.parameters.begin(), sheet.parameters.end(), [&](model::Parameter const& p) { return quantity::symbolKey(p.symbol) == symbol; });
+    };
+    auto const ours = symbolsById(referenceSheet);
+    for (auto const& [id, symbol] : symbolsById(candidateSheet)) {
+        auto const found = ours.find(id);
+        if (found == ours.end() || found->second == symbol || has(referenceSheet, symbol) || has(candidateSheet, found->second)) continue;
+        candidate.symbols[symbol] = found->second;
+    }
+}
+
 SheetNames namesOf(model::Datasheet const& sheet) {
     SheetNames names;
+    for (std::string const& part : sheet.document.partNumbers) addFamilies(names, part);
     for (std::string const& part : sheet.document.partNumbers) {
         std::string key;
         for (char const c : text::asciiLower(part)) {
@@ -65,8 +112,22 @@ std::string_view withoutNumbering(std::string_view printed) {
     std::size_t const end = printed.find_first_not_of("0123456789.");
     if (end == 0 || end == std::string_view::npos || printed[end] != ' ' || printed[end - 1] != '.' || printed.front() == '.') return printed;
     std::string_view const heading = text::trimmed(printed.substr(end));
-    bool const reads = !heading.empty() && heading.size() <= kLongestHeading && text::isAsciiLetter(heading.front()) && heading.find_first_of("0123456789") == std::string_view::npos;
+    bool const reads =
+        !heading.empty() && heading.size() <= kLongestHeading && text::isAsciiLetter(heading.front()) && heading.find_first_of("0123456789") == std::string_view::npos;
     return reads ? heading : printed;
+}
+
+// "1) The cell …", "(b) The cell …": what is listed.
+std::string_view withoutListMark(std::string_view printed) {
+    bool const opened = !printed.empty() && printed.front() == '(';
+    std::size_t const begin = opened ? 1 : 0;
+    std::size_t const end = printed.find(')');
+    if (end == std::string_view::npos || end <= begin || end - begin > 2) return printed;
+    std::string_view const mark = printed.substr(begin, end - begin);
+    bool const number = std::all_of(mark.begin(), mark.end(), text::isAsciiDigit);
+    bool const letter = mark.size() == 1 && text::isAsciiLetter(mark.front());
+    std::string_view const listed = text::trimmed(printed.substr(end + 1));
+    return (number || letter) && !listed.empty() ? listed : printed;
 }
 
 std::string withoutSpaces(std::string_view printed) {
@@ -164,7 +225,9 @@ private:
     [[nodiscard]] bool sayBoth(Meaning meaning) const { return m_reference.has(meaning) && m_candidate.has(meaning); }
     void raise(WordingClass wording) { m_raised[static_cast<std::size_t>(wording)] = true; }
     [[nodiscard]] bool raised(WordingClass wording) const { return m_raised[static_cast<std::size_t>(wording)]; }
-    [[nodiscard]] bool raisedAny() const { return std::any_of(m_raised.begin(), m_raised.end(), [](bool set) { return set; }); }
+    [[nodiscard]] bool raisedAny() const {
+        return std::any_of(m_raised.begin(), m_raised.end(), [](bool set) { return set; });
+    }
 
     void findPermissions() {
         if (any({Meaning::Prohibition, Meaning::Permitted, Meaning::Optional})) raise(WordingClass::Perm);
@@ -293,14 +356,16 @@ private:
     void findTimes() {
         if (any({Meaning::Before, Meaning::After, Meaning::First, Meaning::Last, Meaning::Within, Meaning::During, Meaning::Immediately})) raise(WordingClass::Time);
         // What a sentence is about changed, and nothing that was counted so far shows it.
-        if (!raisedAny() && any({Meaning::Charging, Meaning::Discharging, Meaning::Overcharge, Meaning::Overdischarge, Meaning::Cell, Meaning::Fet, Meaning::Released, Meaning::Detected}) &&
+        if (!raisedAny() &&
+            any({Meaning::Charging, Meaning::Discharging, Meaning::Overcharge, Meaning::Overdischarge, Meaning::Cell, Meaning::Fet, Meaning::Released, Meaning::Detected}) &&
             m_reference.tokens.size() == m_candidate.tokens.size())
             raise(WordingClass::Trig);
     }
 
     std::vector<WordingClass> inOrder() {
-        static constexpr std::array kGravity{WordingClass::Perm, WordingClass::Pin,  WordingClass::Ord,   WordingClass::Cond, WordingClass::Conn,  WordingClass::Trig, WordingClass::Neg,
-                                             WordingClass::Num,  WordingClass::Temp, WordingClass::Grade, WordingClass::Mod,  WordingClass::Scope, WordingClass::Time};
+        static constexpr std::array kGravity{WordingClass::Perm, WordingClass::Pin,   WordingClass::Ord, WordingClass::Cond, WordingClass::Conn,
+                                             WordingClass::Trig, WordingClass::Neg,   WordingClass::Num, WordingClass::Temp, WordingClass::Grade,
+                                             WordingClass::Mod,  WordingClass::Scope, WordingClass::Time};
         std::vector<WordingClass> list;
         // A duration that only one side states, with words of time: the time is what changed.
         bool const timeFirst = m_durationOnOneSide && raised(WordingClass::Time);
@@ -318,23 +383,8 @@ private:
     bool m_nodeChange = false;
 };
 
-}  // namespace
-
-WordingContext::WordingContext(model::Datasheet const& referenceSheet, model::Datasheet const& candidateSheet)
-    : reference(namesOf(referenceSheet)), candidate(namesOf(candidateSheet)) {
-    // A part that the other sheet is about and this one orders too is its own, though its
-    // title does not name it: revisions write "qx2407" and "QX2407".
-    std::vector<std::string> const parts = reference.parts;
-    addOrderedParts(reference, candidate.parts, referenceSheet);
-    addOrderedParts(candidate, parts, candidateSheet);
-    // Each sheet's pins are known in the other: "VM" is a pin in both texts.
-    std::vector<std::string> const own = reference.pins;
-    reference.pins.insert(reference.pins.end(), candidate.pins.begin(), candidate.pins.end());
-    candidate.pins.insert(candidate.pins.end(), own.begin(), own.end());
-    if (!referenceSheet.document.languages.empty()) language = referenceSheet.document.languages.front();
-}
-
-WordingOutcome classify(std::string_view reference, std::string_view candidate, WordingContext const& context) {
+// Both without the marks of a list.
+WordingOutcome classifyListed(std::string_view reference, std::string_view candidate, WordingContext const& context) {
     if (reference == candidate || withoutSpaces(reference) == withoutSpaces(candidate)) return {};
     ReadSentence const a = readSentence(reference, context.reference, context.language);
     ReadSentence const b = readSentence(candidate, context.candidate, context.language);
@@ -348,6 +398,29 @@ WordingOutcome classify(std::string_view reference, std::string_view candidate, 
     std::vector<WordingClass> classes = Classifier(a, b).classes();
     if (classes.empty()) return {Relation::Reworded, {WordingClass::Style}, false};
     return {Relation::MeaningChanged, std::move(classes), false};
+}
+
+}  // namespace
+
+WordingContext::WordingContext(model::Datasheet const& referenceSheet, model::Datasheet const& candidateSheet)
+    : reference(namesOf(referenceSheet)), candidate(namesOf(candidateSheet)) {
+    // A part that the other sheet is about and this one orders too is its own, though its
+    // title does not name it: revisions write "qx2407" and "QX2407".
+    std::vector<std::string> const parts = reference.parts;
+    addOrderedParts(reference, candidate.parts, referenceSheet);
+    addOrderedParts(candidate, parts, candidateSheet);
+    // Each sheet's pins are known in the other: "VM" is a pin in both texts.
+    std::vector<std::string> const own = reference.pins;
+    reference.pins.insert(reference.pins.end(), candidate.pins.begin(), candidate.pins.end());
+    candidate.pins.insert(candidate.pins.end(), own.begin(), own.end());
+    joinSymbols(candidate, referenceSheet, candidateSheet);
+    if (!referenceSheet.document.languages.empty()) language = referenceSheet.document.languages.front();
+}
+
+WordingOutcome classify(std::string_view reference, std::string_view candidate, WordingContext const& context) {
+    WordingOutcome outcome = classifyListed(withoutListMark(reference), withoutListMark(candidate), context);
+    bool const markDiffers = outcome.relation == Relation::Same && withoutSpaces(reference) != withoutSpaces(candidate);
+    return markDiffers ? WordingOutcome{Relation::Reworded, {WordingClass::Edit}, true} : outcome;
 }
 
 std::vector<WordingClass> classifyAlone(std::string_view printed, SheetNames const& names, std::string_view language) {

@@ -94,15 +94,19 @@ PhraseLanguage phraseLanguageOf(std::string_view language, std::string_view text
 bool isOneOf(std::string_view word, std::initializer_list<std::string_view> words) { return std::find(words.begin(), words.end(), word) != words.end(); }
 
 bool isDropped(std::string_view word) {
-    static constexpr std::string_view kSigns[] = {".", ",", ";", ":", "\"", "'", "(", ")", "[", "]", "{", "}", "•", "=", "*", "/", "!", "?", "#", "。", "、", "，", "；", "：", "·", "・", "「", "」", "|", "...", "_"};
+    static constexpr std::string_view kSigns[] = {".", ",", ";", ":",  "\"", "'",  "(",  ")",  "[", "]",  "{",  "}",  "•", "=",   "*", "/",
+                                                  "!", "?", "#", "。", "、", "，", "；", "：", "·", "・", "「", "」", "|", "...", "_"};
     return std::find(std::begin(kSigns), std::end(kSigns), word) != std::end(kSigns);
 }
 
-bool isRangeMark(std::string_view word) { return word == "to" || word == "~" || word == "-" || word == "through" || word == "bis" || word == "至" || word == "到" || word == "..." || word == "から"; }
+bool isRangeMark(std::string_view word) {
+    return word == "to" || word == "~" || word == "-" || word == "through" || word == "bis" || word == "至" || word == "到" || word == "..." || word == "から";
+}
 
 // Words behind which a number only counts figures, tables, pages.
 bool isReferenceWord(std::string_view word) {
-    static constexpr std::string_view kWords[] = {"fig", "figure", "figures", "figs", "table", "tables", "page", "pages", "section", "chapter", "note", "notes", "abbildung", "abb", "图", "圖", "図", "表", "eq", "equation"};
+    static constexpr std::string_view kWords[] = {"fig",  "figure", "figures",   "figs", "table", "tables", "page", "pages", "section", "chapter",
+                                                  "note", "notes",  "abbildung", "abb",  "图",    "圖",     "図",   "表",    "eq",      "equation"};
     return std::find(std::begin(kWords), std::end(kWords), word) != std::end(kWords);
 }
 
@@ -161,6 +165,7 @@ public:
         cut();
         dropSetPhrases();
         findMakers();
+        findFamilies();
         spreadUnits();
         findMeanings();
         fillTokens();
@@ -231,8 +236,7 @@ private:
         if (isOwnPart(printed)) return;
         // "over-charge" falls apart, "SOT-23-6" and "V-" do not.
         std::size_t const hyphen = printed.find('-');
-        bool const compound = hyphen != std::string_view::npos && hyphen > 0 && hyphen + 1 < printed.size() &&
-                              std::none_of(printed.begin(), printed.end(), text::isAsciiDigit);
+        bool const compound = hyphen != std::string_view::npos && hyphen > 0 && hyphen + 1 < printed.size() && std::none_of(printed.begin(), printed.end(), text::isAsciiDigit);
         if (compound) {
             for (std::string_view const part : split(printed, '-')) {
                 if (!part.empty()) addPlainWord(part, Compound::Yes);
@@ -243,6 +247,7 @@ private:
     }
 
     enum class Compound { No, Yes };
+    static constexpr std::string_view kSeries = "series";
 
     bool isOwnPart(std::string_view printed) {
         if (m_names.parts.empty() || printed.size() < 4) return false;
@@ -295,6 +300,8 @@ private:
             word.token.key = quantity::symbolKey(printed);
             bool const pin = isPinName(word.token.key);
             word.token.kind = pin ? Kind::Pin : Kind::Symbol;
+            auto const other = pin ? m_names.symbols.end() : m_names.symbols.find(word.token.key);
+            if (other != m_names.symbols.end()) word.token.key = other->second;
             if (word.token.key != "nc") word.plain.clear();
         } else if (isFiller(lower, m_language)) {
             word.filler = true;
@@ -334,6 +341,25 @@ private:
         return indexOf(PhraseLanguage::English).count(lower) == 0;
     }
 
+    // "the QX17 series", "QX17series": the sheet's parts as a whole.
+    void findFamilies() {
+        for (std::size_t i = 0; i < m_words.size(); ++i) {
+            std::string key = text::asciiLower(m_words[i].printed);
+            std::erase(key, '-');
+            bool const joined = key.size() > kSeries.size() && key.compare(key.size() - kSeries.size(), kSeries.size(), kSeries) == 0;
+            if (joined) key.resize(key.size() - kSeries.size());
+            bool const named = std::find(m_names.families.begin(), m_names.families.end(), key) != m_names.families.end();
+            bool const followed = i + 1 < m_words.size() && isOneOf(m_words[i + 1].plain, {kSeries, "family"});
+            if (!named || (!joined && !followed)) continue;
+            Word own;
+            own.printed = m_words[i].printed;
+            own.token.kind = Kind::OwnName;
+            own.token.key = "\u00A7part";
+            m_words[i] = std::move(own);
+            if (!joined) drop(m_words[i + 1]);
+        }
+    }
+
     void findMakers() {
         for (auto const& maker : m_names.makers) {
             if (maker.empty()) continue;
@@ -364,7 +390,9 @@ private:
             dropNoteMark(i);
             if (i + 2 >= m_words.size()) continue;
             bool const unless = isOneOf(m_words[i].plain, {"unless", "except"});
-            auto const isSaid = [](std::string_view word) { return word == "specified" || word == "noted" || word == "stated" || word == "indicated" || word == "mentioned" || word == "where"; };
+            auto const isSaid = [](std::string_view word) {
+                return word == "specified" || word == "noted" || word == "stated" || word == "indicated" || word == "mentioned" || word == "where";
+            };
             std::string const& second = m_words[i + 1].plain;
             std::string const& third = m_words[i + 2].plain;
             bool const phrase = unless && ((second == "otherwise" && isSaid(third)) || (isSaid(second) && (third == "otherwise" || third == "noted")));
@@ -421,7 +449,8 @@ private:
             }
             // A dash or tilde counts in front of a value or symbol only.
             if (word.token.kind == Kind::Sign && (word.token.key == "-" || word.token.key == "+")) {
-                bool const operand = i + 1 < m_words.size() && (m_words[i + 1].token.kind == Kind::Number || m_words[i + 1].token.kind == Kind::Symbol || m_words[i + 1].token.kind == Kind::Pin);
+                bool const operand =
+                    i + 1 < m_words.size() && (m_words[i + 1].token.kind == Kind::Number || m_words[i + 1].token.kind == Kind::Symbol || m_words[i + 1].token.kind == Kind::Pin);
                 if (!operand || i == 0) word.dropped = true;
             }
         }
@@ -445,7 +474,8 @@ private:
                 std::size_t used = 1;
                 if (auto const found = plain[i].empty() ? index.end() : index.find(plain[i]); found != index.end()) {
                     for (Phrase const& phrase : found->second) {
-                        if (i + phrase.words.size() > plain.size() || !std::equal(phrase.words.begin(), phrase.words.end(), plain.begin() + static_cast<std::ptrdiff_t>(i))) continue;
+                        if (i + phrase.words.size() > plain.size() || !std::equal(phrase.words.begin(), phrase.words.end(), plain.begin() + static_cast<std::ptrdiff_t>(i)))
+                            continue;
                         say(phrase.meaning);
                         used = phrase.words.size();
                         break;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <array>
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -14,9 +15,14 @@ namespace standin::compare {
 
 // What the sentences of one sheet are read with.
 struct SheetNames {
-    std::vector<std::string> parts;   // lower case, hyphens and spaces taken out, at least 4 characters with a digit
+    std::vector<std::string> parts;                // lower case, hyphens and spaces taken out, at least 4 characters with a digit
     std::vector<std::vector<std::string>> makers;  // words in lower case
-    std::vector<std::string> pins;    // lower case
+    std::vector<std::string> pins;                 // lower case
+    // What the parts are a "series" or "family" of, as `parts`: "qx17" of QX17-P and QX17x.
+    std::vector<std::string> families;
+    // Symbols that the other sheet writes otherwise, as quantity::symbolKey() has them: by the
+    // sheet's own, the other's.
+    std::map<std::string, std::string> symbols;
 };
 
 struct Token {
@@ -28,9 +34,9 @@ struct Token {
 };
 
 struct ReadSentence {
-    std::vector<Token> tokens;  // fillers and punctuation left out
+    std::vector<Token> tokens;                    // fillers and punctuation left out
     std::array<std::uint16_t, kMeanings> said{};  // by Meaning
-    bool speaksOfPins = false;  // "pin", "terminal", "pad" or a pin's name
+    bool speaksOfPins = false;                    // "pin", "terminal", "pad" or a pin's name
     bool speaksOfOutput = false;
 
     [[nodiscard]] int count(Meaning meaning) const { return said[static_cast<std::size_t>(meaning)]; }

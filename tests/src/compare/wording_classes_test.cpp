@@ -198,6 +198,49 @@ TEST(WordingClasses, ownNamesAreTheSameWord) {
     EXPECT_EQ(classify("The QX7101 monitors one cell.", "The QX7105 monitors one cell.", context).relation, Relation::MeaningChanged);
 }
 
+TEST(WordingClasses, aSeriesIsItsPart) {
+    model::Datasheet reference;
+    reference.document.partNumbers = {"QX17-P"};
+    model::Datasheet candidate;
+    candidate.document.partNumbers = {"QX17x"};
+    WordingContext const context(reference, candidate);
+    auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
+    EXPECT_EQ(classes("The QX17-P is connected to one cell.", "The QX17 series is connected to one cell."), "EDIT ");
+    EXPECT_EQ(classes("The QX17-P is connected to one cell.", "The QX17series is connected to one cell."), "EDIT ");
+    EXPECT_NE(classes("The QX17-P is connected to one cell.", "The QX19 series is connected to one cell."), "EDIT ");
+    EXPECT_EQ(classes("The QX17-P has cells in series.", "The QX17x has cells in parallel."), "PIN ");
+}
+
+TEST(WordingClasses, theMarkOfAListSaysNothing) {
+    WordingContext const context;
+    auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
+    EXPECT_EQ(classes("1) The lamp is lit.", "The lamp is lit."), "EDIT ");
+    EXPECT_EQ(classes("(b) The lamp is lit.", "2) The lamp is lit."), "EDIT ");
+    EXPECT_EQ(classes("1) The lamp is lit for 5 s.", "The lamp is lit for 6 s."), "NUM ");
+    EXPECT_NE(classes("(25) mm of wire", "(26) mm of wire"), "") << "it may be a value all the same";
+}
+
+// The rows of both sheets say that VCH and VCHA are one thing.
+TEST(WordingClasses, aSymbolIsTheOtherSheetsForTheSameId) {
+    auto const sheet = [](std::string const& symbol, std::string const& second) {
+        model::Datasheet made;
+        model::Parameter p;
+        p.canonical = "charger-detect-voltage";
+        p.symbol = symbol;
+        made.parameters.push_back(p);
+        p.canonical = "overcharge-detect-voltage";
+        p.symbol = second;
+        made.parameters.push_back(p);
+        return made;
+    };
+    auto const classes = [&](model::Datasheet const& reference, model::Datasheet const& candidate) {
+        return shown(classify("The cell is below VCH.", "The cell is below VCHA.", WordingContext(reference, candidate)).classes);
+    };
+    EXPECT_EQ(classes(sheet("VCH", "VOC"), sheet("VCHA", "VOC")), "EDIT ");
+    EXPECT_EQ(classes(sheet("VCH", "VCHA"), sheet("VCHA", "VOC")), "NUM ") << "the first sheet has a VCHA of its own";
+    EXPECT_EQ(classes(sheet("VCX", "VCH"), sheet("VCHA", "VOC")), "NUM ") << "another id";
+}
+
 TEST(WordingClasses, pinsOfTheSheetsAreKnown) {
     model::Datasheet sheet;
     sheet.pins = {{"1", "GATEX", "", "", 0, {}}, {"2", "GATEY", "", "", 0, {}}};
@@ -210,9 +253,14 @@ TEST(WordingClasses, aSentenceAloneHasTheClassOfWhatItSays) {
         char const* text;
         WordingClass wording;
     };
-    for (Alone const& row : std::initializer_list<Alone>{
-             {"Charging of a 0 V cell is prohibited.", Perm}, {"The test pin must be left open.", Pin}, {"A delay of 20 ms is added.", Num}, {"It is released by the charger.", Trig},
-             {"The device does not restart.", Neg}, {"A capacitor should be fitted.", Mod}, {"Welcome to this part.", Style}, {"", Style}}) {
+    for (Alone const& row : std::initializer_list<Alone>{{"Charging of a 0 V cell is prohibited.", Perm},
+                                                         {"The test pin must be left open.", Pin},
+                                                         {"A delay of 20 ms is added.", Num},
+                                                         {"It is released by the charger.", Trig},
+                                                         {"The device does not restart.", Neg},
+                                                         {"A capacitor should be fitted.", Mod},
+                                                         {"Welcome to this part.", Style},
+                                                         {"", Style}}) {
         EXPECT_EQ(classifyAlone(row.text, {}, "en").front(), row.wording) << row.text << " -> " << shown(classifyAlone(row.text, {}, "en"));
     }
 }
