@@ -408,7 +408,7 @@ int TableBuilder::splitHead(std::vector<PlacedPiece*>& pieces) {
     int most = 0;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         int values = 0;
-        for (auto* p : lines[i]) values += isValueTitle(columnTitle(textOf(m_page, p->piece))) ? 1 : 0;
+        for (auto* p : lines[i]) values += isLeafTitle(*p) ? 1 : 0;
         if (values > 0 && values >= most) {
             most = values;
             leaf = i;
@@ -428,7 +428,7 @@ int TableBuilder::splitHead(std::vector<PlacedPiece*>& pieces) {
     for (std::size_t i = 0; i < lines.size(); ++i) {
         for (auto* p : lines[i]) {
             bool const group = i < leaf && standsOverLeaves(*p, lines[leaf]);
-            bool const isLeaf = i >= leaf && isValueTitle(m_columns.titles[static_cast<std::size_t>(p->column0)]);
+            bool const isLeaf = i >= leaf && (isValueTitle(m_columns.titles[static_cast<std::size_t>(p->column0)]) || isLeafTitle(*p));
             p->row0 = isLeaf ? 1 : 0;
             p->row1 = group ? 0 : 1;
         }
@@ -437,8 +437,16 @@ int TableBuilder::splitHead(std::vector<PlacedPiece*>& pieces) {
 }
 
 bool TableBuilder::standsOverLeaves(PlacedPiece const& p, std::vector<PlacedPiece*> const& leaves) const {
-    return std::any_of(leaves.begin(), leaves.end(),
-                       [&](PlacedPiece* l) { return l != &p && l->column0 <= p.column1 && l->column1 >= p.column0 && isValueTitle(columnTitle(textOf(m_page, l->piece))); });
+    return std::any_of(leaves.begin(), leaves.end(), [&](PlacedPiece* l) { return l != &p && l->column0 <= p.column1 && l->column1 >= p.column0 && isLeafTitle(*l); });
+}
+
+// "Min" and "Max"; where no column has such a title, also the "5 V" and "10 V" over columns of values.
+bool TableBuilder::isLeafTitle(PlacedPiece const& p) const {
+    auto const text = textOf(m_page, p.piece);
+    if (isValueTitle(columnTitle(text))) return true;
+    auto const column = static_cast<std::size_t>(p.column0);
+    bool const level = m_columns.titles[column] == ColumnTitle::None && m_columns.holdsValues[column] != 0 && shapeOf(text) == Shape::Number;
+    return level && std::none_of(m_columns.titles.begin(), m_columns.titles.end(), isValueTitle);
 }
 
 // Group titles centred over several leaves get the columns up to half way to their neighbours.
@@ -451,7 +459,7 @@ void TableBuilder::spreadGroups(std::vector<std::vector<PlacedPiece*>>& lines, s
         std::sort(groups.begin(), groups.end(), [](auto* a, auto* b) { return a->piece.box.x0 < b->piece.box.x0; });
         std::vector<PlacedPiece*> leaves;
         for (auto* l : lines[leaf]) {
-            if (isValueTitle(columnTitle(textOf(m_page, l->piece)))) leaves.push_back(l);
+            if (isLeafTitle(*l)) leaves.push_back(l);
         }
         if (groups.empty() || leaves.empty()) continue;
         std::vector<std::pair<int, int>> reach(groups.size(), {m_columns.count(), -1});

@@ -252,6 +252,14 @@ private:
         return std::all_of(above.segments.begin(), above.segments.end(), [&](auto const* s) { return s->piece.box.x0 > from; });
     }
 
+    // "Typical at VDD" in the print of the titles, right of the first of them: a title over several, not a heading.
+    [[nodiscard]] static bool overTheRight(Subset const& above, Subset const& titles) {
+        if (titles.segments.size() < 3) return false;
+        auto const& first = *titles.segments[1];
+        return above.box.x0 > first.piece.box.x0 && above.box.x1 < titles.box.x1 &&
+               std::all_of(above.segments.begin(), above.segments.end(), [&](auto const* s) { return s->piece.size <= 1.05F * first.piece.size; });
+    }
+
     [[nodiscard]] static bool hasNames(Subset const& row) {
         return std::any_of(row.segments.begin(), row.segments.end(), [](auto const* s) { return s->title == ColumnTitle::Parameter || s->title == ColumnTitle::Symbol; });
     }
@@ -396,7 +404,7 @@ private:
                 auto const above = subsetOf(m_rows[first - 1], column);
                 Points const pitch = m_rows[first].baseline - m_rows[first - 1].baseline;
                 bool const beside = pitch < kOwnLine * m_rows[first].size;  // half a line higher: no line of its own
-                if (above.segments.empty() || (m_rows[first - 1].heading && !beside) || pitch > 1.9F * m_font) break;
+                if (above.segments.empty() || (m_rows[first - 1].heading && !beside && !overTheRight(above, start)) || pitch > 1.9F * m_font) break;
                 if (!beside && above.segments.size() < 2 && above.titles == 0 && above.box.x0 < box.x0 + 0.25F * box.width()) break;
                 if (above.values > 0 && above.titles == 0 && !groupsOver(above, start)) break;
                 if (std::any_of(above.segments.begin(), above.segments.end(), [](auto const* s) { return s->piece.count > kProseWords; })) break;

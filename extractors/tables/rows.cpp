@@ -28,6 +28,8 @@ constexpr float kIndent = 0.6F;
 constexpr float kWrapPitch = 1.75F;  // lines further apart are not one wrapped text
 constexpr float kCentred = 0.45F;    // from the middle of its rows to a name that is centred on them
 constexpr float kBetween = 0.3F;     // from any row to a name that stands between two
+constexpr float kStray = 0.75F;      // from the first piece of a row to one set off its baseline
+constexpr float kStrayStep = 0.3F;   // and from the piece before
 constexpr int kMostCentredRows = 12;
 
 bool startsLower(std::string const& text) { return !text.empty() && ((text[0] >= 'a' && text[0] <= 'z') || text[0] == '('); }
@@ -39,6 +41,35 @@ std::vector<Points> clustered(std::vector<Points> ys, Points tolerance) {
     std::vector<Points> out;
     for (Points const y : ys) {
         if (out.empty() || y - out.back() > tolerance) out.push_back(y);
+    }
+    return out;
+}
+
+struct ValueAt {
+    Points y = 0;
+    int column = 0;
+};
+
+// One baseline for each row of values. Values of several columns may be set off it by more than two of one column could be.
+std::vector<Points> rowsOfValues(std::vector<ValueAt> values, Points fontHeight) {
+    std::sort(values.begin(), values.end(), [](ValueAt const& a, ValueAt const& b) { return a.y != b.y ? a.y < b.y : a.column < b.column; });
+    std::vector<Points> out;
+    std::vector<int> columns;
+    Points first = 0;
+    Points last = 0;
+    for (auto const& [y, column] : values) {
+        bool const near = !out.empty() && y - first <= kSameLine * fontHeight;
+        bool const stray =
+            !out.empty() && y - first <= kStray * fontHeight && y - last <= kStrayStep * fontHeight && std::find(columns.begin(), columns.end(), column) == columns.end();
+        if (!near && !stray) {
+            out.push_back(y);
+            columns.clear();
+            first = y;
+        } else if (!near) {
+            out.back() = (first + y) / 2;
+        }
+        columns.push_back(column);
+        last = y;
     }
     return out;
 }
@@ -191,6 +222,12 @@ struct OpenLine {
     Points keyX = 0;
     int row = -1;
 };
+
+// Set a little off the line's last piece, in a column of its own: "2.5" half a line below the "1.6" of its row.
+bool strayOf(OpenLine const& line, PlacedPiece const& piece, Points fontHeight) {
+    if (piece.piece.baseline - line.baseline > kStray * fontHeight || piece.piece.baseline - line.pieces.back()->piece.baseline > kStrayStep * fontHeight) return false;
+    return std::none_of(line.pieces.begin(), line.pieces.end(), [&](PlacedPiece* p) { return p->column0 <= piece.column1 && p->column1 >= piece.column0; });
+}
 
 enum class Join : std::uint8_t { Up, Down, Own };
 
@@ -386,7 +423,8 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
     int const firstValue = columns.firstValueColumn();
     bool const hasValues = firstValue < columns.count();
     for (auto* p : sorted) {
-        if (lines.empty() || p->piece.baseline - lines.back().baseline > tolerance) {
+        bool const onLine = !lines.empty() && (p->piece.baseline - lines.back().baseline <= tolerance || strayOf(lines.back(), *p, fontHeight));
+        if (!onLine) {
             lines.emplace_back();
             lines.back().baseline = p->piece.baseline;
         }
@@ -525,7 +563,7 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
             lead = i;
         }
     }
-    std::vector<Points> all;
+    std::vector<ValueAt> all;
     for (std::size_t i = 0; i < ofColumn.size(); ++i) {
         if (i != lead && ofColumn[i].size() == 1 && most >= 2) {
             auto const& leading = ofColumn[lead];
@@ -533,7 +571,7 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
             bool const onOne = std::abs(leading[static_cast<std::size_t>(nearest(leading, y))] - y) <= tolerance;
             if (!onOne && y > leading.front() && y < leading.back()) continue;
         }
-        all.insert(all.end(), ofColumn[i].begin(), ofColumn[i].end());
+        for (Points const y : ofColumn[i]) all.push_back({y, static_cast<int>(i)});
     }
     // Words over several value columns below their values ("(7 to 20 V)") have a row of their own.
     Points lastWords = -1e6F;
@@ -545,12 +583,12 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
         Points const y = p->piece.baseline;
         bool const overValue = std::any_of(pieces.begin(), pieces.end(),
                                            [&](PlacedPiece* q) { return q->area == p->area && q->piece.baseline < y - tolerance && isValueLike(shapeOf(textOf(page, q->piece))); });
-        if (!overValue || std::any_of(all.begin(), all.end(), [&](Points v) { return std::abs(v - y) <= tolerance; })) continue;
+        if (!overValue || std::any_of(all.begin(), all.end(), [&](ValueAt const& v) { return std::abs(v.y - y) <= tolerance; })) continue;
         if (y - lastWords > tolerance && y - lastWords < kWrapPitch * fontHeight) continue;
         lastWords = y;
-        all.push_back(y);
+        all.push_back({y, p->column0});
     }
-    return clustered(all, tolerance);
+    return rowsOfValues(std::move(all), fontHeight);
 }
 
 BandRows splitBand(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, BandKind kind, Points fontHeight) {

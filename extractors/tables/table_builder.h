@@ -65,6 +65,7 @@ private:
     [[nodiscard]] BandKind kindOf(std::vector<PlacedPiece*> const& pieces, int bodyBands) const;
     int splitHead(std::vector<PlacedPiece*>& pieces);
     [[nodiscard]] bool standsOverLeaves(PlacedPiece const& p, std::vector<PlacedPiece*> const& leaves) const;
+    [[nodiscard]] bool isLeafTitle(PlacedPiece const& p) const;
     void spreadGroups(std::vector<std::vector<PlacedPiece*>>& lines, std::size_t leaf);
     [[nodiscard]] bool spacedOut(std::vector<model::Points> const& ys) const;
     [[nodiscard]] bool namesOfTheirOwn(std::vector<std::uint32_t> const& members) const;

@@ -654,5 +654,47 @@ TEST(FindTables, ATitleHalfALineHigherIsHeadAndSymbolsCentredUnderNames) {
     }
 }
 
+TEST(FindTables, ValuesSetOffTheirRowStayInIt) {
+    for (bool const ruled : {false, true}) {
+        PageBuilder page;  // "1.6" 2.2 points above the row, "2.5" 2 points below it
+        head(page, 100);
+        for (int i = 0; i < 3; ++i) {
+            float const y = 114 + 14 * static_cast<float>(i);
+            page.text(44, y, "Threshold").text(164, y, "VT").text(324, y + 1.2F, "1.0").text(364, y - 2.2F, "1.6").text(404, y + 2, "2.5").text(444, y - 1, "V");
+            if (ruled) page.horizontal(y + 5, 40, 480);
+        }
+        auto const tables = findTables(page.layout());
+        ASSERT_EQ(tables.size(), 1U) << ruled;
+        EXPECT_EQ(tables[0].rows, 4) << ruled;
+        EXPECT_EQ(textAt(tables[0], 2, 4), "1.6") << ruled;
+        EXPECT_EQ(textAt(tables[0], 2, 5), "2.5") << ruled;
+    }
+}
+
+TEST(FindTables, ATitleOverLevelsSpansThem) {
+    PageBuilder page;
+    page.text(262, 88, "Typical at VDD", true);
+    model::Block heading;  // bold and alone on its line
+    heading.role = model::BlockRole::Heading;
+    heading.lineCount = 1;
+    page.layout().blocks.push_back(heading);
+    page.text(40, 100, "Characteristic", true)
+        .text(180, 100, "Symbol", true)
+        .text(240, 100, "5 V", true)
+        .text(290, 100, "10 V", true)
+        .text(340, 100, "15 V", true)
+        .text(390, 100, "Unit", true);
+    for (int i = 0; i < 3; ++i) {
+        float const y = 113 + 13 * static_cast<float>(i);
+        page.text(40, y, "Delay time").text(180, y, "tPD").text(240, y, "120").text(290, y, "55").text(340, y, "40").text(390, y, "ns");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 2);
+    EXPECT_EQ(textAt(tables[0], 0, 2), "Typical at VDD");
+    EXPECT_EQ(spanAt(tables[0], 0, 2), Span(1, 3));
+    EXPECT_EQ(textAt(tables[0], 1, 3), "10 V");
+}
+
 }  // namespace
 }  // namespace standin::tables
