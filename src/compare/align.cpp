@@ -48,8 +48,7 @@ bool holdsTheSameChange(std::string const& wholeReference, std::string const& wh
     auto const r = wholeReference.find(partReference);
     auto const c = wholeCandidate.find(partCandidate);
     if (partReference.empty() || partCandidate.empty() || r == std::string::npos || c == std::string::npos) return false;
-    return wholeReference.substr(0, r) == wholeCandidate.substr(0, c) &&
-           wholeReference.substr(r + partReference.size()) == wholeCandidate.substr(c + partCandidate.size());
+    return wholeReference.substr(0, r) == wholeCandidate.substr(0, c) && wholeReference.substr(r + partReference.size()) == wholeCandidate.substr(c + partCandidate.size());
 }
 
 // A caption or lead line of a table or figure that is a sentence or heading too is
@@ -123,8 +122,7 @@ void weighSections(std::vector<model::SectionPair>& pairs, SheetPair const& shee
         ++shared[{sheets.reference.text[static_cast<std::size_t>(pair.reference)].section, sheets.candidate.text[static_cast<std::size_t>(pair.candidate)].section}];
     }
     for (auto const& pair : parameters.pairs) {
-        ++shared[{sheets.reference.parameters[static_cast<std::size_t>(pair.reference)].section,
-                  sheets.candidate.parameters[static_cast<std::size_t>(pair.candidate)].section}];
+        ++shared[{sheets.reference.parameters[static_cast<std::size_t>(pair.reference)].section, sheets.candidate.parameters[static_cast<std::size_t>(pair.candidate)].section}];
     }
     for (auto& pair : pairs) {
         if (pair.reference.empty() || pair.candidate.empty()) continue;
@@ -152,8 +150,7 @@ void countFindings(model::Comparison& comparison) {
 
 }  // namespace
 
-model::Comparison align(model::Datasheet const& reference, model::Datasheet const& candidate, AlignOptions const& options,
-                        vocabulary::Vocabulary const& vocabulary) {
+model::Comparison align(model::Datasheet const& reference, model::Datasheet const& candidate, AlignOptions const& options, vocabulary::Vocabulary const& vocabulary) {
     SheetPair const sheets(reference, candidate, options, vocabulary);
     model::Comparison comparison;
     comparison.reference = reference.document;
@@ -188,6 +185,7 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     dropRepeatedCaptions(drafts);
     classifyTexts(drafts, sheets);
     linkTableConditions(drafts, sheets);
+    dropTableConditions(drafts, sheets);
     linkStatements(drafts, sheets);
     append(drafts, findParameterConflicts(sheets));
     linkConflicts(drafts);

@@ -33,7 +33,6 @@ struct AlignOptions {
 // coverage. Findings come in document order of the reference, those without a
 // reference side last. Pure; never fails; time grows linearly with the sheets but
 // for bounded groups of doubtful pairings.
-[[nodiscard]] model::Comparison align(model::Datasheet const& reference, model::Datasheet const& candidate,
-                                      AlignOptions const& options, vocabulary::Vocabulary const& vocabulary);
+[[nodiscard]] model::Comparison align(model::Datasheet const& reference, model::Datasheet const& candidate, AlignOptions const& options, vocabulary::Vocabulary const& vocabulary);
 
 }  // namespace standin::compare

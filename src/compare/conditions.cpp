@@ -75,6 +75,30 @@ std::string withoutPhrases(std::string_view printed) {
 
 enum class Scope { Own, Table };
 
+// "Electrical characteristics (VDD = 5 V, TA = 25 °C)", "Ratings TC = 25 °C": what stands behind
+// the title, as far as that holds no value.
+std::string_view behindTitle(std::string_view caption) {
+    std::size_t const sign = caption.find_first_of("=<>");
+    if (sign == std::string_view::npos) return caption;
+    std::string_view const before = caption.substr(0, sign);
+    if (before.find_first_of("0123456789,;:") != std::string_view::npos) return caption;
+    if (std::size_t const bracket = before.rfind('('); bracket != std::string_view::npos && text::trimmed(before.substr(0, bracket)).size() > 2) {
+        std::string_view inside = caption.substr(bracket + 1);
+        std::size_t const close = inside.rfind(')');
+        bool const closes = close != std::string_view::npos && std::count(inside.begin(), inside.end(), ')') > std::count(inside.begin(), inside.end(), '(');
+        return closes && text::trimmed(inside.substr(close + 1)).empty() ? inside.substr(0, close) : inside;
+    }
+    constexpr std::size_t kShortestTitleWord = 3;
+    std::size_t begin = 0;
+    for (std::size_t gap = before.find(' '); gap != std::string_view::npos; gap = before.find(' ', begin)) {
+        std::string_view const word = before.substr(begin, gap - begin);
+        bool const title = word.size() >= kShortestTitleWord && std::all_of(word.begin(), word.end(), text::isAsciiLetter);
+        if (!title || text::trimmed(before.substr(gap)).empty()) break;
+        begin = gap + 1;
+    }
+    return caption.substr(begin);
+}
+
 // "VO = 4.5/0.5" and "VO = 0.5 V or 4.5 V" name the same two values: one spelling
 // for both; empty where the text lists no values of one quantity.
 std::string listedValues(std::string_view printed) {
@@ -177,7 +201,8 @@ public:
     void add(std::string_view text, Scope scope) {
         if (text.empty()) return;
         m_ownCount = m_parts.size();
-        for (auto const& read : m_memo.partsOf(text.substr(0, kLongestCondition))) {
+        text = text.substr(0, kLongestCondition);
+        for (auto const& read : m_memo.partsOf(scope == Scope::Table ? behindTitle(text) : text)) {
             if (read.understood) addQuantity(read, scope);
             else addWords(read.text, scope);
         }
@@ -192,6 +217,7 @@ private:
         part.range = rangeOf(part.interval);
         part.node = nodeKey(part.interval.relativeTo);
         part.bare = isBare(read.text);
+        part.ofTable = scope == Scope::Table;
         // Only a value is printed ("25 °C"): the unit tells which quantity.
         if (part.symbol.empty()) part.symbol = part.interval.unit == "degC" ? "ta" : "value:" + part.interval.unit;
         if (isGroundAtZero(part)) return;
@@ -246,9 +272,7 @@ ConditionRelation relateRanges(StatedRange const& reference, StatedRange const& 
 }
 
 // What the numbers of both stand for can be set against each other, but for the unit.
-bool ofOneKind(Part const& reference, Part const& candidate) {
-    return reference.node == candidate.node && reference.interval.factor.empty() == candidate.interval.factor.empty();
-}
+bool ofOneKind(Part const& reference, Part const& candidate) { return reference.node == candidate.node && reference.interval.factor.empty() == candidate.interval.factor.empty(); }
 
 StatedRange scaled(StatedRange range, int power) {
     for (auto* bound : {&range.lo, &range.hi}) {
@@ -297,7 +321,7 @@ StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo) {
 }
 
 std::optional<model::Interval> temperatureRange(std::string_view printed, ConditionMemo& memo) {
-    for (auto const& part : memo.partsOf(printed.substr(0, kLongestCondition))) {
+    for (auto const& part : memo.partsOf(behindTitle(printed.substr(0, kLongestCondition)))) {
         if (part.understood && part.interval.unit == "degC" && part.interval.lo && part.interval.hi) return part.interval;
     }
     return std::nullopt;
@@ -374,7 +398,8 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
 bool contradict(StatedConditions const& reference, StatedConditions const& candidate) {
     return std::any_of(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
         return !part.symbol.empty() && std::any_of(candidate.parts.begin(), candidate.parts.end(), [&](Part const& other) {
-            return part.symbol == other.symbol && part.interval.unit == other.interval.unit && relateParts(part, other) == ConditionRelation::Unordered;
+            bool const oneScope = part.ofTable == other.ofTable;
+            return oneScope && part.symbol == other.symbol && part.interval.unit == other.interval.unit && relateParts(part, other) == ConditionRelation::Unordered;
         });
     });
 }

@@ -31,10 +31,11 @@ struct StatedRange {
 struct StatedPart {
     std::string symbol;  // in one spelling; empty: words
     model::Interval interval;
-    StatedRange range;  // of the interval
-    std::string node;   // that the interval is relative to, in one spelling; empty: none
-    std::string words;  // key of the text
-    bool bare = false;  // printed without a unit, which may stand in the head of its column
+    StatedRange range;     // of the interval
+    std::string node;      // that the interval is relative to, in one spelling; empty: none
+    std::string words;     // key of the text
+    bool bare = false;     // printed without a unit, which may stand in the head of its column
+    bool ofTable = false;  // stated for the whole table, not in the line
 };
 
 // Both texts taken apart, for relating one condition with many others.
@@ -68,7 +69,8 @@ private:
 [[nodiscard]] model::ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate);
 
 // One quantity is stated in both and neither range holds the other ("VDD=3V" against
-// "VDD=5V"). Words never contradict: makers put one condition in many ways.
+// "VDD=5V"), in the lines of both or for the tables of both: a line of one maker may be the default of the
+// other's table put otherwise. Words never contradict: makers put one condition in many ways.
 [[nodiscard]] bool contradict(StatedConditions const& reference, StatedConditions const& candidate);
 
 // How many quantities are stated in both, with the same value.

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <string>
 #include <string_view>
 #include <tuple>
@@ -14,6 +15,8 @@
 
 #include "compare/conditions.h"
 #include "compare/relation.h"
+#include "text/fold.h"
+#include "text/utf8.h"
 #include "vocabulary/vocabulary.h"
 
 namespace standin::compare {
@@ -271,6 +274,47 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
             found = known.emplace(std::move(key), cause).first;
         }
         if (found->second >= 0) draft.cause = found->second;
+    }
+}
+
+namespace {
+
+// Letters, digits and what belongs to values, in one spelling.
+std::string bareText(std::string_view printed) {
+    std::string bare;
+    for (char const c : text::asciiLower(text::foldForComparison(printed))) {
+        if (text::isAsciiLetter(c) || text::isAsciiDigit(c) || c == '=' || c == '-' || c == '+') bare.push_back(c);
+    }
+    return bare;
+}
+
+std::set<std::string> tableConditions(model::Datasheet const& sheet) {
+    std::set<std::string> all;
+    for (Parameter const& p : sheet.parameters) {
+        if (!p.tableCondition.empty()) all.insert(bareText(p.tableCondition));
+    }
+    return all;
+}
+
+bool statesOneOf(std::set<std::string> const& conditions, std::string_view printed) {
+    constexpr std::size_t kShortest = 6;
+    std::string const bare = bareText(printed);
+    bool const value = std::any_of(bare.begin(), bare.end(), text::isAsciiDigit);
+    return bare.size() >= kShortest && value && std::any_of(conditions.begin(), conditions.end(), [&](std::string const& condition) {
+               return condition == bare || (condition.size() > bare.size() && condition.find(bare) != std::string::npos);
+           });
+}
+
+}  // namespace
+
+void dropTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
+    if (sheets.oneText()) return;
+    auto const reference = tableConditions(sheets.reference);
+    auto const candidate = tableConditions(sheets.candidate);
+    for (Draft& draft : drafts) {
+        bool const text = draft.rank == Rank::Wording || draft.rank == Rank::Section || draft.rank == Rank::Table;
+        if (!text || draft.dropped || !draft.finding.reference || !draft.finding.candidate) continue;
+        draft.dropped = statesOneOf(reference, draft.finding.reference->text) && statesOneOf(candidate, draft.finding.candidate->text);
     }
 }
 

@@ -25,4 +25,9 @@ struct ParameterFindings {
 // under that draft. Called when all drafts are together.
 void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets);
 
+// Two makers: a caption that states the conditions of a table in either sheet ("VCC = 5 V, TA =
+// 25 °C unless otherwise noted") says what every row of these tables is compared by. Its
+// drafts are dropped.
+void dropTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets);
+
 }  // namespace standin::compare

@@ -522,10 +522,26 @@ private:
         return doubted;
     }
 
-    LimitedRow limitedRow(int row, Parameter const& p, Profile const& profile) {
+    // What the rows of one parameter and dimension have in common within a sheet and across.
+    static std::string strandName(Parameter const& p, Profile const& profile) {
         std::string const& name = p.canonical.empty() ? profile.name : p.canonical;
-        if (name.empty() || profile.dimension.empty()) return {row, {}, {}};
-        return {row, name + "\n" + profile.dimension + (p.kind == ParameterKind::Rating ? "\nrating" : ""), profile.numbers};
+        if (name.empty() || profile.dimension.empty()) return {};
+        return name + "\n" + profile.dimension + (p.kind == ParameterKind::Rating ? "\nrating" : "");
+    }
+
+    // Rows that could be meant, by that name; not those of versions that the other sheet lacks.
+    struct Strands {
+        std::map<std::string, std::vector<int>> reference, candidate;
+    };
+    Strands strands() {
+        Strands found;
+        for (int const i : m_freeReference) {
+            if (!m_naming.isOnlyOfReference(referenceProfile(i).variant)) found.reference[strandName(r(i), referenceProfile(i))].push_back(i);
+        }
+        for (int const j : m_freeCandidate) {
+            if (!m_naming.isOnlyOfCandidate(candidateProfile(j).variant)) found.candidate[strandName(c(j), candidateProfile(j))].push_back(j);
+        }
+        return found;
     }
 
     double likenessOfConditions(int reference, int candidate) {
@@ -563,11 +579,29 @@ private:
     }
 
     // Limits tell which of several rows is meant where conditions are put in two ways.
-    void raiseByLimits(std::vector<LimitedRow> const& reference, std::vector<LimitedRow> const& candidate, std::vector<Edge> const& edges, std::vector<ParameterPair>& pairs) {
+    void raiseByLimits(Strands const& all, std::vector<Edge> const& edges, std::vector<ParameterPair>& pairs) {
+        constexpr std::size_t kLargestStrand = 60;
         std::vector<CandidatePair> asked;
+        RowNumbers reference, candidate;
         for (ParameterPair const& pair : pairs) {
-            bool const opposed = !areOfOneVersion(pair) || contradict(referenceProfile(pair.reference).conditions, candidateProfile(pair.candidate).conditions);
-            asked.push_back({pair.reference, pair.candidate, opposed, pair.confidence > kProvenConfidence});
+            Profile const& pr = referenceProfile(pair.reference);
+            Profile const& pc = candidateProfile(pair.candidate);
+            bool const opposed = !areOfOneVersion(pair) || contradict(pr.conditions, pc.conditions);
+            CandidatePair& one = asked.emplace_back(CandidatePair{pair.reference, pair.candidate, opposed, pair.confidence > kProvenConfidence});
+            std::string const name = strandName(r(pair.reference), pr);
+            if (name.empty() || name != strandName(c(pair.candidate), pc)) continue;
+            auto const ofReference = all.reference.find(name);
+            auto const ofCandidate = all.candidate.find(name);
+            if (ofReference == all.reference.end() || ofCandidate == all.candidate.end()) continue;
+            if (ofReference->second.size() > kLargestStrand || ofCandidate->second.size() > kLargestStrand) continue;
+            for (int const i : ofReference->second) {
+                reference.try_emplace(i, referenceProfile(i).numbers);
+                if (relateVersions(referenceProfile(i), pc) != VariantRelation::Apart) one.kinReference.push_back(i);
+            }
+            for (int const j : ofCandidate->second) {
+                candidate.try_emplace(j, candidateProfile(j).numbers);
+                if (relateVersions(pr, candidateProfile(j)) != VariantRelation::Apart) one.kinCandidate.push_back(j);
+            }
         }
         addRivals(edges, asked);
         std::vector<Proof> const found = proofs(reference, candidate, asked);
@@ -576,42 +610,37 @@ private:
         }
     }
 
-    void raiseByLayout(std::vector<LimitedRow> const& reference, std::vector<LimitedRow> const& candidate, std::vector<ParameterPair>& pairs) {
-        std::vector<LaidOutRow> laidOutReference, laidOutCandidate;
-        std::unordered_map<int, int> positionOfReference, positionOfCandidate;
-        for (LimitedRow const& row : reference) {
-            positionOfReference[row.row] = static_cast<int>(laidOutReference.size());
-            laidOutReference.push_back({row.kin, &referenceProfile(row.row).conditions});
+    void raiseByLayout(Strands const& all, std::vector<ParameterPair>& pairs) {
+        std::vector<LaidOutRow> reference, candidate;
+        std::unordered_map<int, int> atReference, atCandidate;  // position by row
+        for (auto const& [name, rows] : all.reference) {
+            for (int const i : rows) {
+                atReference[i] = static_cast<int>(reference.size());
+                reference.push_back({name, &referenceProfile(i).conditions});
+            }
         }
-        for (LimitedRow const& row : candidate) {
-            positionOfCandidate[row.row] = static_cast<int>(laidOutCandidate.size());
-            laidOutCandidate.push_back({row.kin, &candidateProfile(row.row).conditions});
+        for (auto const& [name, rows] : all.candidate) {
+            for (int const j : rows) {
+                atCandidate[j] = static_cast<int>(candidate.size());
+                candidate.push_back({name, &candidateProfile(j).conditions});
+            }
         }
-        auto const position = [](std::unordered_map<int, int> const& positions, int row) {
-            auto const found = positions.find(row);
-            return found == positions.end() ? -1 : found->second;
-        };
         for (ParameterPair const& pair : pairs) {
-            int const at = position(positionOfReference, pair.reference);
-            if (at >= 0) laidOutReference[static_cast<std::size_t>(at)].partner = position(positionOfCandidate, pair.candidate);
+            auto const i = atReference.find(pair.reference);
+            auto const j = atCandidate.find(pair.candidate);
+            if (i != atReference.end() && j != atCandidate.end()) reference[static_cast<std::size_t>(i->second)].partner = j->second;
         }
-        std::vector<char> const told = toldByLayout(laidOutReference, laidOutCandidate);
+        std::vector<char> const told = toldByLayout(reference, candidate);
         for (ParameterPair& pair : pairs) {
-            int const at = position(positionOfReference, pair.reference);
-            if (at >= 0 && told[static_cast<std::size_t>(at)] != 0 && areOfOneVersion(pair)) raise(pair);
+            auto const i = atReference.find(pair.reference);
+            if (i != atReference.end() && told[static_cast<std::size_t>(i->second)] != 0 && areOfOneVersion(pair)) raise(pair);
         }
     }
 
     void raiseProven(std::vector<Edge> const& edges, std::vector<ParameterPair>& pairs) {
-        std::vector<LimitedRow> reference, candidate;
-        for (int const i : m_freeReference) {
-            if (!m_naming.isOnlyOfReference(referenceProfile(i).variant)) reference.push_back(limitedRow(i, r(i), referenceProfile(i)));
-        }
-        for (int const j : m_freeCandidate) {
-            if (!m_naming.isOnlyOfCandidate(candidateProfile(j).variant)) candidate.push_back(limitedRow(j, c(j), candidateProfile(j)));
-        }
-        raiseByLayout(reference, candidate, pairs);
-        raiseByLimits(reference, candidate, edges, pairs);
+        Strands const all = strands();
+        raiseByLayout(all, pairs);
+        raiseByLimits(all, edges, pairs);
     }
 
     void conclude(std::vector<Edge> const& edges, std::vector<Edge> const& chosen, std::unordered_map<int, double> const& losses) {

@@ -53,8 +53,12 @@ std::string describe(Pin const& pin) {
 
 // Two or three pins, each named as a terminal: only there is a "C" a collector.
 bool namesTerminals(PinGroup const& group) {
-    return group.pins.size() >= 2 && group.pins.size() <= 3 &&
-           std::all_of(group.pins.begin(), group.pins.end(), [](auto const* pin) { return !terminalKey(pin->name).empty(); });
+    return group.pins.size() >= 2 && group.pins.size() <= 3 && std::all_of(group.pins.begin(), group.pins.end(), [](auto const* pin) { return !terminalKey(pin->name).empty(); });
+}
+
+bool hasAmplifierInputs(PinGroup const& group) {
+    auto const has = [&](std::string_view name) { return std::any_of(group.pins.begin(), group.pins.end(), [&](auto const* pin) { return nodeKey(pin->name) == nodeKey(name); }); };
+    return has("IN+") && has("IN-");
 }
 
 Draft pinDraft(Relation relation, Pin const* r, Pin const* c) {
@@ -71,10 +75,12 @@ public:
 
     void compareGroups(PinGroup const& reference, PinGroup const& candidate) {
         m_terminals = namesTerminals(reference) && namesTerminals(candidate);
+        m_amplifiers = hasAmplifierInputs(reference) && hasAmplifierInputs(candidate);
         std::vector<Pin const*> freeReference;
         std::vector<char> met(candidate.pins.size(), 0);
         for (auto const* r : reference.pins) {
-            auto const at = find(candidate.pins, met, [&](Pin const& c) { return spaceless(c.number) == spaceless(r->number) && !(r->number.empty() && r->name.empty()) && nameKey(c) == nameKey(*r); });
+            auto const at = find(candidate.pins, met,
+                                 [&](Pin const& c) { return spaceless(c.number) == spaceless(r->number) && !(r->number.empty() && r->name.empty()) && nameKey(c) == nameKey(*r); });
             if (at < 0) {
                 freeReference.push_back(r);
                 continue;
@@ -104,7 +110,11 @@ public:
     }
 
 private:
-    [[nodiscard]] std::string nameKey(Pin const& pin) const { return m_terminals ? std::string(terminalKey(pin.name)) : nodeKey(pin.name); }
+    [[nodiscard]] std::string nameKey(Pin const& pin) const {
+        if (m_terminals) return std::string(terminalKey(pin.name));
+        std::string key = nodeKey(pin.name);
+        return m_amplifiers && key == "v-" ? nodeKey("VCC-") : key;
+    }
 
     template <class Predicate>
     static int find(std::vector<Pin const*> const& pins, std::vector<char> const& met, Predicate&& wanted) {
@@ -127,7 +137,8 @@ private:
 
     SheetPair const& m_sheets;
     std::vector<Draft>& m_drafts;
-    bool m_terminals = false;  // of the groups at hand
+    bool m_terminals = false;   // of the groups at hand
+    bool m_amplifiers = false;  // V- is the negative supply there
 };
 
 std::string packageKey(model::Package const& package) { return text::foldKey(package.canonical.empty() ? package.name : package.canonical); }
@@ -239,8 +250,7 @@ std::vector<Draft> findPackageDifferences(SheetPair const& sheets) {
         if (reference.count(key) == 0) onlyCandidate.push_back(package);
     }
     if (onlyReference.size() == 1 && onlyCandidate.size() == 1) {
-        drafts.push_back(makeDraft(FindingKind::Package, Rank::Package, Relation::MeaningChanged, sideOfPackage(*onlyReference.front()),
-                                   sideOfPackage(*onlyCandidate.front())));
+        drafts.push_back(makeDraft(FindingKind::Package, Rank::Package, Relation::MeaningChanged, sideOfPackage(*onlyReference.front()), sideOfPackage(*onlyCandidate.front())));
         return drafts;
     }
     for (auto const* package : onlyReference) {

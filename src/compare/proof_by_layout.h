@@ -11,7 +11,7 @@
 namespace standin::compare {
 
 struct LaidOutRow {
-    std::string kin;  // as LimitedRow::kin; empty: none
+    std::string kin;  // what rows of one parameter and dimension have in common; empty: none
     StatedConditions const* conditions = nullptr;
     int partner = -1;  // position in the rows of the other sheet; -1: none
 };

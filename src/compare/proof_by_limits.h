@@ -8,24 +8,25 @@
 #include <array>
 #include <optional>
 #include <span>
-#include <string>
+#include <unordered_map>
 #include <vector>
 
 #include "quantity/decimal.h"
 
 namespace standin::compare {
 
-struct LimitedRow {
-    int row = 0;                                              // index of the parameter
-    std::string kin;                                          // what rows of one parameter and dimension have in common within a sheet and across; empty: none
-    std::array<std::optional<quantity::Decimal>, 3> numbers;  // min, typ, max
-};
+// Min, typ, max of rows as far as they are numbers, by index of the parameter.
+using RowNumbers = std::unordered_map<int, std::array<std::optional<quantity::Decimal>, 3>>;
 
 struct CandidatePair {
     int reference = 0;  // rows
     int candidate = 0;
     bool opposed = false;  // their versions or conditions say that they are two
     bool sure = false;     // for another reason
+    // All rows of either sheet that could be meant by the name: of one parameter, one dimension and no
+    // other version than the partner's. With the pair's own; empty: nothing is proven.
+    std::vector<int> kinReference = {};
+    std::vector<int> kinCandidate = {};
     // Rows whose conditions fit the partner no worse: lines of two versions, it may be.
     std::vector<int> rivalReferences = {};
     std::vector<int> rivalCandidates = {};
@@ -36,8 +37,8 @@ enum class Proof : char { None, ByLimit, ByElimination };
 // For every pair, in their order. ByLimit: both print one limit (not 0) in one column that no
 // other row of the kin prints there, no limit of theirs differs, and every rival that prints
 // limits has a partner with a limit of its own. ByElimination: the
-// kin has as many rows in either sheet, and all others are sure or proven. Linear in the rows
-// but for the rows of one kin, which are compared with each other.
-[[nodiscard]] std::vector<Proof> proofs(std::span<LimitedRow const> reference, std::span<LimitedRow const> candidate, std::span<CandidatePair const> pairs);
+// kin has as many rows in either sheet, and all others are sure or proven. Linear in the
+// pairs and their kin.
+[[nodiscard]] std::vector<Proof> proofs(RowNumbers const& reference, RowNumbers const& candidate, std::span<CandidatePair const> pairs);
 
 }  // namespace standin::compare

@@ -68,6 +68,11 @@ std::vector<std::string> missingEssentials(SheetView const& sheets) {
     return missing;
 }
 
+bool isValue(Finding const& finding) {
+    if (finding.kind == FindingKind::Cell) return true;
+    return (finding.kind == FindingKind::Parameter || finding.kind == FindingKind::Feature) && finding.reference && finding.candidate;
+}
+
 void addSide(std::vector<std::string>& reasons, std::string_view name, model::Datasheet const& sheet) {
     if (!sheet.coverage.pagesWithoutText.empty()) reasons.push_back(texts::pagesWithoutText(name, sheet.coverage.pagesWithoutText));
     if (!sheet.coverage.unreadTables.empty()) reasons.push_back(texts::unreadTables(name, sheet.coverage.unreadTables.size()));
@@ -76,8 +81,7 @@ void addSide(std::vector<std::string>& reasons, std::string_view name, model::Da
 
 }  // namespace
 
-std::vector<model::Caution> collectCautions(std::vector<Finding> const& findings, std::vector<std::vector<std::string>> const& called,
-                                            vocabulary::Vocabulary const& vocabulary) {
+std::vector<model::Caution> collectCautions(std::vector<Finding> const& findings, std::vector<std::vector<std::string>> const& called, vocabulary::Vocabulary const& vocabulary) {
     std::vector<model::Caution> cautions;
     for (std::size_t i = 0; i < findings.size(); ++i) {
         for (auto const& id : called[i]) {
@@ -125,9 +129,9 @@ model::Verdict verdictOf(model::Comparison const& comparison, SheetView const& s
     if (coverageFindings > 0) reasons.push_back(texts::coverageFindings(coverageFindings));
 
     verdict.incomplete = !reasons.empty();
-    if (level == 0 && (unaccounted > 0 || comparison.coverage.unaccounted > 0 || !sheets.reference().coverage.pagesWithoutText.empty() ||
-                       !sheets.candidate().coverage.pagesWithoutText.empty() || !sheets.reference().coverage.unreadTables.empty() ||
-                       !sheets.candidate().coverage.unreadTables.empty())) {
+    if (level == 0 &&
+        (unaccounted > 0 || comparison.coverage.unaccounted > 0 || !sheets.reference().coverage.pagesWithoutText.empty() || !sheets.candidate().coverage.pagesWithoutText.empty() ||
+         !sheets.reference().coverage.unreadTables.empty() || !sheets.candidate().coverage.unreadTables.empty())) {
         level = 1;  // "no difference" is never said over what was not read
     }
     verdict.level = levelOfNumber(level);
@@ -135,7 +139,8 @@ model::Verdict verdictOf(model::Comparison const& comparison, SheetView const& s
     for (auto const& finding : comparison.findings) {
         bool const decides = finding.level == level || (level == 1 && finding.severity > Severity::Editorial);
         if (level == 0 || !decides) continue;
-        if (first == nullptr) first = &finding;
+        // A value says what happens better than the sentence about it.
+        if (first == nullptr || (!isValue(*first) && isValue(finding))) first = &finding;
         verdict.reasons.push_back(finding.id);
     }
     if (!comparison.hasReference()) {

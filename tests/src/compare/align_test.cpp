@@ -95,9 +95,8 @@ std::vector<Finding> own(Comparison const& comparison) {
 std::string listed(Comparison const& comparison) {
     std::string text;
     for (auto const& finding : comparison.findings) {
-        text += std::string(model::nameOf(finding.kind)) + " " + std::string(model::nameOf(finding.relation)) + " [" +
-                (finding.reference ? finding.reference->text : "-") + "] [" + (finding.candidate ? finding.candidate->text : "-") + "] " +
-                (finding.consequenceOf.empty() ? "" : "<- " + finding.consequenceOf) + "\n";
+        text += std::string(model::nameOf(finding.kind)) + " " + std::string(model::nameOf(finding.relation)) + " [" + (finding.reference ? finding.reference->text : "-") + "] [" +
+                (finding.candidate ? finding.candidate->text : "-") + "] " + (finding.consequenceOf.empty() ? "" : "<- " + finding.consequenceOf) + "\n";
     }
     return text;
 }
@@ -228,7 +227,12 @@ OneChange const kChanges[] = {
     {"condition of the table", [](Texts& x) { x.lead = "Ta=85°C unless otherwise specified"; }, FindingKind::Table, "25", "85"},
     {"sentence", [](Texts& x) { x.release = "The overcurrent state is released automatically when the load is applied."; }, FindingKind::Wording, "removed", "applied"},
     {"one word", [](Texts& x) { x.handling = "The NC pin may be left open."; }, FindingKind::Wording, "must", "may"},
-    {"feature", [](Texts& x) { x.zeroVolt = "Charging of a 0 V cell is prohibited."; x.zeroVoltState = "prohibited"; }, FindingKind::Feature, "permitted", "prohibited"},
+    {"feature",
+     [](Texts& x) {
+         x.zeroVolt = "Charging of a 0 V cell is prohibited.";
+         x.zeroVoltState = "prohibited";
+     },
+     FindingKind::Feature, "permitted", "prohibited"},
     {"lettering", [](Texts& x) { x.figureValue = "R1 470 Ω"; }, FindingKind::Figure, "330", "470"},
     {"caption", [](Texts& x) { x.caption = "Figure 1. Typical circuit of the camera"; }, FindingKind::Figure, "logger", "camera"},
     {"pin name", [](Texts& x) { x.pinName = "VM"; }, FindingKind::Pin, "VSS", "VM"},
@@ -268,10 +272,11 @@ TEST(Align, PairsTwoMakersSheetsByVocabularyAndConditions) {
     reference.sentence("The part monitors one cell.");
     SheetBuilder candidate("ZL99");
     candidate.section(SectionKind::Characteristics, "Characteristics");
-    candidate.specification("TA = 25 °C",
-                            {{.name = "Operating current", .symbol = "ICC", .condition = "VCC = 3.5 V", .typ = "2.5", .max = "5.0", .unit = "µA", .canonical = "operating-current"},
-                             {.name = "Over-charge release threshold", .symbol = "VOCR", .min = "4030", .typ = "4080", .max = "4130", .unit = "mV", .canonical = "overcharge-release-voltage"},
-                             {.name = "Over-charge threshold", .symbol = "VOC", .min = "4.25", .typ = "4.30", .max = "4.35", .unit = "V", .canonical = "overcharge-detect-voltage"}});
+    candidate.specification(
+        "TA = 25 °C",
+        {{.name = "Operating current", .symbol = "ICC", .condition = "VCC = 3.5 V", .typ = "2.5", .max = "5.0", .unit = "µA", .canonical = "operating-current"},
+         {.name = "Over-charge release threshold", .symbol = "VOCR", .min = "4030", .typ = "4080", .max = "4130", .unit = "mV", .canonical = "overcharge-release-voltage"},
+         {.name = "Over-charge threshold", .symbol = "VOC", .min = "4.25", .typ = "4.30", .max = "4.35", .unit = "V", .canonical = "overcharge-detect-voltage"}});
     candidate.sentence("One lithium cell is watched.");
     Datasheet const r = reference.build();
     Datasheet const c = candidate.build();
@@ -292,6 +297,27 @@ TEST(Align, PairsTwoMakersSheetsByVocabularyAndConditions) {
     EXPECT_EQ(partner["p4"], "p1");
     EXPECT_EQ(relation["p4"], Relation::Inside);
     EXPECT_EQ(relation["p3"], Relation::OnlyReference);
+}
+
+// Each row of the two tables is compared by it.
+TEST(Align, TheCaptionWithTheConditionsOfATableIsNoSentenceOfItsOwn) {
+    auto sheet = [](std::string const& part, std::string const& condition, std::string const& name) {
+        SheetBuilder made(part);
+        made.section(SectionKind::Characteristics, "Characteristics").sentence("Text of " + part + " alone.").sentence(condition);
+        made.specification(condition, {{.name = name, .symbol = "VCU", .min = "4.25", .typ = "4.30", .max = "4.35", .unit = "V", .canonical = "overcharge-detect-voltage"}});
+        return made.build();
+    };
+    auto const captions = [](Comparison const& comparison) {
+        return std::count_if(comparison.findings.begin(), comparison.findings.end(), [](auto const& finding) {
+            return finding.kind == FindingKind::Wording && finding.reference && finding.candidate && finding.reference->text.find("unless") != std::string::npos;
+        });
+    };
+    auto const r = sheet("QX17", "Electrical characteristics (VDD = 3.5 V, Ta = 25 °C, unless otherwise noted)", "Overcharge detection");
+    auto const c = sheet("ZL99", "Electrical characteristics (VDD = 4.0 V, Ta = 25 °C, unless otherwise noted)", "Threshold");
+    auto const comparison = compared(r, c);
+    EXPECT_EQ(captions(comparison), 0) << listed(comparison);
+    EXPECT_TRUE(std::any_of(comparison.findings.begin(), comparison.findings.end(), [](auto const& finding) { return finding.relation == Relation::ConditionsDiffer; }))
+        << listed(comparison);
 }
 
 // A running head whose text was changed on one page is no running head to the reader of that sheet.

@@ -54,6 +54,12 @@ Case const kCases[] = {
     // One list of values, however it is put.
     {{"VO=0.5V or 4.5V, VDD=5V", ""}, {"VO = 4.50/0.5 VDD = 5", ""}, ConditionRelation::Same},
     {{"VO=0.5V or 4.5V", ""}, {"VO=0.5V or 4.6V", ""}, ConditionRelation::Unordered},
+    // A title in front of what holds for the table.
+    {{"", "Electrical characteristics (VDD = 3.5 V, Ta = 25 °C, unless otherwise noted)"}, {"", "VDD=3.5V"}, ConditionRelation::Same},
+    {{"", "Electrical characteristics (VDD = 3.5 V, unless otherwise noted)"}, {"", "CHARACTERISTICS (VDD = 4.0 V)"}, ConditionRelation::Unordered},
+    {{"", "Absolute Maximum Ratings Ta = 25 °C"}, {"", "Ta=-20 to 60°C"}, ConditionRelation::Harsher},
+    {{"", "Electrical characteristics VI - VO = 5 V"}, {"", "VIN-VOUT=6V"}, ConditionRelation::Unordered},
+    {{"", "Ratings (Note 2)"}, {"", ""}, ConditionRelation::Same},
     // Bounds that are no numbers, however they are put.
     {{"4V ≤ VIN - VO ≤ 30V 5mA ≤ IO ≤ IMAX PD ≤ PMAX", ""}, {"Vi - Vo = 4 to 30 V Io = 5 mA to IMAX PD < PMAX", ""}, ConditionRelation::Same},
     {{"4V ≤ VIN - VO ≤ 30V, PD ≤ PMAX", ""}, {"Vi - Vo = 3 to 30 V, PD < PMAX", ""}, ConditionRelation::Harsher},

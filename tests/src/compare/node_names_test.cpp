@@ -11,12 +11,18 @@ TEST(NodeNames, KnowSynonymsOfOneFunction) {
     EXPECT_EQ(nodeKey("VSS"), nodeKey("GND"));
     EXPECT_EQ(nodeKey("DO"), nodeKey("DOUT"));
     EXPECT_EQ(nodeKey("N.C."), nodeKey("NC"));
+    EXPECT_EQ(nodeKey("-INPUT"), nodeKey("IN−"));
+    EXPECT_EQ(nodeKey("+INPUT"), nodeKey("IN+"));
+    EXPECT_EQ(nodeKey("V+"), nodeKey("VCC+"));
+    EXPECT_EQ(nodeKey("COMP/BAL"), nodeKey("BALANCE/COMPENSATION"));
 }
 
 TEST(NodeNames, KeepApartWhatIsNeverTheSame) {
     EXPECT_NE(nodeKey("VSS"), nodeKey("VM"));
     EXPECT_NE(nodeKey("GND"), nodeKey("VM"));
     EXPECT_NE(nodeKey("DO"), nodeKey("CO"));
+    EXPECT_NE(nodeKey("IN+"), nodeKey("IN-"));
+    EXPECT_NE(nodeKey("V-"), nodeKey("VCC-")) << "of a protection circuit it is the pack's";
     EXPECT_NE(nodeKey("NC"), nodeKey("DNC"));
     EXPECT_NE(nodeKey("VIN"), nodeKey("VINI"));
     EXPECT_NE(nodeKey("TEST"), nodeKey("CDLY"));

@@ -41,9 +41,14 @@ TEST(PinFindings, ATerminalInALetterIsTheTerminalInAWord) {
     EXPECT_FALSE(compared({{"1", "A", ""}, {"2", "B", ""}, {"3", "Y", ""}}, {{"1", "Anode", ""}, {"2", "Base", ""}, {"3", "Y", ""}}).empty());
 }
 
-TEST(PinFindings, APinWithoutANumberMeetsItself) {
-    EXPECT_TRUE(compared({{"", "Thermal pad", "tied to VSS"}}, {{"", "Thermal pad", "tied to VSS"}}).empty());
+TEST(PinFindings, TheNegativeSupplyOfAnAmplifierIsVMinus) {
+    std::vector<std::vector<std::string>> const words{{"2", "-INPUT", ""}, {"3", "+INPUT", ""}, {"4", "V-", ""}, {"6", "OUTPUT", ""}, {"7", "V+", ""}};
+    EXPECT_TRUE(compared(words, {{"2", "IN-", ""}, {"3", "IN+", ""}, {"4", "VCC-", ""}, {"6", "OUT", ""}, {"7", "VCC+", ""}}).empty());
+    EXPECT_EQ(compared(words, {{"2", "IN+", ""}, {"3", "IN-", ""}, {"4", "VCC-", ""}, {"6", "OUT", ""}, {"7", "VCC+", ""}}).size(), 2U);
+    EXPECT_EQ(compared({{"1", "V-", ""}}, {{"1", "VCC-", ""}}).size(), 1U) << "of what, nothing says";
 }
+
+TEST(PinFindings, APinWithoutANumberMeetsItself) { EXPECT_TRUE(compared({{"", "Thermal pad", "tied to VSS"}}, {{"", "Thermal pad", "tied to VSS"}}).empty()); }
 
 TEST(PinFindings, ANameThatWasNotReadIsNoDifference) {
     // the coverage account lists it

@@ -39,7 +39,8 @@ model::Parameter parameterOf(Row const& row, std::string id) {
     made.name = row.name;
     made.symbol = row.symbol;
     made.canonical = row.canonical;
-    made.interval = model::Interval{.lo = text(row.lo), .typ = std::nullopt, .hi = text(row.hi), .loOpen = false, .hiOpen = false, .unit = row.unit, .relativeTo = {}, .factor = {}};
+    made.interval =
+        model::Interval{.lo = text(row.lo), .typ = std::nullopt, .hi = text(row.hi), .loOpen = false, .hiOpen = false, .unit = row.unit, .relativeTo = {}, .factor = {}};
     return made;
 }
 
@@ -107,9 +108,7 @@ Finding wording(WordingClass wordingClass, Relation relation, char const* refere
     return finding;
 }
 
-Comparison assessed(Pair const& pair) {
-    return assess(pair.compared, pair.reference, pair.candidate, builtIn());
-}
+Comparison assessed(Pair const& pair) { return assess(pair.compared, pair.reference, pair.candidate, builtIn()); }
 
 TEST(Assess, EqualSheetsHaveNoDifference) {
     auto const result = assessed(samePair());
@@ -118,6 +117,16 @@ TEST(Assess, EqualSheetsHaveNoDifference) {
     EXPECT_EQ(result.verdict.sentence, "No difference found in the compared parameters (5 of 5 compared).");
     EXPECT_EQ(result.statements.size(), 9U);
     for (auto const& pair : result.pairs) EXPECT_EQ(pair.judgement, model::Judgement::Complies);
+}
+
+TEST(Assess, TheVerdictNamesAValueBeforeASentence) {
+    auto pair = samePair();
+    change(pair, 0, Relation::ReachesHigher, "4.255", "4.340");
+    pair.compared.findings.insert(pair.compared.findings.begin(),
+                                  wording(WordingClass::Num, Relation::MeaningChanged, "Overcharge detection follows after 1 s.", "Overcharge detection follows after 2 s."));
+    auto const result = assessed(pair);
+    EXPECT_EQ(result.verdict.reasons.size(), 2U);
+    EXPECT_EQ(result.verdict.sentence.find("Bench test before use: Overcharge detection voltage reaches higher by 35 mV"), 0U) << result.verdict.sentence;
 }
 
 TEST(Assess, AHigherOverchargeDetectionIsAHazard) {
@@ -228,7 +237,8 @@ TEST(Assess, WordingCountsByWhatItIsAbout) {
         Severity severity;
     };
     Case const cases[] = {
-        {WordingClass::Neg, Relation::MeaningChanged, "The load short-circuit detection is not disabled in the overcharge state.", "The load short-circuit detection is disabled in the overcharge state.", Severity::Hazard},
+        {WordingClass::Neg, Relation::MeaningChanged, "The load short-circuit detection is not disabled in the overcharge state.",
+         "The load short-circuit detection is disabled in the overcharge state.", Severity::Hazard},
         {WordingClass::Perm, Relation::MeaningChanged, "Charging of a 0 V cell is prohibited.", "Charging of a 0 V cell is permitted.", Severity::Hazard},
         {WordingClass::Pin, Relation::MeaningChanged, "The NC pin may be left open.", "The NC pin must be left open.", Severity::Function},
         {WordingClass::Num, Relation::MeaningChanged, "The reel holds 3000 pieces.", "The reel holds 2500 pieces.", Severity::Function},
@@ -370,12 +380,13 @@ TEST(Assess, AParameterThatNoVocabularyKnowsCountsByItsWords) {
 // Every text that we write is searched for words that vouch for a part.
 TEST(Assess, NoTextVouchesForAPart) {
     auto pair = samePair();
-    Relation const relations[] = {Relation::Inside, Relation::Wider, Relation::ReachesHigher, Relation::ReachesLower, Relation::ClearAbove, Relation::ClearBelow,
-                                  Relation::OneSided, Relation::TypEqual, Relation::TypDiffers, Relation::ConditionsDiffer, Relation::NotComparable,
-                                  Relation::OnlyReference, Relation::OnlyCandidate, Relation::UnitConflict, Relation::ConflictInDocument, Relation::Unread,
-                                  Relation::Reworded, Relation::MeaningChanged, Relation::ModeDiffers, Relation::ModeUnstated, Relation::Moved};
-    FindingKind const kinds[] = {FindingKind::Parameter, FindingKind::Table, FindingKind::Wording, FindingKind::Pin, FindingKind::Package, FindingKind::Ordering,
-                                 FindingKind::Feature, FindingKind::Figure, FindingKind::Section, FindingKind::Document, FindingKind::Coverage};
+    Relation const relations[] = {Relation::Inside,        Relation::Wider,         Relation::ReachesHigher,  Relation::ReachesLower, Relation::ClearAbove,
+                                  Relation::ClearBelow,    Relation::OneSided,      Relation::TypEqual,       Relation::TypDiffers,   Relation::ConditionsDiffer,
+                                  Relation::NotComparable, Relation::OnlyReference, Relation::OnlyCandidate,  Relation::UnitConflict, Relation::ConflictInDocument,
+                                  Relation::Unread,        Relation::Reworded,      Relation::MeaningChanged, Relation::ModeDiffers,  Relation::ModeUnstated,
+                                  Relation::Moved};
+    FindingKind const kinds[] = {FindingKind::Parameter, FindingKind::Table,  FindingKind::Wording, FindingKind::Pin,      FindingKind::Package, FindingKind::Ordering,
+                                 FindingKind::Feature,   FindingKind::Figure, FindingKind::Section, FindingKind::Document, FindingKind::Coverage};
     for (auto const kind : kinds) {
         for (auto const relation : relations) {
             for (int wordingClass = 0; wordingClass <= static_cast<int>(WordingClass::Style); ++wordingClass) {
@@ -383,7 +394,8 @@ TEST(Assess, NoTextVouchesForAPart) {
                 finding.kind = kind;
                 finding.pair = kind == FindingKind::Parameter ? wordingClass % 5 : -1;
                 finding.canonical = kind == FindingKind::Parameter ? pair.compared.pairs[static_cast<std::size_t>(finding.pair)].canonical
-                                    : kind == FindingKind::Feature ? "zero-volt-charging" : "";
+                                    : kind == FindingKind::Feature ? "zero-volt-charging"
+                                                                   : "";
                 if (relation == Relation::OnlyReference) finding.candidate.reset();
                 if (relation == Relation::OnlyCandidate) finding.reference.reset();
                 pair.compared.findings.push_back(finding);
