@@ -26,6 +26,7 @@ constexpr float kSameBaseline = 0.45F;
 constexpr float kTitleGap = 0.25F;       // titles this far apart may stand in two columns
 constexpr float kStartTogether = 0.35F;  // runs that start this near stand in one column
 constexpr float kLonelyRun = 0.45F;      // share of the width: a longer run alone on its line may be a heading
+constexpr float kSlots = 4;              // a point, of the places that are looked at in an open area; one inside a ruled column
 constexpr float kCrossingShare = 0.06F;  // of the lines may cross a gutter
 
 struct Run {
@@ -172,10 +173,12 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
     }
 
     Points const width = x1 - x0;
-    auto const cells = static_cast<std::size_t>(std::ceil(width)) + 1;
+    float const slots = gutters == Gutters::OpenArea ? kSlots : 1.0F;
+    auto const cells = static_cast<std::size_t>(std::ceil(width * slots)) + 1;
     std::vector<int> cover(cells + 1, 0);
     int voting = 0;
-    auto slot = [&](Points x) { return static_cast<std::size_t>(std::clamp(x - x0, 0.0F, width)); };
+    auto slot = [&](Points x) { return static_cast<std::size_t>(std::clamp(x - x0, 0.0F, width) * slots); };
+    auto placeOf = [&](std::size_t at) { return x0 + static_cast<Points>(at) / slots; };
     for (std::size_t i = 0; i < lines.size(); ++i) {
         if (runsOf[i].size() == 1 && runs[runsOf[i][0]].piece.box.width() > kLonelyRun * width) continue;
         ++voting;
@@ -196,8 +199,8 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
         std::size_t end = begin;
         // The narrowest part of a gutter decides where it is cut: prefer the stretch that no line crosses.
         while (end < cells && cover[end] <= mayCross) ++end;
-        Points const left = x0 + static_cast<Points>(begin);
-        Points const right = x0 + static_cast<Points>(end);
+        Points const left = placeOf(begin);
+        Points const right = placeOf(end);
         if (begin > 0 && end < cells && right - left >= kNarrowestGutter * fontHeight) {
             std::size_t bestBegin = begin;
             std::size_t bestEnd = begin;
@@ -214,8 +217,8 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
                 }
                 i = j;
             }
-            if (static_cast<Points>(bestEnd - bestBegin) >= kNarrowestGutter * fontHeight) {
-                found.push_back({x0 + static_cast<Points>(bestBegin), x0 + static_cast<Points>(bestEnd)});
+            if (placeOf(bestEnd) - placeOf(bestBegin) >= kNarrowestGutter * fontHeight) {
+                found.push_back({placeOf(bestBegin), placeOf(bestEnd)});
             } else {
                 found.push_back({left, right});
             }
@@ -261,10 +264,10 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
             std::size_t best = slot(from);
             Points const middle = (from + to) / 2;
             for (std::size_t s = slot(from); s <= slot(to); ++s) {
-                auto const distance = [&](std::size_t at) { return std::abs(x0 + static_cast<Points>(at) - middle); };
+                auto const distance = [&](std::size_t at) { return std::abs(placeOf(at) - middle); };
                 if (cover[s] < cover[best] || (cover[s] == cover[best] && distance(s) < distance(best))) best = s;
             }
-            more.push_back(x0 + static_cast<Points>(best));
+            more.push_back(placeOf(best));
         };
         Run const* lastUnit = nullptr;
         Run const* lastLimit = nullptr;

@@ -323,19 +323,32 @@ private:
             for (auto const& s : m_rows[i].segments) coverBy(s.piece.box);
             for (Rect const& box : m_rows[i].leaderBoxes) coverBy(box);
         }
-        std::size_t bestBegin = 0;
-        std::size_t bestEnd = 0;
+        // the widest strip may lie between the names and the values of one side
+        std::vector<std::pair<std::size_t, Points>> strips;  // width, middle
         for (std::size_t x = 0; x < slots;) {
             std::size_t end = x;
             while (end < slots && cover[end] * 12 <= static_cast<int>(both.size())) ++end;
-            if (end - x > bestEnd - bestBegin) {
-                bestBegin = x;
-                bestEnd = end;
-            }
+            if (static_cast<Points>(end - x) >= 0.7F * m_font) strips.emplace_back(end - x, from + static_cast<Points>(x + end) / 2);
             x = end + 1;
         }
-        if (static_cast<Points>(bestEnd - bestBegin) < 0.7F * m_font) return;
-        Points const middle = from + static_cast<Points>(bestBegin + bestEnd) / 2;
+        std::stable_sort(strips.begin(), strips.end(), [](auto const& a, auto const& b) { return a.first > b.first; });
+        auto const strip = std::find_if(strips.begin(), strips.end(), [&](auto const& s) { return namedOnBothSides(both, s.second, least); });
+        if (strip == strips.end()) return;
+        Points const middle = strip->second;
+        bool const mistaken = columnsLieOnBothSides(both, middle);
+        for (std::size_t i = 0; i < m_rows.size(); ++i) {
+            if (whole[i] != 0) continue;
+            bool const own = mistaken && i >= both.front() && i <= both.back();
+            for (auto& s : m_rows[i].segments) {
+                if ((own || s.column == 0) && (s.piece.box.x1 <= middle + m_font || s.piece.box.x0 >= middle - m_font)) {
+                    s.column = s.piece.box.centre().x < middle ? kLeftSide : kRightSide;
+                }
+            }
+        }
+    }
+
+    // At least half of the rows begin with words of their own on either side of the strip.
+    [[nodiscard]] bool namedOnBothSides(std::vector<std::size_t> const& both, Points middle, std::size_t least) const {
         std::size_t named[2] = {0, 0};
         std::size_t rows = 0;
         for (auto const i : both) {
@@ -347,17 +360,7 @@ private:
             }
             rows += seen[0] && seen[1] ? 1 : 0;
         }
-        if (rows < least || named[0] * 2 < rows || named[1] * 2 < rows) return;
-        bool const mistaken = columnsLieOnBothSides(both, middle);
-        for (std::size_t i = 0; i < m_rows.size(); ++i) {
-            if (whole[i] != 0) continue;
-            bool const own = mistaken && i >= both.front() && i <= both.back();
-            for (auto& s : m_rows[i].segments) {
-                if ((own || s.column == 0) && (s.piece.box.x1 <= middle + m_font || s.piece.box.x0 >= middle - m_font)) {
-                    s.column = s.piece.box.centre().x < middle ? kLeftSide : kRightSide;
-                }
-            }
-        }
+        return rows >= least && named[0] * 2 >= rows && named[1] * 2 >= rows;
     }
 
     // One text column with words on both sides of the strip is none.

@@ -696,5 +696,28 @@ TEST(FindTables, ATitleOverLevelsSpansThem) {
     EXPECT_EQ(textAt(tables[0], 1, 3), "10 V");
 }
 
+TEST(FindTables, TheWidestStripMayLieInsideOneSide) {
+    PageBuilder page;  // short names left: more white between them and their values than between the two lists
+    for (int i = 0; i < 6; ++i) {
+        auto const y = 100 + 12 * static_cast<float>(i);
+        page.text(44, y, "Left one").text(286, y, std::to_string(10 + i) + " V").text(314, y, "Right quantity there").text(480, y, std::to_string(70 + i) + " A");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 2U);
+    EXPECT_EQ(textAt(tables[0], 2, 1), "12 V");
+    EXPECT_EQ(textAt(tables[1], 2, 0), "Right quantity there");
+}
+
+TEST(FindTables, ANarrowGutterBetweenNamesAndValuesIsSeen) {
+    PageBuilder page;  // the longest name ends 3.7 points in front of the widest value
+    page.text(44.6F, 100, "Junction").text(183, 100, "150 C");
+    page.text(44.6F, 112, "Storage temperature of it").text(143.5F, 112, "-65 C to +150 C");
+    page.text(44.6F, 124, "Lead").text(183, 124, "260 C").text(44.6F, 136, "Supply").text(191, 136, "18 V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 2);
+    EXPECT_EQ(textAt(tables[0], 1, 0), "Storage temperature of it");
+}
+
 }  // namespace
 }  // namespace standin::tables
