@@ -131,13 +131,16 @@ private:
     void comparePair(ParameterPair const& pair) {
         Parameter const& r = m_sheets.reference.parameters[static_cast<std::size_t>(pair.reference)];
         Parameter const& c = m_sheets.candidate.parameters[static_cast<std::size_t>(pair.candidate)];
-        Relation const values = relateValues(r, c, precisionFor(m_sheets, r));
+        auto const oneColumn = m_sheets.oneText() ? std::nullopt : inOneColumn(r, c, lessIsWorse(r));
+        Parameter const& left = oneColumn ? oneColumn->reference : r;
+        Parameter const& right = oneColumn ? oneColumn->candidate : c;
+        Relation const values = relateValues(left, right, precisionFor(m_sheets, r));
         ConditionRelation const conditions = relateConditions({r.condition, r.tableCondition}, {c.condition, c.tableCondition}, m_conditions);
-        bool const equal = isEqual(values, r, c);
+        bool const equal = isEqual(values, left, right);
         Relation const relation = decided(values, equal, conditions);
         int const pairIndex = static_cast<int>(m_result.pairs.size());
         m_result.pairs.push_back({r.canonical.empty() ? c.canonical : r.canonical, r.id, c.id, relation, model::Judgement::Open, pair.confidence});
-        if (isEqual(relation, r, c)) {
+        if (isEqual(relation, left, right)) {
             compareNames(pair, r, c);
             return;
         }
@@ -154,6 +157,11 @@ private:
         if (relation == Relation::ConditionsDiffer && equal) groupByCondition(draft, r, c);
         if (sameButForUnit(r, c)) groupByUnit(draft, r, c);
         m_result.drafts.push_back(std::move(draft));
+    }
+
+    [[nodiscard]] bool lessIsWorse(Parameter const& p) const {
+        auto const* entry = p.canonical.empty() ? nullptr : m_sheets.vocabulary.find(p.canonical);
+        return entry != nullptr && entry->role == vocabulary::Role::Floor;
     }
 
     // Equal values whose condition, or a part of it, is printed once for several rows.

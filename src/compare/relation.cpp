@@ -13,6 +13,7 @@
 
 #include "compare/node_names.h"
 #include "compare/text_keys.h"
+#include "compare/wording_tokens.h"
 #include "quantity/decimal.h"
 #include "quantity/numbers.h"
 
@@ -31,13 +32,9 @@ struct Bounds {
     [[nodiscard]] bool limited() const { return lo.has_value() || hi.has_value(); }
 };
 
-std::optional<Decimal> decimal(std::optional<std::string> const& text) {
-    return text ? Decimal::parse(*text) : std::nullopt;
-}
+std::optional<Decimal> decimal(std::optional<std::string> const& text) { return text ? Decimal::parse(*text) : std::nullopt; }
 
-Bounds boundsOf(Interval const& interval) {
-    return {decimal(interval.lo), decimal(interval.typ), decimal(interval.hi), interval.loOpen, interval.hiOpen};
-}
+Bounds boundsOf(Interval const& interval) { return {decimal(interval.lo), decimal(interval.typ), decimal(interval.hi), interval.loOpen, interval.hiOpen}; }
 
 // Candidate against reference: negative below, positive above.
 int order(Decimal reference, bool referenceOpen, Decimal candidate, bool candidateOpen, int openMeans, Precision precision) {
@@ -136,9 +133,28 @@ bool sameNumber(std::optional<model::Value> const& r, std::optional<model::Value
     return a && b && (*a == *b || quantity::equalAsPrinted(*a, *b));
 }
 
+bool hasOnlyMaximum(model::Parameter const& p) { return p.max && !p.min && p.interval && p.interval->hi && !p.interval->lo; }
+bool hasOnlyMinimum(model::Parameter const& p) { return p.min && !p.max && p.interval && p.interval->lo && !p.interval->hi; }
+
+model::Parameter underMinimum(model::Parameter p) {
+    std::swap(p.min, p.max);
+    std::swap(p.interval->lo, p.interval->hi);
+    std::swap(p.interval->loOpen, p.interval->hiOpen);
+    return p;
+}
+
 bool hasLimits(model::Parameter const& parameter) { return parameter.interval && (parameter.interval->lo || parameter.interval->hi); }
 
 }  // namespace
+
+std::optional<OneColumn> inOneColumn(model::Parameter const& reference, model::Parameter const& candidate, bool floor) {
+    bool const maximumFirst = hasOnlyMaximum(reference) && hasOnlyMinimum(candidate);
+    bool const maximumSecond = hasOnlyMinimum(reference) && hasOnlyMaximum(candidate);
+    if (!maximumFirst && !maximumSecond) return std::nullopt;
+    ReadSentence const name = readSentence(maximumFirst ? reference.name : candidate.name, {}, {});
+    if (!name.has(Meaning::Minimum) && !(floor && name.has(Meaning::Maximum))) return std::nullopt;
+    return maximumFirst ? OneColumn{underMinimum(reference), candidate} : OneColumn{reference, underMinimum(candidate)};
+}
 
 bool isEqual(Relation relation, model::Parameter const& reference, model::Parameter const& candidate) {
     if (relation == Relation::TypEqual) return !hasLimits(reference) && !hasLimits(candidate);
@@ -167,8 +183,7 @@ Relation relateIntervals(Interval const& reference, Interval const& candidate, B
 }
 
 Relation relateValues(model::Parameter const& reference, model::Parameter const& candidate, BoundPrecision precision) {
-    bool const sameTexts = sameText(reference.min, candidate.min) && sameText(reference.typ, candidate.typ) &&
-                           sameText(reference.max, candidate.max);
+    bool const sameTexts = sameText(reference.min, candidate.min) && sameText(reference.typ, candidate.typ) && sameText(reference.max, candidate.max);
     bool const sameUnit = reference.unit == candidate.unit || spaceless(reference.unit) == spaceless(candidate.unit);
     if (sameTexts && sameUnit) {
         bool const onlyTypical = reference.typ && !reference.min && !reference.max;

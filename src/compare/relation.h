@@ -6,6 +6,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 
 #include "model/comparison.h"
 #include "model/datasheet.h"
@@ -34,6 +35,14 @@ struct BoundPrecision {
 // they have none ("Unlimited") or where the intervals do not tell printed values
 // apart. Different texts are never Same unless their values are equal.
 [[nodiscard]] model::Relation relateValues(model::Parameter const& reference, model::Parameter const& candidate, BoundPrecision precision = {});
+
+// One maker prints the limit of what the part needs under Max ("Minimum set-up time"), the
+// other under Min; so the guaranteed clock frequency ("Maximum frequency"; `floor`: the vocabulary
+// says that less is worse). Then both as if printed under Min; none where this is not so.
+struct OneColumn {
+    model::Parameter reference, candidate;
+};
+[[nodiscard]] std::optional<OneColumn> inOneColumn(model::Parameter const& reference, model::Parameter const& candidate, bool floor);
 
 // No difference was found: Same, or TypEqual where neither sheet gives limits. Equal
 // typical values with limits in one sheet only leave the other sheet's limits open.

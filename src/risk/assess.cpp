@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "compare/coverage_account.h"
+#include "compare/relation.h"
 #include "model/in_halves.h"
 #include "risk/cell_findings.h"
 #include "risk/claimed_changes.h"
@@ -87,9 +88,7 @@ private:
         return {m_sheets.referenceParameter(reference), m_sheets.candidateParameter(candidate)};
     }
 
-    ParameterEntry const* entryOf(std::string const& canonical) const {
-        return canonical.empty() ? nullptr : m_sheets.vocabulary().find(canonical, m_sheets.family());
-    }
+    ParameterEntry const* entryOf(std::string const& canonical) const { return canonical.empty() ? nullptr : m_sheets.vocabulary().find(canonical, m_sheets.family()); }
 
     Terms termsFor(ParameterEntry const* entry, model::Parameter const* r, model::Parameter const* c, std::string const& printed, std::string& caution) const {
         model::Parameter const* any = r != nullptr ? r : c;
@@ -117,8 +116,13 @@ private:
         if (finding.kind == FindingKind::Coverage) finding.severity = std::max(finding.severity, Severity::Note);
     }
 
-    static std::string printedOf(model::Parameter const* parameter) {
-        return parameter == nullptr ? std::string() : parameter->name + " " + parameter->condition;
+    static std::string printedOf(model::Parameter const* parameter) { return parameter == nullptr ? std::string() : parameter->name + " " + parameter->condition; }
+
+    // By what comparison took for one column (compare/relation.h).
+    static ParameterJudgement judgeInOneColumn(Facts const& facts, model::Parameter const* r, model::Parameter const* c, Terms const& terms) {
+        if (r == nullptr || c == nullptr || facts.relation == Relation::OneSided) return judgeParameter(facts, r, c, terms);
+        auto const one = compare::inOneColumn(*r, *c, terms.role == vocabulary::Role::Floor);
+        return one ? judgeParameter(facts, &one->reference, &one->candidate, terms) : judgeParameter(facts, r, c, terms);
     }
 
     void judgePairs() {
@@ -128,7 +132,7 @@ private:
             std::string caution;
             auto const* entry = entryOf(pair.canonical);
             Terms const terms = termsFor(entry, r, c, entry != nullptr && entry->hazardWhen.empty() ? std::string() : printedOf(r != nullptr ? r : c), caution);
-            auto const judged = judgeParameter({.relation = pair.relation, .conditions = model::ConditionRelation::Same}, r, c, terms);
+            auto const judged = judgeInOneColumn({.relation = pair.relation, .conditions = model::ConditionRelation::Same}, r, c, terms);
             pair.judgement = judged.judgement;
             if (pair.relation == Relation::Same || pair.relation == Relation::ModeSame) pair.judgement = Judgement::Complies;
             if (pair.relation == Relation::TypEqual) pair.judgement = judged.level.open ? Judgement::Open : Judgement::Complies;
@@ -154,7 +158,7 @@ private:
         std::string caution;
         Terms terms = termsFor(entry, r, c, printedOf(r) + " " + printedOf(c), caution);
         if (entry != nullptr && entry->id == "overcharge-release-voltage" && releaseReachesDetection(c)) terms.severity = Severity::Hazard;
-        auto const judged = judgeParameter({.relation = finding.relation, .conditions = finding.conditions}, r, c, terms);
+        auto const judged = judgeInOneColumn({.relation = finding.relation, .conditions = finding.conditions}, r, c, terms);
         finding.judgement = judged.judgement;
         finding.hazardSide = entry == nullptr && terms.severity >= Severity::Function && terms.role == vocabulary::Role::Window ? HazardSide::Unknown : judged.hazardSide;
         // What is reported as a difference is at least level 1, whatever decided.
@@ -179,8 +183,12 @@ private:
         std::string check;
         if (auto const* known = m_sheets.vocabulary().caution(finding.caution)) check = known->check;
         std::string const name = nameOf(entry, r != nullptr ? r : c);
-        std::string const unit = entry != nullptr && !entry->unit.empty() ? entry->unit : r != nullptr && r->interval ? r->interval->unit : c != nullptr && c->interval ? c->interval->unit : std::string();
-        finding.title = texts::capitalised(texts::parameterTitle(name, finding, judged, terms.role, r != nullptr && r->interval && !r->interval->unit.empty() ? r->interval->unit : unit));
+        std::string const unit = entry != nullptr && !entry->unit.empty() ? entry->unit
+                                 : r != nullptr && r->interval            ? r->interval->unit
+                                 : c != nullptr && c->interval            ? c->interval->unit
+                                                                          : std::string();
+        finding.title =
+            texts::capitalised(texts::parameterTitle(name, finding, judged, terms.role, r != nullptr && r->interval && !r->interval->unit.empty() ? r->interval->unit : unit));
         finding.explanation = texts::parameterExplanation(finding, judged, effectOf(entry, judged, terms), check);
     }
 
@@ -188,8 +196,8 @@ private:
         if (entry == nullptr || judged.outcome == Outcome::Better || judged.outcome == Outcome::HarsherComplies) return {};
         bool const range = terms.role == vocabulary::Role::Withstand || terms.role == vocabulary::Role::OperatingRange;
         if (range) return entry->lower.empty() ? entry->higher : entry->lower;
-        if (judged.outcome == Outcome::HazardBoundOpen || judged.outcome == Outcome::OnlyReference || judged.outcome == Outcome::NotComparable || judged.outcome == Outcome::SignLost ||
-            judged.outcome == Outcome::ConditionsOpen) {
+        if (judged.outcome == Outcome::HazardBoundOpen || judged.outcome == Outcome::OnlyReference || judged.outcome == Outcome::NotComparable ||
+            judged.outcome == Outcome::SignLost || judged.outcome == Outcome::ConditionsOpen) {
             return terms.bound == vocabulary::Bound::Min ? entry->lower : entry->higher;
         }
         if (!judged.distance) return {};
@@ -266,8 +274,8 @@ private:
 
 }  // namespace
 
-model::Comparison assess(model::Comparison compared, model::Datasheet const& reference, model::Datasheet const& candidate,
-                         vocabulary::Vocabulary const& vocabulary, AssessOptions const& options) {
+model::Comparison assess(model::Comparison compared, model::Datasheet const& reference, model::Datasheet const& candidate, vocabulary::Vocabulary const& vocabulary,
+                         AssessOptions const& options) {
     SheetView const sheets(reference, candidate, vocabulary);
     return Assessing(std::move(compared), sheets, options).run();
 }

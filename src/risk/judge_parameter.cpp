@@ -27,9 +27,7 @@ struct Bounds {
     [[nodiscard]] bool empty() const { return !limited() && !typ; }
 };
 
-std::optional<Decimal> decimalOf(std::optional<std::string> const& text) {
-    return text ? Decimal::parse(*text) : std::nullopt;
-}
+std::optional<Decimal> decimalOf(std::optional<std::string> const& text) { return text ? Decimal::parse(*text) : std::nullopt; }
 
 Bounds boundsOf(model::Parameter const* parameter) {
     Bounds bounds;
@@ -70,9 +68,7 @@ Bounds magnitudes(Bounds const& bounds) {
 }
 
 // A rating printed as one negative number ("-30" for a P-channel part) is a magnitude.
-bool loneNegativeMaximum(Bounds const& bounds) {
-    return !bounds.lo && bounds.hi && bounds.hi->sign() < 0;
-}
+bool loneNegativeMaximum(Bounds const& bounds) { return !bounds.lo && bounds.hi && bounds.hi->sign() < 0; }
 
 std::string asciiOf(std::string_view unit) {
     std::string kept;
@@ -96,12 +92,17 @@ bool lacksOnlyASign(model::Parameter const* reference, model::Parameter const* c
 class Judging {
 public:
     Judging(Facts const& facts, model::Parameter const* reference, model::Parameter const* candidate, Terms const& terms)
-        : m_facts(facts), m_terms(terms), m_r(boundsOf(reference)), m_c(boundsOf(candidate)), m_signLost(facts.relation == Relation::UnitConflict && lacksOnlyASign(reference, candidate)) {
+        : m_facts(facts),
+          m_terms(terms),
+          m_r(boundsOf(reference)),
+          m_c(boundsOf(candidate)),
+          m_signLost(facts.relation == Relation::UnitConflict && lacksOnlyASign(reference, candidate)) {
         bool const relative = (reference != nullptr && reference->interval && !reference->interval->relativeTo.empty()) ||
                               (candidate != nullptr && candidate->interval && !candidate->interval->relativeTo.empty());
         if (!relative) {
             turn();
         }
+        putOnDecidingSide();
     }
 
     ParameterJudgement run() {
@@ -138,9 +139,19 @@ private:
         }
     }
 
-    [[nodiscard]] bool hazardUp() const {
-        return m_terms.bound == Bound::Max || m_terms.bound == Bound::Both || m_terms.bound == Bound::Magnitude;
+    // The one limit of what the part needs is printed under Min ("set-up time min 20 ns"),
+    // that of what it tolerates under Max ("VIL max 0.8 V"): it decides all the same.
+    void putOnDecidingSide() {
+        bool const needs = m_terms.role == Role::Cap && m_r.lo && m_c.lo && !m_r.hi && !m_c.hi;
+        bool const tolerates = m_terms.role == Role::Floor && m_r.hi && m_c.hi && !m_r.lo && !m_c.lo;
+        if (!needs && !tolerates) return;
+        for (Bounds* bounds : {&m_r, &m_c}) {
+            std::swap(bounds->lo, bounds->hi);
+            std::swap(bounds->loOpen, bounds->hiOpen);
+        }
     }
+
+    [[nodiscard]] bool hazardUp() const { return m_terms.bound == Bound::Max || m_terms.bound == Bound::Both || m_terms.bound == Bound::Magnitude; }
     [[nodiscard]] bool hazardDown() const { return m_terms.bound == Bound::Min || m_terms.bound == Bound::Both; }
 
     [[nodiscard]] HazardSide hazardSide() const {
@@ -203,8 +214,7 @@ private:
             setDistance(Bounding::Typical, m_r.typ, m_c.typ);
             bool const above = m_r.hi && *m_c.typ > *m_r.hi;
             bool const below = m_r.lo && *m_c.typ < *m_r.lo;
-            return (above && hazardUp()) || (below && hazardDown()) || (rangeRole() && (above || below) && !enclosesTypical()) ? Outcome::TypicalOnlyBeyond
-                                                                                                                               : Outcome::TypicalOnly;
+            return (above && hazardUp()) || (below && hazardDown()) || (rangeRole() && (above || below) && !enclosesTypical()) ? Outcome::TypicalOnlyBeyond : Outcome::TypicalOnly;
         }
         if (!m_c.limited()) {
             m_typicalOnly = true;
@@ -249,12 +259,8 @@ private:
     [[nodiscard]] Outcome notEnclosing() const { return m_terms.chargerPin ? Outcome::NotEnclosingCharger : Outcome::NotEnclosing; }
 
     // Does the candidate pass the reference's bound? Unknown bounds do not.
-    [[nodiscard]] bool passesHigh() const {
-        return m_r.hi && m_c.hi && (*m_c.hi > *m_r.hi || (*m_c.hi == *m_r.hi && m_r.hiOpen && !m_c.hiOpen));
-    }
-    [[nodiscard]] bool passesLow() const {
-        return m_r.lo && m_c.lo && (*m_c.lo < *m_r.lo || (*m_c.lo == *m_r.lo && m_r.loOpen && !m_c.loOpen));
-    }
+    [[nodiscard]] bool passesHigh() const { return m_r.hi && m_c.hi && (*m_c.hi > *m_r.hi || (*m_c.hi == *m_r.hi && m_r.hiOpen && !m_c.hiOpen)); }
+    [[nodiscard]] bool passesLow() const { return m_r.lo && m_c.lo && (*m_c.lo < *m_r.lo || (*m_c.lo == *m_r.lo && m_r.loOpen && !m_c.loOpen)); }
     [[nodiscard]] bool equalHigh() const { return m_r.hi && m_c.hi && *m_r.hi == *m_c.hi && m_r.hiOpen == m_c.hiOpen; }
     [[nodiscard]] bool equalLow() const { return m_r.lo && m_c.lo && *m_r.lo == *m_c.lo && m_r.loOpen == m_c.loOpen; }
     [[nodiscard]] bool sameTypical() const { return m_r.typ && m_c.typ ? *m_r.typ == *m_c.typ : m_r.typ.has_value() == m_c.typ.has_value(); }

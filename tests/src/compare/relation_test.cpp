@@ -123,6 +123,30 @@ bool mirrors(Relation forward, Relation backward) {
     }
 }
 
+TEST(Relation, ANeededLeastValueStandsUnderMinOrMax) {
+    auto const row = [](std::string const& name, std::string const& min, std::string const& max) {
+        model::Parameter p;
+        p.name = name;
+        p.unit = "ns";
+        p.interval = Interval{};
+        p.interval->unit = "s";
+        if (!min.empty()) p.min = model::Value{.text = min, .printed = min, .value = min, .box = {}};
+        if (!max.empty()) p.max = model::Value{.text = max, .printed = max, .value = max, .box = {}};
+        if (!min.empty()) p.interval->lo = min;
+        if (!max.empty()) p.interval->hi = max;
+        return p;
+    };
+    auto const relation = [&](model::Parameter const& r, model::Parameter const& c, bool floor) {
+        auto const one = inOneColumn(r, c, floor);
+        return one ? relateValues(one->reference, one->candidate) : relateValues(r, c);
+    };
+    EXPECT_EQ(relation(row("Minimum set-up time", "", "20"), row("set-up time", "20", ""), false), Relation::Same);
+    EXPECT_EQ(relation(row("set-up time", "20", ""), row("Minimum set-up time", "", "25"), false), Relation::Inside);
+    EXPECT_EQ(relation(row("Maximum frequency", "", "20"), row("frequency", "18", ""), true), Relation::ReachesLower);
+    EXPECT_EQ(relation(row("Maximum current", "", "20"), row("current", "20", ""), false), Relation::OneSided);
+    EXPECT_EQ(relation(row("set-up time", "", "20"), row("set-up time", "20", ""), false), Relation::OneSided);
+}
+
 TEST(Relation, IsMirroredByExchange) {
     std::mt19937 random(7);
     auto draw = [&](int most) { return static_cast<int>(random() % static_cast<unsigned>(most)); };

@@ -51,6 +51,9 @@ TEST(JudgeParameter, ByRoleAndHazardBound) {
     Terms pChannel = rating;
     pChannel.polar = true;
     Case const cases[] = {
+        {"needed, printed under Min", drain, Relation::Inside, parameter("20", "", ""), parameter("25", "", ""), Outcome::HazardOverlap, Judgement::Worse, 1, false},
+        {"tolerated, printed under Max", current, Relation::ReachesLower, parameter("", "", "0.8"), parameter("", "", "0.7"), Outcome::HazardOverlap, Judgement::Worse, 2, false},
+        {"tolerated, a typical value more", current, Relation::TypDiffers, parameter("", "", "0.8"), parameter("", "1.2", "0.8"), Outcome::Better, Judgement::Better, 1, false},
         {"same", overcharge, Relation::Same, parameter("4.25", "4.28", "4.31"), parameter("4.25", "4.28", "4.31"), Outcome::Equal, Judgement::Complies, 0, false},
         {"inside", overcharge, Relation::Inside, parameter("4.25", "4.28", "4.31"), parameter("4.26", "4.28", "4.30"), Outcome::Better, Judgement::Complies, 1, false},
         {"higher on the hazard side", overcharge, Relation::ReachesHigher, parameter("4.25", "4.28", "4.31"), parameter("4.26", "4.30", "4.34"), Outcome::HazardOverlap, Judgement::HazardSide, 3, false},
