@@ -90,6 +90,22 @@ std::size_t relationAt(std::string_view text) {
     return relation;
 }
 
+// The first relation that no bracket before the end closes over; else the first one at all.
+std::size_t relationBehind(std::string const& text) {
+    std::size_t relation = relationAt(text);
+    std::size_t from = 0;
+    while (relation != std::string::npos) {
+        std::string_view const front = std::string_view(text).substr(0, from + relation);
+        bool const inside = std::ranges::count(front, '(') > std::ranges::count(front, ')');
+        if (!inside) return from + relation;
+        std::size_t const close = text.find(')', from + relation);
+        if (close == std::string::npos || close + 1 == text.size()) break;
+        from = close + 1;
+        relation = relationAt(std::string_view(text).substr(from));
+    }
+    return relationAt(text);
+}
+
 constexpr std::size_t kLongestSubject = 20;  // bytes
 
 // A word of ordinary language: small letters behind the first one.
@@ -156,7 +172,7 @@ std::string takeCondition(std::string& name) {
             at = name.find(words[i], at) + words[i].size() + 1;
         }
     }
-    std::size_t const relation = relationAt(name);
+    std::size_t const relation = relationBehind(name);
     std::size_t const at = name.find(" @");
     if (at != std::string::npos && (relation == std::string::npos || at < relation)) {
         std::string condition = trimmed(std::string_view(name).substr(at + 2));
@@ -197,6 +213,15 @@ std::string takeCondition(std::string& name) {
     if (hasOrdinaryWord(condition.substr(relation - start)) && !contains(folded(condition), "unless")) return {};
     name.resize(start);
     trimSeparators(name);
+    // "Offset voltage (RS = 50 Ω) Tamb = 25 °C"
+    Bracket const before = lastBracket(name);
+    if (before.open != std::string::npos && before.open > 0) {
+        std::string const inner = trimmed(std::string_view(name).substr(before.inner, before.innerEnd - before.inner));
+        if (!hasRelation(inner)) return condition;
+        name.resize(before.open);
+        trimSeparators(name);
+        condition = joined(inner + ",", condition);
+    }
     return condition;
 }
 

@@ -217,6 +217,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
         bool const wholeCondition = startsWithCondition(bare);
         bool const casePackage = folded(bare).starts_with("case ") && isPackageLike(bare);
         if (hangs && (wholeCondition || casePackage)) {
+            if (!subVariant.empty() && wholeCondition) m_nameCondition = bare;  // of the parts below it too
             rowCondition = joined(bare, rowCondition);
             child = true;
         } else if (hangs && isPartLike(bare) && !isPackageLike(bare)) {
@@ -271,8 +272,12 @@ void RowReader::readValues(int row, RowCells const& cells) {
         m_nameUnit = takeNameUnit(name);
         if (!m_plan.has(Symbol)) m_nameLimit = takeLimit(name);
         if (ownSymbol.empty() && !m_plan.has(Symbol)) {
-            SymbolPlace const place = symbolPlace(name);
-            if (place == SymbolPlace::BehindSet || (place != SymbolPlace::None && place == m_symbolPlace)) ownSymbol = takeSymbol(name, place);
+            // a second column of names ("IN pin") holds no symbols
+            std::string lead = cells.names.size() > 1 && name.starts_with(textOf(cells.names.front()).text) ? textOf(cells.names.front()).text : name;
+            std::string const rest = trimmed(std::string_view(name).substr(lead.size()));
+            SymbolPlace const place = symbolPlace(lead);
+            if (place == SymbolPlace::BehindSet || (place != SymbolPlace::None && place == m_symbolPlace)) ownSymbol = takeSymbol(lead, place);
+            name = joined(lead, rest);
             if (ownSymbol.empty()) ownSymbol = symbolOfHeading(carriedPrefix);
         }
     }

@@ -102,6 +102,14 @@ std::optional<Halves> splitRange(std::string text) {
     return splitAtDash(text);
 }
 
+// "VDD VDC" as the end of a range: a symbol and a unit of more than a letter.
+std::string takeUnitOfSymbol(std::string& text) {
+    std::vector<std::string> const words = splitAtSpaces(text);
+    if (words.size() != 2 || hasDigit(text) || words[1].size() < 2 || !isSymbolLike(words[0]) || isUnitLike(words[0]) || !isUnitLike(words[1])) return {};
+    text = words[0];
+    return words[1];
+}
+
 // "(VCC + 0.3V)" as the end of a range: the bracket only holds it together.
 std::string unbracketed(std::string const& text) {
     bool const whole = text.size() > 2 && text.front() == '(' && text.find(')') == text.size() - 1;
@@ -244,7 +252,8 @@ ValueCell readValueCell(std::string_view raw, Slot slot, std::string_view column
             std::string left = valueText(unbracketed(halves->left));
             std::string rightBare = right;
             std::string leftBare = left;
-            std::string const rightUnit = takeUnitTail(rightBare);
+            std::string rightUnit = takeUnitTail(rightBare);
+            if (rightUnit.empty()) rightUnit = takeUnitOfSymbol(rightBare);
             std::string const leftUnit = takeUnitTail(leftBare);
             if (!leftUnit.empty() && !rightUnit.empty() && folded(leftUnit) != folded(rightUnit)) {
                 cell.mixedUnits = true;

@@ -25,6 +25,8 @@ TEST(NameParts, TakesConditionsBehindTheName) {
              Case{"Short detection, VA - VB > VC indicates a short", "Short detection, VA - VB > VC indicates a short", ""},
              Case{"Leads at 1.6 mm from case for 10s", "Leads at 1.6 mm from case for 10s", ""},
              Case{"Feedback voltage (VIN = 12 V, )", "Feedback voltage", "VIN = 12 V"},
+             Case{"Offset voltage (RS = 50 Ω) Tamb = +25 °C", "Offset voltage", "RS = 50 Ω, Tamb = +25 °C"},
+             Case{"Offset voltage (trimmed) Tamb = +25 °C", "Offset voltage (trimmed)", "Tamb = +25 °C"},
          }) {
         std::string name = c.in;
         EXPECT_EQ(takeCondition(name), c.taken) << c.in;

@@ -240,5 +240,36 @@ TEST(RowNames, ASymbolInFrontOfTheUnitBehindTheName) {
     EXPECT_EQ(rows[1].unit, "mA");
 }
 
+TEST(RowNames, ASecondColumnOfNamesHoldsNoSymbols) {
+    auto const rows = rowsOf(handMade({{"", "", "MIN", "MAX", "UNIT"},
+                                       {"v2 VI Input voltage", "IN (with respect to VSS)", "-0.3", "28", "V"},
+                                       {"", "BAT (with respect to VSS)", "-0.3", "5", "V"},
+                                       {"II Input current", "IN", "", "1.6", "A"},
+                                       {"Output sink current", "CHG, PGOOD", "", "15", "mA"},
+                                       {"TJ Junction temperature", "", "-40", "150", "°C"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 5U);
+    EXPECT_EQ(rows[0].symbol, "VI");
+    EXPECT_EQ(rows[0].name, "Input voltage IN (with respect to VSS)");
+    EXPECT_EQ(rows[1].symbol, "VI");
+    EXPECT_EQ(rows[3].symbol, "");
+    EXPECT_EQ(rows[3].name, "Output sink current CHG, PGOOD");
+}
+
+TEST(RowNames, PartsBelowACaseOfAPartHaveItsCondition) {
+    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", "Typ", "Max", "Unit"},
+                                       {"v4 VIO", "Offset voltage (RS = 50 Ω) TA = 25 °C XQ084", "3", "10", "v4 mV"},
+                                       {"", "XQ084A", "3", "6", ""},
+                                       {"", "Tmin ≤ TA ≤ Tmax XQ084", "", "13", ""},
+                                       {"", "XQ084A", "", "7", ""}},
+                                      1));
+    ASSERT_EQ(rows.size(), 4U);
+    EXPECT_EQ(rows[0].name, "Offset voltage");
+    EXPECT_EQ(rows[1].condition, "RS = 50 Ω, TA = 25 °C");
+    EXPECT_EQ(rows[2].variant, "XQ084");
+    EXPECT_EQ(rows[3].condition, "Tmin ≤ TA ≤ Tmax");
+    EXPECT_EQ(rows[3].variant, "XQ084A");
+}
+
 }  // namespace
 }  // namespace standin::parameters

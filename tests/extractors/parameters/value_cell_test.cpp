@@ -46,6 +46,7 @@ TEST(ValueCell, PutsTextsWhereTheLabelRulesWantThem) {
              Case{"＋１００", Slot::Max, "nA", "", "", "+100", "nA"},
              Case{"-0.3V to (VCC + 0.3V)", Slot::Single, "", "-0.3", "", "VCC + 0.3", "V"},
              Case{"(V1) to (V2 + 0.3)", Slot::Single, "V", "V1", "", "V2 + 0.3", "V"},
+             Case{"0 to VDD VDC", Slot::Single, "", "0", "", "VDD", "VDC"},
              Case{"1 kΩ‖10 pF", Slot::Typ, "", "", "1 kΩ‖10 pF", "", ""},
              Case{"2 || 4", Slot::Typ, "MΩ || pF", "", "2 || 4", "", ""},
              Case{"<0.2", Slot::Max, "V", "", "", "<0.2", "V"},
