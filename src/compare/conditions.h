@@ -71,7 +71,8 @@ private:
 // One quantity is stated in both and neither range holds the other ("VDD=3V" against
 // "VDD=5V"), in the lines of both or for the tables of both: a line of one maker may be the default of the
 // other's table put otherwise. Words never contradict: makers put one condition in many ways.
-[[nodiscard]] bool contradict(StatedConditions const& reference, StatedConditions const& candidate);
+enum class Scopes : char { Equal, Any };  // Any: a line against the other's table too
+[[nodiscard]] bool contradict(StatedConditions const& reference, StatedConditions const& candidate, Scopes scopes = Scopes::Equal);
 
 // How many quantities are stated in both, with the same value.
 [[nodiscard]] int agreeingQuantities(StatedConditions const& reference, StatedConditions const& candidate);

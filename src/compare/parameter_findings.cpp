@@ -233,6 +233,17 @@ private:
 
 }  // namespace
 
+namespace {
+
+// "(Ta = 25 °C)": what stands within, to be met within a longer text.
+std::string withoutBrackets(std::string text) {
+    while (!text.empty() && text.front() == '(') text.erase(0, 1);
+    while (!text.empty() && text.back() == ')' && std::count(text.begin(), text.end(), ')') > std::count(text.begin(), text.end(), '(')) text.pop_back();
+    return text;
+}
+
+}  // namespace
+
 ParameterFindings findParameterDifferences(SheetPair const& sheets, ParameterPairing const& pairing) { return Findings(sheets).run(pairing); }
 
 void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
@@ -249,7 +260,7 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
         auto const& draft = drafts[i];
         if (draft.dropped || draft.cause >= 0 || (draft.rank != Rank::Table && draft.rank != Rank::Wording && draft.rank != Rank::Section)) continue;
         if (!draft.finding.reference || !draft.finding.candidate) continue;
-        shown.push_back({spaceless(draft.finding.reference->text), spaceless(draft.finding.candidate->text), static_cast<int>(i)});
+        shown.push_back({withoutBrackets(spaceless(draft.finding.reference->text)), withoutBrackets(spaceless(draft.finding.candidate->text)), static_cast<int>(i)});
     }
     if (shown.empty()) return;
     std::map<std::pair<std::string, std::string>, int> known;
@@ -267,8 +278,8 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
         auto found = known.find(key);
         if (found == known.end()) {
             int cause = -1;
-            std::string const before = spaceless(key.first);
-            std::string const after = spaceless(key.second);
+            std::string const before = withoutBrackets(spaceless(key.first));
+            std::string const after = withoutBrackets(spaceless(key.second));
             for (auto const& candidate : shown) {
                 // The table's condition may be put together of a caption and a heading: either holds the other.
                 auto meets = [](std::string const& text, std::string const& part) {

@@ -41,6 +41,7 @@ using model::ParameterKind;
 constexpr double kPairThreshold = 0.45;
 constexpr double kLeastIdentity = 0.3;
 constexpr double kNearlyAsGood = 0.04;
+constexpr double kNothing = 1e-9;
 constexpr double kDoubtfulConfidence = 0.6;
 constexpr double kAmbiguousConfidence = 0.78;
 constexpr double kUnmetConfidence = 0.75;         // one of several rows, and its versions or conditions do not meet
@@ -643,6 +644,14 @@ private:
         raiseByLimits(all, edges, pairs);
     }
 
+    // Any other row would do as well, the conditions contradict each other and no number agrees:
+    // two rows of one sheet each, not one difference.
+    bool saysNothing(ParameterPair const& pair) {
+        Profile const& pr = referenceProfile(pair.reference);
+        Profile const& pc = candidateProfile(pair.candidate);
+        return pair.doubtful && pair.confidence <= kDoubtfulConfidence && contradict(pr.conditions, pc.conditions, Scopes::Any) && agreementOf(pr, pc).agreeing == 0;
+    }
+
     void conclude(std::vector<Edge> const& edges, std::vector<Edge> const& chosen, std::unordered_map<int, double> const& losses) {
         std::unordered_map<int, char> const doubted = m_sheets.oneText() ? std::unordered_map<int, char>() : conditionsSpeakForOthers(edges, chosen);
         std::unordered_map<int, char> pairedReference;
@@ -654,11 +663,14 @@ private:
             bool const doubtful = hasRival && found->second < kNearlyAsGood;
             double confidence = certainty(edge, hasRival);
             if (doubted.count(edge.reference) > 0) confidence = std::min(confidence, kAmbiguousConfidence);
-            if (doubtful) confidence = std::min(confidence, found->second <= 0 ? kDoubtfulConfidence : kAmbiguousConfidence);
+            if (doubtful) confidence = std::min(confidence, found->second <= kNothing ? kDoubtfulConfidence : kAmbiguousConfidence);
             pairs.push_back({edge.reference, edge.candidate, confidence, doubtful});
-            pairedReference[edge.reference] = pairedCandidate[edge.candidate] = 1;
         }
-        if (!m_sheets.oneText()) raiseProven(edges, pairs);
+        if (!m_sheets.oneText()) {
+            raiseProven(edges, pairs);
+            std::erase_if(pairs, [&](ParameterPair const& pair) { return saysNothing(pair); });
+        }
+        for (ParameterPair const& pair : pairs) pairedReference[pair.reference] = pairedCandidate[pair.candidate] = 1;
         m_result.pairs.insert(m_result.pairs.end(), pairs.begin(), pairs.end());
         // Rows of versions that the other sheet does not cover: listed, and named for choosing.
         bool const mayList = !m_sheets.oneText() && m_sheets.options.referenceVariant.empty() && m_sheets.options.candidateVariant.empty();

@@ -265,6 +265,21 @@ TEST(Align, HangsEqualValuesUnderTheirChangedTableCondition) {
     EXPECT_EQ(consequences, 6) << listed(comparison);
 }
 
+// The caption stands in brackets; a heading within the table follows it in the rows' condition.
+TEST(Align, HangsThemUnderACaptionInBracketsToo) {
+    auto sheet = [](std::string const& power) {
+        std::string const condition = "VDD = 3.5 V, PMAX = " + power + ", unless otherwise noted";
+        SheetBuilder made("QX17");
+        made.section(SectionKind::Characteristics, "Characteristics");
+        for (char const* text : {"The lamp is lit.", "It keeps its clock.", "A case protects it."}) made.sentence(text);
+        made.specification("(" + condition + ")", detectionRows());
+        for (auto& p : made.sheet().parameters) p.tableCondition = condition + " Ta = 25 °C";
+        return made.build();
+    };
+    auto const comparison = compared(sheet("20 W"), sheet("50 W"));
+    EXPECT_EQ(own(comparison).size(), 1U) << listed(comparison);
+}
+
 TEST(Align, PairsTwoMakersSheetsByVocabularyAndConditions) {
     SheetBuilder reference("QX17");
     reference.section(SectionKind::Characteristics, "Electrical characteristics");

@@ -142,6 +142,17 @@ double confidenceOf(std::vector<RowText> const& reference, std::vector<RowText> 
     return index < pairing.pairs.size() ? pairing.pairs[index].confidence : -1;
 }
 
+// 5 V here against 2 V or 6 V there: neither is the other put otherwise.
+TEST(ParameterPairing, RowsThatContradictEachOtherAndFitAlikeAreNoPair) {
+    auto const weight = [](std::string const& typ) { return RowText{.name = "Weight", .symbol = "W", .typ = typ, .unit = "g"}; };
+    RowText const reference{.name = "Delay", .symbol = "tD", .condition = "VCC=5V", .max = "20", .unit = "ns", .canonical = "propagation-delay"};
+    auto const other = [](std::string const& supply, std::string const& max) {
+        return RowText{.name = "Carry out until the lamp is lit", .symbol = "tPLH", .condition = "VCC=" + supply, .max = max, .unit = "ns", .canonical = "propagation-delay"};
+    };
+    EXPECT_EQ(partners({reference, weight("3")}, {weight("4"), other("2V", "90"), other("6V", "15")}), (Partners{{"p2", "p1"}}));
+    EXPECT_EQ(partners({reference, weight("3")}, {weight("4"), other("2V", "90")}).size(), 2U) << "the only one is shown beside it";
+}
+
 // The names are in two languages, and only one is known.
 TEST(ParameterPairing, IsSureOfOneSymbolWhoseNumbersAllAgree) {
     RowText const reference{.name = "升压启动电平", .symbol = "VBTL", .condition = "负载断开", .min = "2.9", .typ = "3", .max = "3.1", .unit = "V"};
