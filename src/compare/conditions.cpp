@@ -300,9 +300,23 @@ ConditionRelation relateParts(Part const& reference, Part const& candidate) {
     return asRead;
 }
 
-bool isRoomTemperature(Part const& part) {
-    if (part.symbol != "ta" || part.interval.unit != "degC") return false;
+bool states(std::vector<Part> const& parts, std::string_view symbol) {
+    return std::any_of(parts.begin(), parts.end(), [&](Part const& part) { return part.symbol == symbol; });
+}
+
+bool isRoom(Part const& part) {
+    if (part.interval.unit != "degC") return false;
     return part.range.lo && part.range.hi && *part.range.lo == Decimal(25) && *part.range.hi == Decimal(25);
+}
+
+// What is said for a whole table of the junction or the case at 25 °C, and of the ambient
+// anywhere, says that nothing is heated: no more than nothing printed. The case against the ambient
+// is another thing.
+bool saysNoMore(Part const& part, std::vector<Part> const& others) {
+    if (!isRoom(part)) return false;
+    if (part.symbol == "ta") return !states(others, "tc");
+    if (part.symbol == "tj") return part.ofTable;
+    return part.symbol == "tc" && part.ofTable && !states(others, "ta");
 }
 
 }  // namespace
@@ -364,13 +378,13 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
                 case ConditionRelation::Same: break;
             }
         }
-        if (found || isRoomTemperature(part)) continue;
+        if (found || saysNoMore(part, c)) continue;
         referenceAlone = true;
         wordsAlone[0] = wordsAlone[0] || part.symbol.empty();
         cjkAlone[0] = cjkAlone[0] || (part.symbol.empty() && text::isCjk(part.words));
     }
     for (std::size_t j = 0; j < c.size(); ++j) {
-        if (met[j] != 0 || isRoomTemperature(c[j])) continue;
+        if (met[j] != 0 || saysNoMore(c[j], r)) continue;
         candidateAlone = true;
         wordsAlone[1] = wordsAlone[1] || c[j].symbol.empty();
         cjkAlone[1] = cjkAlone[1] || (c[j].symbol.empty() && text::isCjk(c[j].words));
@@ -381,7 +395,7 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
         auto const quantityAlone = [](std::vector<Part> const& parts, std::vector<Part> const& others) {
             return std::any_of(parts.begin(), parts.end(), [&](Part const& part) {
                 bool const found = std::any_of(others.begin(), others.end(), [&](Part const& other) { return other.symbol == part.symbol; });
-                return !part.symbol.empty() && !found && !isRoomTemperature(part);
+                return !part.symbol.empty() && !found && !saysNoMore(part, others);
             });
         };
         wordsAlone[0] = wordsAlone[1] = false;

@@ -54,6 +54,14 @@ Case const kCases[] = {
     // One list of values, however it is put.
     {{"VO=0.5V or 4.5V, VDD=5V", ""}, {"VO = 4.50/0.5 VDD = 5", ""}, ConditionRelation::Same},
     {{"VO=0.5V or 4.5V", ""}, {"VO=0.5V or 4.6V", ""}, ConditionRelation::Unordered},
+    // 25 °C for a whole table is no heat, of whatever; the case is not the ambient.
+    {{"", "TC = 25 °C unless otherwise specified"}, {"", "Tj = 25 °C unless otherwise specified"}, ConditionRelation::Same},
+    {{"", "TC = 25 °C unless otherwise specified"}, {"", ""}, ConditionRelation::Same},
+    {{"", "TC = 25 °C unless otherwise specified"}, {"Tmb = 25 °C", ""}, ConditionRelation::Same},
+    {{"TC = 25 °C", ""}, {"", ""}, ConditionRelation::OneUnstated},
+    {{"", "TC = 25 °C"}, {"", "TA = 25 °C"}, ConditionRelation::OneUnstated},
+    {{"", "Tj = 25 °C"}, {"Tj = 125 °C", ""}, ConditionRelation::Unordered},
+    {{"", "VCC = ±15 V, TA = 25 °C"}, {"", "V+/V- = ±15 V"}, ConditionRelation::Same},
     // A title in front of what holds for the table.
     {{"", "Electrical characteristics (VDD = 3.5 V, Ta = 25 °C, unless otherwise noted)"}, {"", "VDD=3.5V"}, ConditionRelation::Same},
     {{"", "Electrical characteristics (VDD = 3.5 V, unless otherwise noted)"}, {"", "CHARACTERISTICS (VDD = 4.0 V)"}, ConditionRelation::Unordered},

@@ -41,6 +41,8 @@ TEST(NodeNames, SpellConditionSymbolsAlike) {
     EXPECT_EQ(conditionSymbolKey("VDD"), conditionSymbolKey("VCC"));
     EXPECT_NE(conditionSymbolKey("Ta"), conditionSymbolKey("Tj"));
     EXPECT_NE(conditionSymbolKey("VGS"), conditionSymbolKey("VDS"));
+    EXPECT_EQ(conditionSymbolKey("V+/V-"), conditionSymbolKey("VCC ±"));
+    EXPECT_EQ(conditionSymbolKey("Tmb"), conditionSymbolKey("TC"));
     EXPECT_EQ(conditionSymbolKey("VI - VO"), conditionSymbolKey("Vin-Vout"));
     EXPECT_NE(conditionSymbolKey("VI - VO"), conditionSymbolKey("VO - VI"));
     EXPECT_EQ(conditionSymbolKey("V-"), "v-");
