@@ -10,6 +10,7 @@
 #include <string>
 #include <unordered_map>
 
+#include "compare/device_codes.h"
 #include "compare/feature_findings.h"
 #include "compare/node_names.h"
 #include "compare/prose.h"
@@ -273,9 +274,16 @@ std::vector<Draft> findOrderingDifferences(SheetPair const& sheets) {
     auto const& candidate = sheets.candidate.ordering;
     auto const referenceKeys = keysOf(sheets.reference);
     auto const candidateKeys = keysOf(sheets.candidate);
+    auto const codesOf = [](std::vector<model::OrderingLine> const& lines) {
+        std::vector<std::string> codes;
+        for (auto const& line : lines) codes.push_back(line.code);
+        return codes;
+    };
+    DeviceCodes const devices(codesOf(reference), codesOf(candidate));
     Likeness const likeness = [&](int i, int j) {
         auto const& r = reference[static_cast<std::size_t>(i)];
         auto const& c = candidate[static_cast<std::size_t>(j)];
+        if (devices.areOthers(r.code, c.code)) return 0.0;
         double const codes = spaceless(r.code) == spaceless(c.code) ? 1.0 : 0.9 * letterSimilarity(r.code, c.code);
         double const lines = letterSimilarity(describe(r), describe(c));
         return std::max(codes, 0.5 * (codes + lines));

@@ -43,7 +43,7 @@ std::string plainText(std::string text) {
     return text;
 }
 
-bool equalKinds(Draft const& a, Draft const& b) { return a.rank == Rank::Parameter && b.rank == Rank::Parameter; }
+bool equalKinds(Draft const& a, Draft const& b) { return a.rank == b.rank && (a.rank == Rank::Parameter || a.rank == Rank::Ordering); }
 
 // `a` has the reference's side, `b` the candidate's.
 void merge(Draft& a, Draft& b, SheetPair const& sheets) {
@@ -133,7 +133,7 @@ void joinHalves(std::vector<Draft>& drafts, SheetPair const& sheets) {
     SimilaritySettings settings;
     settings.threshold = sheets.oneText() ? kOneTextThreshold : kTwoTextsThreshold;
     for (Edge const& edge : pairSimilar(reference, tokensOfDraft, candidate, tokensOfDraft, settings)) {
-        // Two parameters that pairing kept apart stay apart.
+        // Two parameters or ordering lines that pairing kept apart stay apart.
         if (equalKinds(at(edge.reference), at(edge.candidate))) continue;
         merge(at(edge.reference), at(edge.candidate), sheets);
     }
@@ -217,8 +217,8 @@ void linkProperties(std::vector<Draft>& drafts, SheetPair const& sheets) {
     auto const& c = sheets.candidate.document;
     auto first = [](std::vector<std::string> const& list) { return list.empty() ? std::string() : list.front(); };
     std::vector<std::pair<std::string, std::string>> changes;
-    for (auto const& [before, after] : {std::pair{first(r.partNumbers), first(c.partNumbers)}, std::pair{r.maker, c.maker},
-                                        std::pair{r.revision, c.revision}, std::pair{r.date, c.date}, std::pair{r.title, c.title}}) {
+    for (auto const& [before, after] : {std::pair{first(r.partNumbers), first(c.partNumbers)}, std::pair{r.maker, c.maker}, std::pair{r.revision, c.revision},
+                                        std::pair{r.date, c.date}, std::pair{r.title, c.title}}) {
         std::string a = spaceless(before);
         std::string b = spaceless(after);
         if (a != b) changes.emplace_back(std::move(a), std::move(b));
@@ -232,8 +232,7 @@ void linkProperties(std::vector<Draft>& drafts, SheetPair const& sheets) {
             std::string const before = spaceless(draft.finding.reference->text);
             std::string const after = spaceless(draft.finding.candidate->text);
             bool const shown = std::any_of(changes.begin(), changes.end(), [&](auto const& change) {
-                return (change.first.empty() || before.find(change.first) != std::string::npos) &&
-                       (change.second.empty() || after.find(change.second) != std::string::npos);
+                return (change.first.empty() || before.find(change.first) != std::string::npos) && (change.second.empty() || after.find(change.second) != std::string::npos);
             });
             if (shown) property.cause = static_cast<int>(i);
         }

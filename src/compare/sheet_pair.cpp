@@ -8,6 +8,7 @@
 #include <cmath>
 #include <unordered_map>
 
+#include "compare/device_codes.h"
 #include "compare/similarity_pairing.h"
 
 namespace standin::compare {
@@ -21,8 +22,7 @@ constexpr model::Points kSamePlace = 1.5F;
 constexpr std::size_t kFewTokens = 4;
 
 bool samePlace(PrintedRow const& a, PrintedRow const& b) {
-    return a.page == b.page && std::abs(a.box.x0 - b.box.x0) < kSamePlace && std::abs(a.box.y0 - b.box.y0) < kSamePlace &&
-           std::abs(a.box.y1 - b.box.y1) < kSamePlace;
+    return a.page == b.page && std::abs(a.box.x0 - b.box.x0) < kSamePlace && std::abs(a.box.y0 - b.box.y0) < kSamePlace && std::abs(a.box.y1 - b.box.y1) < kSamePlace;
 }
 
 // Every text of a page with its rounded place, as one key.
@@ -43,11 +43,10 @@ std::map<int, std::vector<Key>> placedTexts(model::Datasheet const& sheet, Print
     return texts;
 }
 
-constexpr double kInPlaceShare = 0.5;       // of a page's texts
-constexpr std::size_t kFewestTexts = 4;     // a page with fewer is as the other pages are
+constexpr double kInPlaceShare = 0.5;    // of a page's texts
+constexpr std::size_t kFewestTexts = 4;  // a page with fewer is as the other pages are
 
-std::map<int, bool> findPagesInPlace(model::Datasheet const& reference, PrintedRows const& referenceRows, model::Datasheet const& candidate,
-                                     PrintedRows const& candidateRows) {
+std::map<int, bool> findPagesInPlace(model::Datasheet const& reference, PrintedRows const& referenceRows, model::Datasheet const& candidate, PrintedRows const& candidateRows) {
     auto a = placedTexts(reference, referenceRows);
     auto b = placedTexts(candidate, candidateRows);
     std::map<int, bool> inPlace;
@@ -71,12 +70,25 @@ std::map<int, bool> findPagesInPlace(model::Datasheet const& reference, PrintedR
     return inPlace;
 }
 
+std::string_view firstCell(PrintedRow const& row) {
+    std::string_view const text = row.text;
+    return text.substr(0, std::min(text.find(" | "), text.size()));
+}
+
+std::vector<std::string> firstCells(PrintedRows const& rows) {
+    std::vector<std::string> cells;
+    for (PrintedRow const& row : rows.all()) cells.emplace_back(firstCell(row));
+    return cells;
+}
+
 std::vector<IndexPair> pairRows(PrintedRows const& reference, PrintedRows const& candidate, std::map<int, bool> const& pagesInPlace) {
     auto const referenceKeys = reference.keys();
     auto const candidateKeys = candidate.keys();
+    DeviceCodes const devices(firstCells(reference), firstCells(candidate));
     Likeness const likeness = [&](int i, int j) {
         auto const& a = reference[i];
         auto const& b = candidate[j];
+        if (devices.areOthers(firstCell(a), firstCell(b))) return 0.0;
         double alike = similarity(reference.tokens(i), candidate.tokens(j));
         if (std::min(reference.tokens(i).size(), candidate.tokens(j).size()) <= kFewTokens) {
             alike = std::max(alike, 0.9 * letterSimilarity(a.text, b.text));
@@ -103,7 +115,9 @@ std::vector<IndexPair> pairRows(PrintedRows const& reference, PrintedRows const&
         auto const edges = pairSimilar(
             freeReference, [&](int i) -> std::vector<Key> const& { return reference.tokens(i); }, freeCandidate,
             [&](int j) -> std::vector<Key> const& { return candidate.tokens(j); }, {.threshold = kMovedRowThreshold});
-        for (Edge const& edge : edges) pairs.push_back({edge.reference, edge.candidate});
+        for (Edge const& edge : edges) {
+            if (!devices.areOthers(firstCell(reference[edge.reference]), firstCell(candidate[edge.candidate]))) pairs.push_back({edge.reference, edge.candidate});
+        }
     }
     std::sort(pairs.begin(), pairs.end(), [](IndexPair a, IndexPair b) { return a.reference < b.reference; });
     return pairs;
@@ -143,11 +157,16 @@ std::string primaryLanguage(model::Datasheet const& sheet) {
 
 }  // namespace
 
-SheetPair::SheetPair(model::Datasheet const& referenceSheet, model::Datasheet const& candidateSheet, AlignOptions const& alignOptions,
-                     vocabulary::Vocabulary const& words)
-    : reference(referenceSheet), candidate(candidateSheet), options(alignOptions), vocabulary(words), referenceRows(referenceSheet),
-      candidateRows(candidateSheet), pagesInPlace(findPagesInPlace(referenceSheet, referenceRows, candidateSheet, candidateRows)),
-      rowPairs(pairRows(referenceRows, candidateRows, pagesInPlace)), wording(referenceSheet, candidateSheet) {
+SheetPair::SheetPair(model::Datasheet const& referenceSheet, model::Datasheet const& candidateSheet, AlignOptions const& alignOptions, vocabulary::Vocabulary const& words)
+    : reference(referenceSheet),
+      candidate(candidateSheet),
+      options(alignOptions),
+      vocabulary(words),
+      referenceRows(referenceSheet),
+      candidateRows(candidateSheet),
+      pagesInPlace(findPagesInPlace(referenceSheet, referenceRows, candidateSheet, candidateRows)),
+      rowPairs(pairRows(referenceRows, candidateRows, pagesInPlace)),
+      wording(referenceSheet, candidateSheet) {
     rowPartnerOfReference = partnersOfReference(rowPairs, referenceRows.size());
     rowPartnerOfCandidate = partnersOfCandidate(rowPairs, candidateRows.size());
     auto const rows = equalShare(bodyKeys(referenceRows), bodyKeys(candidateRows));

@@ -106,15 +106,32 @@ void addOrderedParts(SheetNames& names, std::vector<std::string> const& others, 
     std::stable_sort(names.parts.begin(), names.parts.end(), [](std::string const& a, std::string const& b) { return a.size() > b.size(); });
 }
 
-// "4. Ordering information", "4.1. Ratings": what is numbered, if it reads as a heading.
+// "4. Ordering information", "4.1.2 Ratings": what is numbered, if it reads as a heading.
 std::string_view withoutNumbering(std::string_view printed) {
     constexpr std::size_t kLongestHeading = 80;
     std::size_t const end = printed.find_first_not_of("0123456789.");
-    if (end == 0 || end == std::string_view::npos || printed[end] != ' ' || printed[end - 1] != '.' || printed.front() == '.') return printed;
+    if (end == 0 || end == std::string_view::npos || printed[end] != ' ' || printed.front() == '.') return printed;
+    // "4.2 V supply" is a value.
+    bool const number = printed[end - 1] == '.' || std::count(printed.begin(), printed.begin() + static_cast<std::ptrdiff_t>(end), '.') >= 2;
+    if (!number) return printed;
     std::string_view const heading = text::trimmed(printed.substr(end));
     bool const reads =
         !heading.empty() && heading.size() <= kLongestHeading && text::isAsciiLetter(heading.front()) && heading.find_first_of("0123456789") == std::string_view::npos;
     return reads ? heading : printed;
+}
+
+// "V = I × R (3)": an equation without its number.
+std::string withoutEquationNumbers(std::string_view printed) {
+    std::string kept(printed);
+    if (kept.find('=') == std::string::npos) return kept;
+    for (auto at = kept.find(" ("); at != std::string::npos; at = kept.find(" (", at + 1)) {
+        std::size_t end = at + 2;
+        while (end < kept.size() && text::isAsciiDigit(kept[end])) ++end;
+        bool const ends = at > 0 && (text::isAsciiLetter(kept[at - 1]) || text::isAsciiDigit(kept[at - 1]) || kept[at - 1] == ')' || kept[at - 1] == ']');
+        bool const number = ends && end > at + 2 && end <= at + 4 && end < kept.size() && kept[end] == ')' && (end + 1 == kept.size() || kept[end + 1] == ' ');
+        if (number) kept.erase(at, end + 1 - at);
+    }
+    return kept;
 }
 
 // "1) The cell …", "(b) The cell …": what is listed.
@@ -418,7 +435,7 @@ WordingContext::WordingContext(model::Datasheet const& referenceSheet, model::Da
 }
 
 WordingOutcome classify(std::string_view reference, std::string_view candidate, WordingContext const& context) {
-    WordingOutcome outcome = classifyListed(withoutListMark(reference), withoutListMark(candidate), context);
+    WordingOutcome outcome = classifyListed(withoutEquationNumbers(withoutListMark(reference)), withoutEquationNumbers(withoutListMark(candidate)), context);
     bool const markDiffers = outcome.relation == Relation::Same && withoutSpaces(reference) != withoutSpaces(candidate);
     return markDiffers ? WordingOutcome{Relation::Reworded, {WordingClass::Edit}, true} : outcome;
 }

@@ -81,7 +81,7 @@ constexpr PhraseLine kLines[] = {
     {LeftOpen, L::English, "open|left open|leave open|floating|float|unconnected|left floating|leave floating"},
     {Tied, L::English, "tie|tied|connect|connected|connects|connecting|connection|connections|short|shorted|wired|attached|attach|soldered"},
     {Unconnected, L::English, "nc|no connection|not connected|no connect|do not connect|is not connected|dnc|n/c"},
-    {High, L::English, "high|high level|logic high|active high"},
+    {High, L::English, "high|hi|high level|logic high|active high"},
     {Low, L::English, "low|low level|logic low|active low"},
     {Cmos, L::English, "cmos"},
     {OpenDrain, L::English, "open drain|open collector"},
@@ -219,7 +219,7 @@ std::string_view commonWord(std::string_view word) {
     static constexpr std::pair<std::string_view, std::string_view> kSynonyms[] = {
         {"terminal", "pin"}, {"lead", "pin"}, {"pole", "pin"}, {"figure", "fig"}, {"figures", "fig"}, {"figs", "fig"}, {"abb", "fig"}, {"abbildung", "fig"}, {"eg", "e.g."}, {"volt", "V"},
         {"utilized", "used"}, {"ambient", "ambient"}, {"temp", "temperature"}, {"approx", "approximately"}, {"max", "maximum"}, {"min", "minimum"}, {"typ", "typical"},
-        {"versus", "vs"}, {"mosfet", "fet"}, {"till", "until"}, {"ic", "device"}, {"chip", "device"}, {"product", "device"}, {"fuer", "für"}, {"recovery", "release"}};
+        {"versus", "vs"}, {"mosfet", "fet"}, {"till", "until"}, {"ic", "device"}, {"chip", "device"}, {"product", "device"}, {"fuer", "für"}, {"recovery", "release"}, {"hi", "high"}};
     for (auto const& [word_, common] : kSynonyms) {
         if (word_ == word) return common;
     }

@@ -25,19 +25,17 @@ bool turnsMeaning(WordingClass wordingClass) {
     return wordingClass == WordingClass::Neg || wordingClass == WordingClass::Perm || wordingClass == WordingClass::Trig || wordingClass == WordingClass::Pin;
 }
 
-bool isQuiet(WordingClass wordingClass) {
-    return wordingClass == WordingClass::Edit || wordingClass == WordingClass::Style;
-}
+bool isQuiet(WordingClass wordingClass) { return wordingClass == WordingClass::Edit || wordingClass == WordingClass::Style; }
 
 // Sections whose words do not describe the part's behaviour.
-bool besideThePart(model::SectionKind kind) {
-    return kind == model::SectionKind::Revision || kind == model::SectionKind::Legal || kind == model::SectionKind::Packing;
-}
+bool besideThePart(model::SectionKind kind) { return kind == model::SectionKind::Revision || kind == model::SectionKind::Legal || kind == model::SectionKind::Packing; }
 
 // Lettering of a curve: axes and what the curve was taken at, for eyes to judge.
 bool isOfCurve(Finding const& finding, SheetView const& sheets) {
     if (sheets.sectionKind(finding) == model::SectionKind::Curves) return true;
-    auto const against = [](std::optional<model::Side> const& side) { return side && (side->text.find(" vs") != std::string::npos || side->text.find(" versus ") != std::string::npos); };
+    auto const against = [](std::optional<model::Side> const& side) {
+        return side && (side->text.find(" vs") != std::string::npos || side->text.find(" versus ") != std::string::npos);
+    };
     return against(finding.reference) || against(finding.candidate);
 }
 
@@ -161,6 +159,11 @@ TextJudgement judgeWording(Finding const& finding, SheetView const& sheets) {
             result.severity = std::min(result.severity, Severity::Note);
         }
     }
+    if (finding.kind == FindingKind::Table && sheets.sectionKind(finding) == model::SectionKind::Curves) {
+        // Lettering of curves that was taken for a table.
+        result.level = {std::min(result.level.level, 1), false};
+        result.severity = std::min(result.severity, Severity::Note);
+    }
     result.judgement = result.level.level <= 1 ? Judgement::Complies : Judgement::Open;
     if (result.level.level >= 2) result.caution = matter.caution;
     result.title = texts::wordingTitle(finding, matter.words);
@@ -202,7 +205,8 @@ TextJudgement judgeFeature(Finding const& finding, SheetView const& sheets) {
     }
     if (result.level.level >= 1) result.caution = finding.relation == Relation::ConflictInDocument && entry->caution.empty() ? "C-READ" : entry->caution;
     result.title = texts::featureTitle(entry->title, finding.relation, finding.reference ? from : std::string(), finding.candidate ? to : std::string());
-    result.explanation = texts::featureExplanation(finding.relation, finding.reference ? meaning(from) : std::string(), finding.candidate ? meaning(to) : std::string(), effect, checkOf(sheets, result.caution));
+    result.explanation = texts::featureExplanation(finding.relation, finding.reference ? meaning(from) : std::string(), finding.candidate ? meaning(to) : std::string(), effect,
+                                                   checkOf(sheets, result.caution));
     return result;
 }
 

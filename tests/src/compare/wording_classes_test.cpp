@@ -181,6 +181,7 @@ TEST(WordingClasses, theNumberOfAHeadingSaysNothing) {
     auto const classes = [&](char const* reference, char const* candidate) { return shown(classify(reference, candidate, context).classes); };
     EXPECT_EQ(classes("4. Ordering information", "ORDERING INFORMATION"), "EDIT ");
     EXPECT_EQ(classes("4.1. Ordering information", "5. Ordering information"), "EDIT ");
+    EXPECT_EQ(classes("9.3.3 Ordering Information", "ORDERING INFORMATION"), "EDIT ");
     EXPECT_NE(classes("4.2 V supply", "4.3 V supply"), "EDIT ");
     EXPECT_NE(classes("4. Cells in series: 2", "5. Cells in series: 3"), "EDIT ");
     EXPECT_NE(classes("2 cells", "3 cells"), "EDIT ");
@@ -209,6 +210,20 @@ TEST(WordingClasses, aSeriesIsItsPart) {
     EXPECT_EQ(classes("The QX17-P is connected to one cell.", "The QX17series is connected to one cell."), "EDIT ");
     EXPECT_NE(classes("The QX17-P is connected to one cell.", "The QX19 series is connected to one cell."), "EDIT ");
     EXPECT_EQ(classes("The QX17-P has cells in series.", "The QX17x has cells in parallel."), "PIN ");
+}
+
+TEST(WordingClasses, theNumberOfAnEquationSaysNothing) {
+    WordingContext const context;
+    auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
+    EXPECT_EQ(classes("VX = IX × RX", "VX = IX × RX (3)"), "EDIT ");
+    EXPECT_EQ(classes("VX = IX × RX (1) tX = 10 × RX", "VX = IX × RX (6) tX = 10 × RX (7)"), "EDIT ");
+    EXPECT_NE(classes("VX = IX × RX (1)", "VX = IX × RY (1)"), "EDIT ");
+    EXPECT_NE(classes("VX = 5 × (20)", "VX = 5 × (30)"), "EDIT ") << "a factor";
+}
+
+TEST(WordingClasses, hiIsHigh) {
+    EXPECT_TRUE(classify("Hi impedance", "High-impedance", WordingContext()).editorial);
+    EXPECT_EQ(classify("Hi impedance", "Low impedance", WordingContext()).classes.front(), Pin);
 }
 
 TEST(WordingClasses, theMarkOfAListSaysNothing) {

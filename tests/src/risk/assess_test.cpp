@@ -119,6 +119,18 @@ TEST(Assess, EqualSheetsHaveNoDifference) {
     for (auto const& pair : result.pairs) EXPECT_EQ(pair.judgement, model::Judgement::Complies);
 }
 
+TEST(Assess, LetteringOfCurvesThatWasTakenForATableIsANote) {
+    for (auto const kind : {model::SectionKind::Curves, model::SectionKind::Characteristics}) {
+        auto pair = samePair();
+        pair.reference.sections.push_back({.id = "s9", .kind = kind, .title = "Curves", .level = 1, .page = 1, .box = {}});
+        auto row = wording(WordingClass::Num, Relation::MeaningChanged, "Overcharge detection voltage (V) 4.20", "Overcharge detection voltage (V) 4.25");
+        row.kind = FindingKind::Table;
+        row.section = "s9";
+        pair.compared.findings.push_back(row);
+        EXPECT_EQ(assessed(pair).findings.front().severity, kind == model::SectionKind::Curves ? Severity::Note : Severity::Hazard);
+    }
+}
+
 TEST(Assess, TheVerdictNamesAValueBeforeASentence) {
     auto pair = samePair();
     change(pair, 0, Relation::ReachesHigher, "4.255", "4.340");
