@@ -112,6 +112,7 @@ constexpr std::size_t kLongestSubject = 20;  // bytes
 bool isPlainWord(std::string const& word) {
     std::u32string const codes = decoded(word);
     if (codes.size() < 3) return false;
+    if (word.find('-') != std::string::npos && hasOrdinaryWord(word) && !hasDigit(word)) return true;  // "On-resistance"
     auto const isSmall = [](char32_t c) { return (c >= U'a' && c <= U'z') || (c >= U'\u00DF' && c <= U'\u00FF') || (c >= U'\u0430' && c <= U'\u044F'); };
     auto const isLetter = [&](char32_t c) { return isLatinLetter(c) || isSmall(c) || (c >= U'\u0410' && c <= U'\u042F'); };
     return isLetter(codes[0]) && std::all_of(codes.begin() + 1, codes.end(), isSmall);

@@ -99,6 +99,11 @@ void TableBuilder::findLeafTitles() {
     if (below < pieces || numbers * 10 < below * 7) return;
     m_leafTitles = next;
     m_headBottom = next;
+    for (auto const& p : m_placed) {
+        auto& title = m_columns.titles[static_cast<std::size_t>(p.column0)];
+        if (std::abs(p.piece.baseline - next) > kSameLine * m_font || title != ColumnTitle::None) continue;
+        title = columnTitle(textOf(m_page, p.piece));
+    }
 }
 
 // A lone title in a ruled area that white space parts further down stands over all of it.
@@ -398,7 +403,8 @@ int TableBuilder::splitHead(std::vector<PlacedPiece*>& pieces) {
         if (lines.empty() || p->piece.baseline - lines.back()[0]->piece.baseline > kSameLine * m_font) lines.emplace_back();
         lines.back().push_back(p);
     }
-    if (lines.size() > 1 && m_leafTitles >= 0 && std::abs(lines.back()[0]->piece.baseline - m_leafTitles) <= kSameLine * m_font) {
+    bool const limits = std::count_if(lines.back().begin(), lines.back().end(), [&](PlacedPiece* p) { return isValueTitle(columnTitle(textOf(m_page, p->piece))); }) >= 2;
+    if (lines.size() > 1 && !limits && m_leafTitles >= 0 && std::abs(lines.back()[0]->piece.baseline - m_leafTitles) <= kSameLine * m_font) {
         for (std::size_t i = 0; i < lines.size(); ++i) {
             for (auto* p : lines[i]) p->row0 = p->row1 = i + 1 == lines.size() ? 1 : 0;
         }
@@ -449,6 +455,22 @@ bool TableBuilder::isLeafTitle(PlacedPiece const& p) const {
     return level && std::none_of(m_columns.titles.begin(), m_columns.titles.end(), isValueTitle);
 }
 
+// "Min Typ Max Min Typ Max": which set each leaf belongs to, where every set begins with the first title.
+std::vector<std::size_t> TableBuilder::repeatedSets(std::vector<PlacedPiece*>& leaves) const {
+    std::sort(leaves.begin(), leaves.end(), [](auto* a, auto* b) { return a->piece.box.x0 < b->piece.box.x0; });
+    std::vector<std::size_t> sets;
+    std::vector<ColumnTitle> seen;
+    for (auto const* l : leaves) {
+        auto const title = columnTitle(textOf(m_page, l->piece));
+        if (!isValueTitle(title)) return {};
+        bool const again = std::find(seen.begin(), seen.end(), title) != seen.end();
+        if (again) seen.clear();
+        sets.push_back(sets.empty() ? 0 : sets.back() + (again ? 1 : 0));
+        seen.push_back(title);
+    }
+    return sets;
+}
+
 // Group titles centred over several leaves get the columns up to half way to their neighbours.
 void TableBuilder::spreadGroups(std::vector<std::vector<PlacedPiece*>>& lines, std::size_t leaf) {
     for (std::size_t i = 0; i < leaf; ++i) {
@@ -463,12 +485,15 @@ void TableBuilder::spreadGroups(std::vector<std::vector<PlacedPiece*>>& lines, s
         }
         if (groups.empty() || leaves.empty()) continue;
         std::vector<std::pair<int, int>> reach(groups.size(), {m_columns.count(), -1});
-        for (auto* l : leaves) {
+        auto const sets = repeatedSets(leaves);
+        for (std::size_t k = 0; k < leaves.size(); ++k) {
+            auto* const l = leaves[k];
             std::size_t best = 0;
             for (std::size_t g = 1; g < groups.size(); ++g) {
-                auto const distance = [&](std::size_t k) { return std::abs(groups[k]->piece.box.centre().x - l->piece.box.centre().x); };
+                auto const distance = [&](std::size_t at) { return std::abs(groups[at]->piece.box.centre().x - l->piece.box.centre().x); };
                 if (distance(g) < distance(best)) best = g;
             }
+            if (!sets.empty() && sets.back() + 1 == groups.size()) best = sets[k];  // a title for each "Min Typ Max"
             if (groups[best]->area != l->area && area(groups[best]->area).column0 != area(l->area).column0) continue;
             reach[best].first = std::min(reach[best].first, l->column0);
             reach[best].second = std::max(reach[best].second, l->column1);

@@ -26,6 +26,7 @@ constexpr float kSameBaseline = 0.45F;
 constexpr float kTitleGap = 0.25F;       // titles this far apart may stand in two columns
 constexpr float kStartTogether = 0.35F;  // runs that start this near stand in one column
 constexpr float kLonelyRun = 0.45F;      // share of the width: a longer run alone on its line may be a heading
+constexpr float kBesideTitle = 0.1F;     // from a title to a cut beside it
 constexpr float kSlots = 4;              // a point, of the places that are looked at in an open area; one inside a ruled column
 constexpr float kCrossingShare = 0.06F;  // of the lines may cross a gutter
 
@@ -78,6 +79,55 @@ void uniteTitlesWithTheirColumns(std::vector<std::vector<std::uint32_t>> const& 
         }
     }
     cuts = std::move(kept);
+}
+
+// Titles set to the left of their columns and values to the right (or the other way) make each title share a column
+// with the values of its neighbour: the first title has no values and the last values have no title. Cuts right beside
+// the titles part them, unless they cross what is printed.
+void cutBesideTitles(std::vector<std::vector<std::uint32_t>> const& runsOf, std::vector<Run> const& runs, Points fontHeight, std::vector<Points>& cuts) {
+    if (cuts.size() < 2) return;
+    std::vector<std::vector<Run const*>> titled(cuts.size() + 1);
+    std::vector<int> other(cuts.size() + 1, 0);
+    std::vector<char> headed(cuts.size() + 1, 0);  // by words that no list of titles knows
+    int lastTitles = -1;
+    for (auto const& run : runs) lastTitles = run.title != ColumnTitle::None ? std::max(lastTitles, run.line) : lastTitles;
+    for (auto const& line : runsOf) {
+        for (auto const r : line) {
+            Points const x = runs[r].piece.box.centre().x;
+            auto const column = static_cast<std::size_t>(std::upper_bound(cuts.begin(), cuts.end(), x) - cuts.begin());
+            if (runs[r].title != ColumnTitle::None) {
+                titled[column].push_back(&runs[r]);
+            } else {
+                ++other[column];
+                if (runs[r].line <= lastTitles) headed[column] = 1;
+            }
+        }
+    }
+    auto const full = [&](std::size_t c) { return titled[c].size() == 1 && other[c] > 0; };
+    auto const lone = [&](std::size_t c) { return titled[c].size() == 1 && other[c] == 0; };
+    auto const headless = [&](std::size_t c) { return titled[c].empty() && headed[c] == 0 && other[c] >= 2; };
+    for (std::size_t first = 0; first + 2 < cuts.size() + 1; ++first) {
+        bool const leftTitles = lone(first);
+        if (!leftTitles && !headless(first)) continue;
+        std::size_t last = first + 1;
+        while (last < cuts.size() && full(last)) ++last;
+        if (last == first + 1 || !(leftTitles ? headless(last) : lone(last))) continue;
+        std::vector<Points> moved;
+        for (std::size_t c = first + 1; c < last; ++c) {
+            auto const& box = titled[c].front()->piece.box;
+            moved.push_back(leftTitles ? box.x0 - kBesideTitle * fontHeight : box.x1 + kBesideTitle * fontHeight);
+        }
+        bool const crossed = std::any_of(runsOf.begin(), runsOf.end(), [&](auto const& line) {
+            return line.size() > 1 && std::any_of(line.begin(), line.end(), [&](auto r) {
+                       auto const& box = runs[r].piece.box;
+                       return std::any_of(moved.begin(), moved.end(), [&](Points x) { return box.x0 < x - 0.1F * fontHeight && box.x1 > x + 0.1F * fontHeight; });
+                   });
+        });
+        if (crossed) return;
+        cuts.erase(cuts.begin() + static_cast<std::ptrdiff_t>(first), cuts.begin() + static_cast<std::ptrdiff_t>(last));
+        cuts.insert(cuts.begin() + static_cast<std::ptrdiff_t>(first), moved.begin(), moved.end());
+        return;
+    }
 }
 
 constexpr float kTitleSpace = 0.42F;  // more than a word space
@@ -181,6 +231,8 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
     auto placeOf = [&](std::size_t at) { return x0 + static_cast<Points>(at) / slots; };
     for (std::size_t i = 0; i < lines.size(); ++i) {
         if (runsOf[i].size() == 1 && runs[runsOf[i][0]].piece.box.width() > kLonelyRun * width) continue;
+        // a bold line alone over the first columns is a heading
+        if (runsOf[i].size() == 1 && gutters == Gutters::OpenArea && runs[runsOf[i][0]].piece.bold && i > 0 && runs[runsOf[i][0]].piece.box.x0 < x0 + 2 * fontHeight) continue;
         ++voting;
         for (auto const r : runsOf[i]) {
             ++cover[slot(runs[r].piece.box.x0)];
@@ -285,6 +337,7 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
         cuts.insert(cuts.end(), more.begin(), more.end());
         std::sort(cuts.begin(), cuts.end());
         uniteTitlesWithTheirColumns(runsOf, runs, cuts);
+        cutBesideTitles(runsOf, runs, fontHeight, cuts);
     }
     return cuts;
 }

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <limits>
 #include <utility>
 
@@ -264,9 +265,13 @@ Join joinOf(PageLayout const& page, std::vector<OpenLine> const& lines, std::siz
     }
     bool const alone = line.pieces.size() == 1;
     bool const wide = alone && line.pieces[0]->column1 >= columns.firstValueColumn() && columns.firstValueColumn() < columns.count();
-    if (hasBelow && !lines[below].key && below == i + 1) return Join::Down;
+    // bold above names that are not, be they on a line of values or centred between two
+    std::size_t named = i + 1;
+    while (named < lines.size() && !lines[named].key) ++named;
+    bool const heads = alone && line.bold && line.keyX <= line.pieces[0]->piece.box.x0 && named < lines.size() && !lines[named].bold;
+    if (hasBelow && !lines[below].key && below == i + 1 && !heads) return Join::Down;
     auto const text = textOf(page, line.pieces[0]->piece);
-    bool const boldOnly = line.bold && hasBelow && lines[below].key && !lines[below].bold;
+    bool const boldOnly = heads || (line.bold && hasBelow && lines[below].key && !lines[below].bold);
     if (alone && !boldOnly && hasBelow && hasOneChild(lines, i, below, fontHeight)) return Join::Down;
     if (alone && (boldOnly || (wide && !startsLower(text)))) return Join::Own;
     if (hasAbove && gapUp <= kWrapPitch * fontHeight && startsLower(text)) return Join::Up;
@@ -591,8 +596,39 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
     return rowsOfValues(std::move(all), fontHeight);
 }
 
+namespace {
+
+// A bold line alone on top of a band, above names that are not bold: it heads the rows of the band. Null: none.
+PlacedPiece* headingOf(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, Points fontHeight) {
+    auto const top = std::min_element(pieces.begin(), pieces.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
+    if (top == pieces.end() || !(*top)->piece.bold || (*top)->column0 >= columns.firstValueColumn() || columns.firstValueColumn() == columns.count()) return nullptr;
+    bool names = false;
+    for (auto const* p : pieces) {
+        if (p == *top) continue;
+        if (p->piece.baseline - (*top)->piece.baseline <= kSameLine * fontHeight) return nullptr;
+        names = names || (p->column0 <= (*top)->column1 && !p->piece.bold);
+        if (p->column0 <= (*top)->column1 && p->piece.bold) return nullptr;
+    }
+    return names && !statesConditions(textOf(page, (*top)->piece)) ? *top : nullptr;
+}
+
+}  // namespace
+
 BandRows splitBand(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, BandKind kind, Points fontHeight) {
     BandRows rows;
+    if (auto* heading = kind == BandKind::Ruled && pieces.size() > 1 ? headingOf(page, pieces, columns, fontHeight) : nullptr) {
+        std::vector<PlacedPiece*> rest;
+        std::copy_if(pieces.begin(), pieces.end(), std::back_inserter(rest), [&](auto* p) { return p != heading; });
+        rows = splitBand(page, rest, columns, kind, fontHeight);
+        for (auto* p : rest) {
+            ++p->row0;
+            ++p->row1;
+        }
+        heading->row0 = heading->row1 = 0;
+        ++rows.count;
+        rows.baselines.insert(rows.baselines.begin(), heading->piece.baseline);
+        return rows;
+    }
     if (pieces.empty()) {
         rows.baselines.push_back(0);
         return rows;

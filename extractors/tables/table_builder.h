@@ -66,6 +66,7 @@ private:
     int splitHead(std::vector<PlacedPiece*>& pieces);
     [[nodiscard]] bool standsOverLeaves(PlacedPiece const& p, std::vector<PlacedPiece*> const& leaves) const;
     [[nodiscard]] bool isLeafTitle(PlacedPiece const& p) const;
+    [[nodiscard]] std::vector<std::size_t> repeatedSets(std::vector<PlacedPiece*>& leaves) const;
     void spreadGroups(std::vector<std::vector<PlacedPiece*>>& lines, std::size_t leaf);
     [[nodiscard]] bool spacedOut(std::vector<model::Points> const& ys) const;
     [[nodiscard]] bool namesOfTheirOwn(std::vector<std::uint32_t> const& members) const;

@@ -27,6 +27,7 @@ TEST(NameParts, TakesConditionsBehindTheName) {
              Case{"Feedback voltage (VIN = 12 V, )", "Feedback voltage", "VIN = 12 V"},
              Case{"Offset voltage (RS = 50 Ω) Tamb = +25 °C", "Offset voltage", "RS = 50 Ω, Tamb = +25 °C"},
              Case{"Offset voltage (trimmed) Tamb = +25 °C", "Offset voltage (trimmed)", "Tamb = +25 °C"},
+             Case{"On-resistance VGS = 4.5 V", "On-resistance", "VGS = 4.5 V"},
          }) {
         std::string name = c.in;
         EXPECT_EQ(takeCondition(name), c.taken) << c.in;
@@ -91,6 +92,7 @@ TEST(NameParts, AnArrowBetweenTerminalsIsNoCondition) {
     std::string path = "Propagation delays CP, CQ → O0 to O9 HIGH to LOW";
     EXPECT_EQ(takeCondition(path), "");
     EXPECT_FALSE(startsWithCondition("MR → O1 to O9"));
+    EXPECT_FALSE(startsWithCondition("On-resistance VGS = 4.5 V"));
     std::string step = "Overvoltage threshold VIN: 5 V → 7 V";
     EXPECT_NE(subjectOf(step), "");
 }

@@ -719,5 +719,74 @@ TEST(FindTables, ANarrowGutterBetweenNamesAndValuesIsSeen) {
     EXPECT_EQ(textAt(tables[0], 1, 0), "Storage temperature of it");
 }
 
+TEST(FindTables, TitlesToTheLeftOfValuesSetToTheRight) {
+    PageBuilder page;  // each value ends right in front of the next title
+    page.text(40, 100, "Parameter").text(140, 100, "Symbol").text(200, 100, "Min").text(250, 100, "Typ").text(300, 100, "Max").text(350, 100, "Unit");
+    for (int i = 0; i < 3; ++i) {
+        float const y = 112 + 12 * static_cast<float>(i);
+        page.text(40, y, "Frequency").text(140, y, "fOSC").text(237.5F, y, "450").text(287.5F, y, "500").text(337.5F, y, "550").text(390, y, "kHz");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    ASSERT_EQ(tables[0].columns, 6);
+    EXPECT_EQ(textAt(tables[0], 0, 2), "Min");
+    EXPECT_EQ(textAt(tables[0], 1, 2), "450");
+    EXPECT_EQ(textAt(tables[0], 0, 5), "Unit");
+    EXPECT_EQ(textAt(tables[0], 1, 5), "kHz");
+}
+
+TEST(FindTables, AGroupTitleForEachSetOfLimits) {
+    PageBuilder page;  // set left over its columns; the lines of titles far apart
+    page.text(40, 100, "Parameter").text(140, 100, "Symbol").text(200, 100, "XQ10").text(320, 100, "XQ10A").text(440, 100, "Unit");
+    for (int g = 0; g < 2; ++g) {
+        float const x = 200 + 120 * static_cast<float>(g);
+        page.text(x, 116, "Min").text(x + 40, 116, "Typ").text(x + 80, 116, "Max");
+    }
+    for (int i = 0; i < 3; ++i) {
+        float const y = 132 + 14 * static_cast<float>(i);
+        page.text(40, y, "Frequency").text(140, y, "fOSC").text(440, y, "kHz");
+        for (int k = 0; k < 6; ++k) page.text(200 + 40 * static_cast<float>(k), y, std::to_string(450 + k));
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 2);
+    EXPECT_EQ(spanAt(tables[0], 0, 2), Span(1, 3));
+    EXPECT_EQ(textAt(tables[0], 0, 5), "XQ10A");
+    EXPECT_EQ(spanAt(tables[0], 0, 5), Span(1, 3));
+}
+
+TEST(FindTables, ABoldHeadingOverNarrowColumnsIsALineOfItsOwn) {
+    PageBuilder page;  // over the symbols and into the names, above a name centred on two lines of values
+    page.text(40, 100, "Symbol").text(80, 100, "Parameter").text(200, 100, "Min").text(240, 100, "Max").text(290, 100, "Unit");
+    page.text(40, 114, "DC characteristics", true);
+    page.text(200, 127, "21").text(240, 127, "28");
+    page.text(40, 133, "RON").text(80, 133, "Resistance").text(290, 133, "mR");
+    page.text(200, 139, "29").text(240, 139, "40");
+    page.text(40, 152, "fOSC").text(80, 152, "Frequency").text(200, 152, "450").text(240, 152, "550").text(290, 152, "kHz");
+    page.text(40, 165, "VREF").text(80, 165, "Reference").text(200, 165, "1.1").text(240, 165, "1.3").text(290, 165, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 5);
+    EXPECT_EQ(textAt(tables[0], 1, 0), "DC characteristics");
+    EXPECT_EQ(textAt(tables[0], 2, 0), "RON");
+    EXPECT_EQ(spanAt(tables[0], 2, 0), Span(2, 1));
+}
+
+TEST(FindTables, ABoldHeadingOnTopOfABandIsALineOfItsOwn) {
+    PageBuilder page;
+    page.grid(kXs, {90, 104, 142, 156, 170});
+    head(page, 100);
+    page.text(44, 114, "Supply section", true);
+    page.text(44, 126, "Input level").text(164, 126, "VIO").text(204, 126, "TA = 25 C").text(324, 126, "1.9").text(444, 126, "V");
+    page.text(204, 138, "TA = 85 C").text(324, 138, "4.4");
+    page.text(44, 152, "Hysteresis").text(364, 152, "0.2").text(444, 152, "V").text(44, 166, "Start").text(364, 166, "0.3").text(444, 166, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 1, 0), "Supply section");
+    EXPECT_EQ(textAt(tables[0], 2, 0), "Input level");
+    EXPECT_EQ(spanAt(tables[0], 2, 0), Span(2, 1));
+    EXPECT_EQ(textAt(tables[0], 3, 2), "TA = 85 C");
+}
+
 }  // namespace
 }  // namespace standin::tables
