@@ -23,8 +23,8 @@ namespace standin::text {
 namespace {
 
 bool isSpace(char32_t code) {
-    return code == U' ' || (code >= 9 && code <= 13) || code == 0x85 || code == 0xA0 || (code >= 0x2000 && code <= 0x200B) || code == 0x2028 ||
-           code == 0x2029 || code == 0x202F || code == 0x205F || code == 0x3000 || code == 0xFEFF;
+    return code == U' ' || (code >= 9 && code <= 13) || code == 0x85 || code == 0xA0 || (code >= 0x2000 && code <= 0x200B) || code == 0x2028 || code == 0x2029 || code == 0x202F ||
+           code == 0x205F || code == 0x3000 || code == 0xFEFF;
 }
 
 bool isDigit(char32_t code) { return (code >= U'0' && code <= U'9') || (code >= 0xFF10 && code <= 0xFF19); }
@@ -200,8 +200,7 @@ private:
     // "V", "P", "BAT": a pin name may end in a sign. No letter may follow it.
     [[nodiscard]] bool isShortCapitals(std::size_t end) const {
         if (end - m_at > 3) return false;
-        return std::all_of(m_text.begin() + static_cast<std::ptrdiff_t>(m_at), m_text.begin() + static_cast<std::ptrdiff_t>(end), isAsciiUpper) &&
-               !isWordLetter(codeAt(end + 1));
+        return std::all_of(m_text.begin() + static_cast<std::ptrdiff_t>(m_at), m_text.begin() + static_cast<std::ptrdiff_t>(end), isAsciiUpper) && !isWordLetter(codeAt(end + 1));
     }
 
     // Behind "(on)", "(s)", "(th)"; 0 where it is another kind of bracket.
@@ -260,10 +259,9 @@ private:
 
 // In lower case, without the full stop.
 bool isAbbreviation(std::string_view word, std::string_view language) {
-    static constexpr std::array<std::string_view, 45> kCommon{
-        "approx", "typ", "min", "max", "fig", "figs", "no", "nos", "e.g", "i.e", "eg", "ie", "cf", "vs", "sec", "ref", "eq", "tab",
-        "resp", "incl", "excl", "ca", "abs", "temp", "char", "spec", "ext", "int", "dia", "vol", "rev", "pt", "par", "ch", "st", "mr",
-        "dr", "nom", "freq", "resist", "cap", "viz", "al", "app", "par."};
+    static constexpr std::array<std::string_view, 45> kCommon{"approx", "typ", "min", "max",  "fig",  "figs", "no", "nos", "e.g",  "i.e",    "eg",   "ie",  "cf",  "vs",  "sec",
+                                                              "ref",    "eq",  "tab", "resp", "incl", "excl", "ca", "abs", "temp", "char",   "spec", "ext", "int", "dia", "vol",
+                                                              "rev",    "pt",  "par", "ch",   "st",   "mr",   "dr", "nom", "freq", "resist", "cap",  "viz", "al",  "app", "par."};
     static constexpr std::array<std::string_view, 12> kGerman{"z.b", "d.h", "bzw", "ggf", "abb", "nr", "inkl", "evtl", "usw", "u.a", "zul", "siehe"};
     if (std::find(kCommon.begin(), kCommon.end(), word) != kCommon.end()) return true;
     return language == "de" && std::find(kGerman.begin(), kGerman.end(), word) != kGerman.end();
@@ -286,7 +284,9 @@ public:
             }
             if (code == 0x3002 || code == 0xFF0E || code == 0xFF01 || code == 0xFF1F || code == 0xFF61) {
                 bool const point = code == 0xFF0E && next < m_text.size() && isDigit(codeAt(next));
-                if (!point) {
+                if (std::size_t const number = code == 0xFF0E ? listNumberAt(at) : kNone; !point && number != kNone) {
+                    close(number);
+                } else if (!point) {
                     next = behindClosing(next);
                     close(next);
                 }
@@ -303,6 +303,21 @@ public:
     }
 
 private:
+    static constexpr std::size_t kNone = std::string_view::npos;
+
+    // "；4．": where the number of a list begins that the stop at `stop` belongs to.
+    [[nodiscard]] std::size_t listNumberAt(std::size_t stop) const {
+        constexpr std::size_t kMostDigits = 2;
+        std::size_t begin = stop;
+        while (begin > m_start && stop - begin <= kMostDigits && isAsciiDigit(m_text[begin - 1])) --begin;
+        if (begin == stop || stop - begin > kMostDigits) return kNone;
+        std::size_t before = begin;
+        while (before > m_start && m_text[before - 1] == ' ') --before;
+        if (before == m_start) return begin;
+        char32_t const sign = decodePrevious(m_text, before);
+        return sign == U';' || sign == 0xFF1B ? begin : kNone;
+    }
+
     [[nodiscard]] char32_t codeAt(std::size_t at) const { return at < m_text.size() ? decodeNext(m_text, at) : 0; }
 
     [[nodiscard]] std::size_t behindClosing(std::size_t at) const {

@@ -44,7 +44,7 @@ TEST(Words, numbersUnitsPinsAndCodesStayWhole) {
 }
 
 TEST(Words, everyVisibleByteIsInExactlyOneWord) {
-    for (char const* text : {"Ta=25°C, VDD≤5.5V; 禁止向0V电池充电。", "端子はオープンにしてください (V−)", "a\xFF\xFEz .5 +. -- 3.", "x\u200By e.g", "(((" }) {
+    for (char const* text : {"Ta=25°C, VDD≤5.5V; 禁止向0V电池充电。", "端子はオープンにしてください (V−)", "a\xFF\xFEz .5 +. -- 3.", "x\u200By e.g", "((("}) {
         std::string_view const whole(text);
         std::size_t at = 0;
         for (std::string_view const word : words(whole)) {
@@ -75,6 +75,7 @@ TEST(Sentences, abbreviationsAndDecimalsDoNotEndThem) {
              {"Connect it to pin 3. The rest is open.", "Connect it to pin 3.|The rest is open."},
              {"one\ntwo. Three", "one\ntwo.|Three"},
              {"禁止充电。允许放电。", "禁止充电。|允许放电。"},
+             {"1．支持充电；2．支持放电．电压为 4．2 V ； 13．灯亮", "1．支持充电；|2．支持放电．|电压为 4．2 V ；|13．灯亮"},
              {"• first • second", "• first|• second"},
              {"• Lamp delay is longer ........ 12", "• Lamp delay is longer ........ 12"},
              {"It waits... 12 are lit.", "It waits...|12 are lit."},
