@@ -205,7 +205,7 @@ bool printTheSame(Parameter const& a, Parameter const& b) {
            a.unit == b.unit && text(a.min) == text(b.min) && text(a.typ) == text(b.typ) && text(a.max) == text(b.max);
 }
 
-bool mixesRatings(Parameter const& a, Parameter const& b) { return (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating); }
+bool isRatingHereOnly(Parameter const& a, Parameter const& b) { return (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating); }
 // The heading of its table says what the row is.
 bool isKnown(Parameter const& p) { return p.kind != ParameterKind::Other; }
 
@@ -285,6 +285,14 @@ private:
     [[nodiscard]] bool areOtherVersions(Profile const& a, Profile const& b) const {
         bool const chosen = !m_sheets.options.referenceVariant.empty() || !m_sheets.options.candidateVariant.empty();
         return !chosen && m_naming.areOthers(a.variant, b.variant);
+    }
+
+    // A rating is no characteristic; but within what range a part operates stands among the
+    // ratings of one maker ("operating temperature") and among the conditions of the other.
+    [[nodiscard]] bool mixesRatings(Parameter const& a, Parameter const& b) const {
+        if (!isRatingHereOnly(a, b)) return false;
+        auto const* entry = !a.canonical.empty() && a.canonical == b.canonical ? m_sheets.vocabulary.find(a.canonical) : nullptr;
+        return entry == nullptr || entry->role != vocabulary::Role::OperatingRange;
     }
 
     // How much speaks for the pair, 0 … about 1; 0: it cannot be.

@@ -54,6 +54,19 @@ TEST(ParameterPairing, NeverPairsARatingWithACharacteristic) {
     EXPECT_TRUE(partners(reference, candidate).empty());
 }
 
+TEST(ParameterPairing, TheRangeOfOperationStandsAmongRatingsToo) {
+    std::vector<RowText> const reference{
+        {.name = "Operating temperature", .symbol = "Topr", .min = "-20", .max = "75", .unit = "°C", .canonical = "operating-temp", .kind = ParameterKind::Rating}};
+    std::vector<RowText> const candidate{{.name = "Operating free-air temperature",
+                                          .symbol = "TA",
+                                          .min = "0",
+                                          .max = "70",
+                                          .unit = "°C",
+                                          .canonical = "operating-temp",
+                                          .kind = ParameterKind::OperatingCondition}};
+    EXPECT_EQ(partners(reference, candidate).size(), 1U);
+}
+
 TEST(ParameterPairing, NeverPairsWhatTheVocabularyTellsApart) {
     std::vector<RowText> const reference{{.name = "Voltage threshold", .symbol = "VCL", .typ = "4.1", .unit = "V", .canonical = "overcharge-release-voltage"}};
     std::vector<RowText> const candidate{{.name = "Voltage threshold upper", .symbol = "VCL", .typ = "4.3", .unit = "V", .canonical = "overcharge-detect-voltage"}};
