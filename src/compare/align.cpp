@@ -186,6 +186,7 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     classifyTexts(drafts, sheets);
     linkTableConditions(drafts, sheets);
     dropTableConditions(drafts, sheets);
+    linkRestatements(drafts, sheets);
     linkStatements(drafts, sheets);
     append(drafts, findParameterConflicts(sheets));
     linkConflicts(drafts);

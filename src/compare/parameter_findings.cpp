@@ -337,4 +337,61 @@ void dropTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
     }
 }
 
+namespace {
+
+// A row that differs, as a line elsewhere would repeat it.
+struct Restated {
+    int draft = 0;
+    std::string symbol;                             // bare
+    std::vector<std::string> reference, candidate;  // values with their units, spaceless
+};
+
+std::vector<std::string> valuesWithUnit(model::Side const& side, model::Side const& other) {
+    std::vector<std::string> values;
+    for (auto const& [own, others] : {std::pair{side.min, other.min}, std::pair{side.typ, other.typ}, std::pair{side.max, other.max}}) {
+        if (!own.empty() && !others.empty() && own != others && !side.unit.empty()) values.push_back(spaceless(own + side.unit));
+    }
+    return values;
+}
+
+bool holdsOneOf(std::string const& text, std::vector<std::string> const& values) {
+    return std::any_of(values.begin(), values.end(), [&](std::string const& value) {
+        for (auto at = text.find(value); at != std::string::npos; at = text.find(value, at + 1)) {
+            bool const whole = at == 0 || (!text::isAsciiDigit(text[at - 1]) && text[at - 1] != '.');
+            if (whole) return true;
+        }
+        return false;
+    });
+}
+
+}  // namespace
+
+void linkRestatements(std::vector<Draft>& drafts, SheetPair const& sheets) {
+    if (sheets.oneText()) return;
+    std::vector<Restated> rows;
+    for (std::size_t i = 0; i < drafts.size(); ++i) {
+        auto const& finding = drafts[i].finding;
+        if (drafts[i].rank != Rank::Parameter || drafts[i].dropped || drafts[i].cause >= 0 || !finding.reference || !finding.candidate || finding.affects.size() != 2) continue;
+        auto const row =
+            std::find_if(sheets.reference.parameters.begin(), sheets.reference.parameters.end(), [&](Parameter const& p) { return "r:" + p.id == finding.affects[0]; });
+        if (row == sheets.reference.parameters.end() || bareText(row->symbol).size() < 2) continue;
+        Restated restated{static_cast<int>(i), bareText(row->symbol), valuesWithUnit(*finding.reference, *finding.candidate),
+                          valuesWithUnit(*finding.candidate, *finding.reference)};
+        if (!restated.reference.empty() && !restated.candidate.empty()) rows.push_back(std::move(restated));
+    }
+    if (rows.empty()) return;
+    for (Draft& draft : drafts) {
+        bool const text = draft.rank == Rank::Wording || draft.rank == Rank::Table;
+        if (!text || draft.dropped || draft.cause >= 0 || !draft.finding.reference || !draft.finding.candidate) continue;
+        std::string const r = spaceless(draft.finding.reference->text);
+        std::string const c = spaceless(draft.finding.candidate->text);
+        for (Restated const& row : rows) {
+            bool const named = bareText(r).find(row.symbol) != std::string::npos && bareText(c).find(row.symbol) != std::string::npos;
+            if (!named || !holdsOneOf(r, row.reference) || !holdsOneOf(c, row.candidate)) continue;
+            draft.cause = row.draft;
+            break;
+        }
+    }
+}
+
 }  // namespace standin::compare

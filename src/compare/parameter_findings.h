@@ -25,6 +25,10 @@ struct ParameterFindings {
 // under that draft. Called when all drafts are together.
 void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets);
 
+// Two makers: a line of the features or the description that repeats both values of a row that
+// differs ("RDS(ON) < 60 mΩ" against "RDS(ON) < 65 mΩ") follows from that row.
+void linkRestatements(std::vector<Draft>& drafts, SheetPair const& sheets);
+
 // Two makers: a caption that states the conditions of a table in either sheet ("VCC = 5 V, TA =
 // 25 °C unless otherwise noted") says what every row of these tables is compared by. Its
 // drafts are dropped.

@@ -314,6 +314,23 @@ TEST(Align, PairsTwoMakersSheetsByVocabularyAndConditions) {
     EXPECT_EQ(relation["p3"], Relation::OnlyReference);
 }
 
+TEST(Align, AFeatureThatRepeatsARowFollowsFromIt) {
+    auto sheet = [](std::string const& part, std::string const& max, std::string const& feature, std::string const& name) {
+        SheetBuilder made(part);
+        made.section(SectionKind::Features, "Features").sentence("Text of " + part + " alone.").sentence(feature);
+        made.specification("", {{.name = name, .symbol = "RDS(on)", .condition = "VGS=4.5V", .max = max, .unit = "mΩ", .canonical = "on-resistance"}});
+        return made.build();
+    };
+    auto const r = sheet("QX17", "60", "RDS(ON) at VGS = 4.5 V below 60 mΩ", "On-resistance");
+    auto const consequences = [&](std::string const& feature) {
+        auto const comparison = compared(r, sheet("ZL99", "65", feature, "Static drain-source resistance"));
+        return std::count_if(comparison.findings.begin(), comparison.findings.end(),
+                             [](auto const& finding) { return finding.kind == FindingKind::Wording && !finding.consequenceOf.empty(); });
+    };
+    EXPECT_EQ(consequences("RDS(ON) at VGS = 4.5 V below 65mΩ"), 1);
+    EXPECT_EQ(consequences("RDS(ON) at VGS = 4.5 V below 165 mΩ"), 0) << "another value than the row's";
+}
+
 // Each row of the two tables is compared by it.
 TEST(Align, TheCaptionWithTheConditionsOfATableIsNoSentenceOfItsOwn) {
     auto sheet = [](std::string const& part, std::string const& condition, std::string const& name) {
