@@ -342,9 +342,17 @@ namespace {
 // A row that differs, as a line elsewhere would repeat it.
 struct Restated {
     int draft = 0;
-    std::string symbol;                             // bare
+    std::vector<std::string> symbols;               // bare
     std::vector<std::string> reference, candidate;  // values with their units, spaceless
 };
+
+// `affected`: "r:" or "c:" and the id of the row.
+void addSymbol(Restated& restated, model::Datasheet const& sheet, std::string_view affected) {
+    auto const row = std::find_if(sheet.parameters.begin(), sheet.parameters.end(), [&](Parameter const& p) { return affected.substr(2) == p.id; });
+    if (row == sheet.parameters.end()) return;
+    std::string symbol = bareText(row->symbol);
+    if (symbol.size() >= 2) restated.symbols.push_back(std::move(symbol));
+}
 
 std::vector<std::string> valuesWithUnit(model::Side const& side, model::Side const& other) {
     std::vector<std::string> values;
@@ -372,11 +380,9 @@ void linkRestatements(std::vector<Draft>& drafts, SheetPair const& sheets) {
     for (std::size_t i = 0; i < drafts.size(); ++i) {
         auto const& finding = drafts[i].finding;
         if (drafts[i].rank != Rank::Parameter || drafts[i].dropped || drafts[i].cause >= 0 || !finding.reference || !finding.candidate || finding.affects.size() != 2) continue;
-        auto const row =
-            std::find_if(sheets.reference.parameters.begin(), sheets.reference.parameters.end(), [&](Parameter const& p) { return "r:" + p.id == finding.affects[0]; });
-        if (row == sheets.reference.parameters.end() || bareText(row->symbol).size() < 2) continue;
-        Restated restated{static_cast<int>(i), bareText(row->symbol), valuesWithUnit(*finding.reference, *finding.candidate),
-                          valuesWithUnit(*finding.candidate, *finding.reference)};
+        Restated restated{static_cast<int>(i), {}, valuesWithUnit(*finding.reference, *finding.candidate), valuesWithUnit(*finding.candidate, *finding.reference)};
+        addSymbol(restated, sheets.reference, finding.affects[0]);
+        addSymbol(restated, sheets.candidate, finding.affects[1]);
         if (!restated.reference.empty() && !restated.candidate.empty()) rows.push_back(std::move(restated));
     }
     if (rows.empty()) return;
@@ -386,7 +392,9 @@ void linkRestatements(std::vector<Draft>& drafts, SheetPair const& sheets) {
         std::string const r = spaceless(draft.finding.reference->text);
         std::string const c = spaceless(draft.finding.candidate->text);
         for (Restated const& row : rows) {
-            bool const named = bareText(r).find(row.symbol) != std::string::npos && bareText(c).find(row.symbol) != std::string::npos;
+            bool const named = std::any_of(row.symbols.begin(), row.symbols.end(), [&](std::string const& symbol) {
+                return bareText(r).find(symbol) != std::string::npos && bareText(c).find(symbol) != std::string::npos;
+            });
             if (!named || !holdsOneOf(r, row.reference) || !holdsOneOf(c, row.candidate)) continue;
             draft.cause = row.draft;
             break;
