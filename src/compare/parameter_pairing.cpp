@@ -8,7 +8,6 @@
 #include "compare/parameter_pairing.h"
 
 #include <algorithm>
-#include <array>
 #include <cstdint>
 #include <map>
 #include <optional>
@@ -18,18 +17,13 @@
 
 #include "compare/assignment.h"
 #include "compare/conditions.h"
+#include "compare/parameter_profile.h"
 #include "compare/proof_by_layout.h"
 #include "compare/proof_by_limits.h"
 #include "compare/relation.h"
 #include "compare/telling_words.h"
 #include "compare/variant_choice.h"
-#include "compare/variant_words.h"
 #include "compare/version_naming.h"
-#include "quantity/condition.h"
-#include "quantity/decimal.h"
-#include "quantity/numbers.h"
-#include "text/fold.h"
-#include "text/utf8.h"
 
 namespace standin::compare {
 
@@ -37,6 +31,7 @@ namespace {
 
 using model::Parameter;
 using model::ParameterKind;
+using Profile = ParameterProfile;
 
 constexpr double kPairThreshold = 0.45;
 constexpr double kLeastIdentity = 0.3;
@@ -62,21 +57,6 @@ constexpr int kFewestVotes = 2;
 constexpr int kTellingNumbers = 2;  // one number that agrees stands in many a row by chance
 constexpr std::size_t kLargestBucket = 40;
 
-struct Profile {
-    std::string symbol;
-    std::string name;
-    std::vector<Key> nameTokens;
-    VariantWords variant;
-    bool namesVariant = false;  // printed, not meant
-    std::string dimension;
-    bool conditionInValues = false;                           // "(7 ≤ VIN ≤ 25)" in the value columns of a line
-    StatedConditions conditions;                              // taken apart once, related with many
-    std::optional<model::Interval> grade;                     // the range of temperatures that its table holds for
-    std::array<std::optional<quantity::Decimal>, 3> numbers;  // min, typ, max as far as they are numbers
-    int row = -1;
-    int placeInRow = 0;
-};
-
 // A changed heading makes a rating a characteristic in the reading of one sheet: in
 // two states of one text the kind does not count, else it keeps ratings apart.
 enum class Kinds : std::uint8_t { Count, DoNotCount };
@@ -95,96 +75,6 @@ Key identityOf(Parameter const& p, Kinds kinds) {
     for (auto const* value : {&p.min, &p.typ, &p.max}) add(*value ? std::string_view((*value)->text) : std::string_view());
     add(p.unit);
     return hashOf(spaceless(all), kinds == Kinds::Count ? static_cast<Key>(p.kind) : Key{0});
-}
-
-// Makers differ in the sign they give a current that flows out of a pin.
-std::optional<quantity::Decimal> numberOf(std::optional<model::Value> const& value, std::string_view dimension) {
-    if (!value || !value->value) return std::nullopt;
-    auto const number = quantity::Decimal::parse(*value->value);
-    return number && dimension == "A" ? std::optional(number->magnitude()) : number;
-}
-
-// The numbers printed in either row, and those that stand in both, in the same column.
-struct Agreement {
-    int printed = 0;
-    int agreeing = 0;
-    [[nodiscard]] double share() const { return printed == 0 ? 0 : static_cast<double>(agreeing) / printed; }
-    [[nodiscard]] bool full() const { return printed > 0 && agreeing == printed; }
-};
-
-Agreement agreementOf(Profile const& reference, Profile const& candidate) {
-    Agreement found;
-    for (std::size_t k = 0; k < reference.numbers.size(); ++k) {
-        auto const& r = reference.numbers[k];
-        auto const& c = candidate.numbers[k];
-        if (r || c) ++found.printed;
-        if (r && c && (*r == *c || quantity::equalAsPrinted(*r, *c))) ++found.agreeing;
-    }
-    return found;
-}
-
-// "tPHL, tPLH" and "tPLH/tPHL" name the same two.
-std::string symbolsKey(std::string_view printed) {
-    constexpr std::size_t kLeastOfSeveral = 3;  // "V CC" is one symbol
-    std::vector<std::string> symbols;
-    bool several = true;
-    for (std::size_t at = 0; at <= printed.size();) {
-        std::size_t const end = std::min(printed.find_first_of(",/; ", at), printed.size());
-        std::string key = quantity::symbolKey(printed.substr(at, end - at));
-        if (!key.empty()) {
-            several = several && key.size() >= kLeastOfSeveral;
-            symbols.push_back(std::move(key));
-        }
-        at = end + 1;
-    }
-    if (!several || symbols.size() < 2) return quantity::symbolKey(printed);
-    std::sort(symbols.begin(), symbols.end());
-    std::string all;
-    for (std::string const& symbol : symbols) all += (all.empty() ? "" : "/") + symbol;
-    return all;
-}
-
-// A condition that is printed where other lines have values.
-bool hasConditionInValues(Parameter const& p) {
-    if (p.interval) return false;
-    for (auto const* value : {&p.min, &p.typ, &p.max}) {
-        if (!*value) continue;
-        std::string const text = text::foldForComparison((*value)->text);
-        bool const relates = text.find("≤") != std::string::npos || text.find("≥") != std::string::npos || text.find_first_of("<>") != std::string::npos;
-        if (relates && std::any_of(text.begin(), text.end(), text::isAsciiLetter)) return true;
-    }
-    return false;
-}
-
-Profile profileOf(Parameter const& p, VariantWords variant, PrintedRows const& rows, int index, ConditionMemo& memo) {
-    Profile profile;
-    profile.symbol = symbolsKey(p.symbol);
-    profile.name = text::foldKey(p.name);
-    profile.nameTokens = tokensOf(p.name);
-    profile.variant = std::move(variant);
-    profile.namesVariant = !p.variant.empty();
-    if (p.interval) profile.dimension = p.interval->unit;
-    profile.conditions = stateConditions({p.condition, p.tableCondition}, memo);
-    profile.conditionInValues = hasConditionInValues(p);
-    if (!p.tableCondition.empty()) profile.grade = temperatureRange(p.tableCondition, memo);
-    profile.numbers = {numberOf(p.min, profile.dimension), numberOf(p.typ, profile.dimension), numberOf(p.max, profile.dimension)};
-    profile.row = rows.ofParameter(index);
-    if (profile.row >= 0) {
-        auto const& inRow = rows[profile.row].parameters;
-        profile.placeInRow = static_cast<int>(std::find(inRow.begin(), inRow.end(), index) - inRow.begin());
-    }
-    return profile;
-}
-
-VariantRelation relateVersions(Profile const& reference, Profile const& candidate) {
-    if (!reference.namesVariant && !candidate.namesVariant) return VariantRelation::Same;
-    return relateVariants(reference.variant, candidate.variant);
-}
-
-// What the rows of one parameter have in common within a sheet.
-std::string kinOf(Parameter const& p, Profile const& profile) {
-    if (!p.canonical.empty()) return p.canonical;
-    return profile.symbol.empty() ? profile.name : profile.symbol;
 }
 
 double variantWeight(VariantRelation relation, bool twins) {
