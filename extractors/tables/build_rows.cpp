@@ -22,6 +22,7 @@ namespace {
 // In font heights.
 constexpr float kOwnLines = 1.5F;  // lines at least this far apart are no wrapped text
 
+constexpr float kSymbolsApart = 2.2F;  // symbols at least this far apart stand for several parameters
 constexpr float kLeafPitch = 2.6F;  // from titles to the titles below them
 
 constexpr int kMostHeadBands = 4;
@@ -369,6 +370,16 @@ bool TableBuilder::holdsOneName(std::vector<PlacedPiece*> const& pieces, int fir
     return std::any_of(lines.begin(), lines.end(), [](auto const& ys) { return ys.size() == 1; });
 }
 
+// Several symbols further apart than lines of one text: several parameters without a rule between.
+bool TableBuilder::holdsSymbolsApart(std::vector<PlacedPiece*> const& pieces, int firstValue) const {
+    std::vector<Points> ys;
+    for (auto const* p : pieces) {
+        if (p->column0 < firstValue && m_columns.titles[static_cast<std::size_t>(p->column0)] == ColumnTitle::Symbol) ys.push_back(p->piece.baseline);
+    }
+    std::sort(ys.begin(), ys.end());
+    return std::adjacent_find(ys.begin(), ys.end(), [&](Points a, Points b) { return b - a >= kSymbolsApart * m_font; }) != ys.end();
+}
+
 BandKind TableBuilder::kindOf(std::vector<PlacedPiece*> const& pieces, int bodyBands) const {
     auto const anchors = valueBaselines(m_page, pieces, m_columns, m_font);
     int const firstValue = m_columns.firstValueColumn();
@@ -378,6 +389,7 @@ BandKind TableBuilder::kindOf(std::vector<PlacedPiece*> const& pieces, int bodyB
     }
     if (anchors.size() < 2) return m_region.ruledColumns || (m_region.ruledRows && bodyBands > 2) ? BandKind::Ruled : BandKind::Open;
     if (anchors.size() == 2 && bodyBands > 2) return BandKind::Ruled;
+    if (anchors.size() > 2 && holdsSymbolsApart(pieces, firstValue)) return BandKind::Open;
     if (bodyBands > 2 && holdsOneName(pieces, firstValue)) return BandKind::Ruled;
     int named = 0;
     for (Points const y : anchors) {

@@ -25,6 +25,7 @@ using model::Table;
 namespace {
 
 // In font heights.
+constexpr float kWordSpace = 0.5F;     // at most, between words of one text
 constexpr float kColumnGap = 0.72F;    // a gap at a column boundary that parts two cells
 constexpr float kOpenGap = 0.42F;      // the same where no rule parts columns
 constexpr float kMergedGap = 1.0F;     // the same inside an area that rules make one
@@ -67,7 +68,8 @@ void TableBuilder::collectPieces() {
             auto const& word = m_page.words[i];
             if (word.dotLeader) m_leaders = true;
             bool const usable = isTableWord(word) && m_taken[i] == 0 && !word.dotLeader;
-            int const at = !usable ? -1 : turned ? whole : areaAt(word.box.centre());
+            int at = !usable ? -1 : turned ? whole : areaAt(word.box.centre());
+            if (at >= 0 && current >= 0 && at != current && goesOnOverColumn(m_page.words[i - 1], word)) at = current;
             if (at != current) {
                 flush(i);
                 start = i;
@@ -81,6 +83,15 @@ void TableBuilder::collectPieces() {
         std::nth_element(sizes.begin(), middle, sizes.end());
         m_font = std::clamp(*middle, 3.0F, 30.0F);
     }
+}
+
+// A word space behind the word before, with no rule between: a heading over columns whose rules leave it out.
+bool TableBuilder::goesOnOverColumn(model::Word const& before, model::Word const& word) const {
+    if (!m_region.ruledColumns || word.box.x0 - before.box.x1 > kWordSpace * word.size) return false;
+    Points const y = word.baseline - 0.3F * word.size;
+    return std::none_of(m_page.rules.begin(), m_page.rules.end(), [&](auto const& rule) {
+        return rule.axis == model::Rule::Axis::Vertical && rule.box.x0 > before.box.x0 && rule.box.x0 < word.box.x1 && rule.box.y0 <= y && rule.box.y1 >= y;
+    });
 }
 
 int TableBuilder::areaAt(model::Point p) const {
@@ -225,6 +236,9 @@ void TableBuilder::placePieces() {
             placed.column0 = low;
             placed.column1 = high;
             if (!whole) setColumns(placed, low, high);
+            // words that go on over a column line
+            Points const right = m_lattice.xs[static_cast<std::size_t>(a.column1) + 1];
+            if (m_region.ruledColumns && !m_pieces[i].turned && part.box.x1 > right + 0.6F * m_font) placed.column1 = std::max(placed.column1, columnAt(part.box.x1));
             placed.wholeArea = whole;
             placed.weaklyPlaced = weakly;
             m_inArea[static_cast<std::size_t>(index)].push_back(static_cast<std::uint32_t>(m_placed.size()));

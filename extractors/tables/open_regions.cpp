@@ -279,9 +279,12 @@ private:
         for (std::size_t i = 0; i < m_rows.size(); ++i) {
             bool names[2] = {false, false};
             bool titled = false;
+            bool const parameterLeft = std::any_of(m_rows[i].segments.begin(), m_rows[i].segments.end(),
+                                                   [&](auto const& s) { return s.title == ColumnTitle::Parameter && s.piece.box.centre().x < (from + to) / 2; });
             for (auto const& s : m_rows[i].segments) {
                 std::size_t const side = s.piece.box.centre().x < (from + to) / 2 ? 0 : 1;
-                names[side] = names[side] || s.title == ColumnTitle::Parameter || s.title == ColumnTitle::Symbol || s.title == ColumnTitle::Pin || s.title == ColumnTitle::Name ||
+                bool const symbol = s.title == ColumnTitle::Symbol && (side == 0 || !parameterLeft);  // may stand behind the conditions
+                names[side] = names[side] || symbol || s.title == ColumnTitle::Parameter || s.title == ColumnTitle::Pin || s.title == ColumnTitle::Name ||
                               s.title == ColumnTitle::PartNumber || s.title == ColumnTitle::Package;
                 titled = titled || (side == 1 && s.title != ColumnTitle::None);
             }

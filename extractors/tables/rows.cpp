@@ -270,7 +270,9 @@ Join joinOf(PageLayout const& page, std::vector<OpenLine> const& lines, std::siz
     while (named < lines.size() && !lines[named].key) ++named;
     bool const heads = alone && line.bold && line.keyX <= line.pieces[0]->piece.box.x0 && named < lines.size() && !lines[named].bold;
     if (hasBelow && !lines[below].key && below == i + 1 && !heads) return Join::Down;
-    auto const text = textOf(page, line.pieces[0]->piece);
+    // a symbol ("tSTART", "en") begins with a small letter by right
+    auto const worded = std::find_if(line.pieces.begin(), line.pieces.end(), [&](auto* p) { return columns.titles[static_cast<std::size_t>(p->column0)] != ColumnTitle::Symbol; });
+    auto const text = worded == line.pieces.end() ? std::string() : textOf(page, (*worded)->piece);
     bool const boldOnly = heads || (line.bold && hasBelow && lines[below].key && !lines[below].bold);
     if (alone && !boldOnly && hasBelow && hasOneChild(lines, i, below, fontHeight)) return Join::Down;
     if (alone && (boldOnly || (wide && !startsLower(text)))) return Join::Own;
@@ -497,6 +499,7 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
             for (auto* p : lines[i].pieces) {
                 if (p->column0 == column) lastName = p;
             }
+            if (lines[i].bold && anchored[static_cast<std::size_t>(lines[i].row)] == 0) lastName = nullptr;  // a heading
             bool const keyless = lines[i].anchor && !lines[i].key && std::none_of(lines.begin(), lines.end(), [&](OpenLine const& o) { return o.row == lines[i].row && o.key; });
             if (!keyless || lastName == nullptr || lastName->column1 != column) continue;
             // All lines of that name's cell grow together.
@@ -507,6 +510,26 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
         }
     }
     return rows;
+}
+
+bool isBareSymbol(std::string const& text) {
+    return text.size() >= 2 && text.size() <= 5 && text[0] >= 'A' && text[0] <= 'Z' &&
+           std::all_of(text.begin(), text.end(), [](char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); });
+}
+
+// "0.7" above "VDD" in one cell, centred on its row: nothing else stands beside either of the two lines.
+bool wrapsToSymbol(PageLayout const& page, PlacedPiece const& number, PlacedPiece const& symbol, std::vector<PlacedPiece*> const& pieces, Points fontHeight) {
+    Points const pitch = symbol.piece.baseline - number.piece.baseline;
+    if (pitch <= kSameLine * fontHeight || pitch > kWrapPitch * fontHeight || symbol.area != number.area) return false;
+    if (shapeOf(textOf(page, number.piece)) != Shape::Number || !isBareSymbol(textOf(page, symbol.piece))) return false;
+    auto const level = [&](PlacedPiece const& p, PlacedPiece const& with) { return std::abs(p.piece.baseline - with.piece.baseline) <= kBetween * fontHeight; };
+    return std::none_of(pieces.begin(), pieces.end(), [&](auto const* p) {
+        if (!(level(*p, number) || level(*p, symbol)) || (p->column0 <= number.column1 && p->column1 >= number.column0)) return false;
+        // another value that is wrapped in the same way
+        bool const twin = level(*p, number) && std::any_of(pieces.begin(), pieces.end(),
+                                                           [&](auto const* q) { return q->column0 == p->column0 && level(*q, symbol) && isBareSymbol(textOf(page, q->piece)); });
+        return !twin && isValueLike(shapeOf(textOf(page, p->piece)));
+    });
 }
 
 }  // namespace
@@ -546,13 +569,15 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
         std::sort(own.begin(), own.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
         std::string before;
         Points beforeY = 0;
-        for (auto* p : own) {
+        for (std::size_t k = 0; k < own.size(); ++k) {
+            auto* const p = own[k];
             auto text = textOf(page, p->piece);
             bool const near = !before.empty() && p->piece.baseline - beforeY < kWrapPitch * fontHeight && p->piece.baseline - beforeY > kSameLine * fontHeight;
             bool const goesOn = near && (endsOpen(before) || startsOpen(text) ||
                                          (shapeOf(before) == Shape::Words && shapeOf(text) == Shape::Number && !text.empty() && !(text[0] >= '0' && text[0] <= '9')));
             if (!goesOn && !p->wrapOf && isValueLike(shapeOf(text))) {
-                ofColumn[static_cast<std::size_t>(column)].push_back(p->piece.baseline);
+                bool const wrapped = k + 1 < own.size() && wrapsToSymbol(page, *p, *own[k + 1], pieces, fontHeight);
+                ofColumn[static_cast<std::size_t>(column)].push_back(wrapped ? (p->piece.baseline + own[k + 1]->piece.baseline) / 2 : p->piece.baseline);
             }
             before = std::move(text);
             beforeY = p->piece.baseline;

@@ -36,6 +36,7 @@ private:
 
     // build_table.cpp
     void collectPieces();
+    [[nodiscard]] bool goesOnOverColumn(model::Word const& before, model::Word const& word) const;
     [[nodiscard]] int areaAt(model::Point p) const;
     void findColumns();
     [[nodiscard]] int columnAt(model::Points x) const;
@@ -62,6 +63,7 @@ private:
     [[nodiscard]] int bandOf(PlacedPiece const& p) const;
     void splitBands();
     [[nodiscard]] bool holdsOneName(std::vector<PlacedPiece*> const& pieces, int firstValue) const;
+    [[nodiscard]] bool holdsSymbolsApart(std::vector<PlacedPiece*> const& pieces, int firstValue) const;
     [[nodiscard]] BandKind kindOf(std::vector<PlacedPiece*> const& pieces, int bodyBands) const;
     int splitHead(std::vector<PlacedPiece*>& pieces);
     [[nodiscard]] bool standsOverLeaves(PlacedPiece const& p, std::vector<PlacedPiece*> const& leaves) const;

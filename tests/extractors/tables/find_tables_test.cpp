@@ -788,5 +788,87 @@ TEST(FindTables, ABoldHeadingOnTopOfABandIsALineOfItsOwn) {
     EXPECT_EQ(textAt(tables[0], 3, 2), "TA = 85 C");
 }
 
+TEST(FindTables, AFactorAboveItsSupplyIsOneValue) {
+    PageBuilder page;  // "0.7" over "VDD", centred on the line of the name and of the dashes
+    page.grid(kXs, {90, 104, 130, 144, 158});
+    head(page, 100);
+    page.text(44, 118, "Input high level").text(164, 118, "VIH").text(364, 118, "-").text(404, 118, "-").text(444, 118, "V");
+    page.text(324, 112.5F, "0.7").text(324, 123.5F, "VDD");
+    page.text(44, 140, "Hysteresis").text(364, 140, "0.2").text(444, 140, "V").text(44, 154, "Start").text(364, 154, "0.3").text(444, 154, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].rows, 4);
+    EXPECT_EQ(textAt(tables[0], 1, 3), "0.7 VDD");
+}
+
+TEST(FindTables, AHeadingGoesOnOverColumnRulesThatLeaveItOut) {
+    PageBuilder page;  // column rules only, broken at the heading
+    for (float const x : {36.0F, 74.0F, 196.0F, 236.0F, 280.0F, 320.0F}) page.vertical(x, 90, 104).vertical(x, 118, 158);
+    page.vertical(36, 104, 118).vertical(320, 104, 118);
+    page.horizontal(90, 36, 320).horizontal(104, 36, 320).horizontal(158, 36, 320);
+    page.text(40, 100, "Symbol").text(80, 100, "Parameter").text(200, 100, "Min").text(240, 100, "Max").text(290, 100, "Unit");
+    page.text(40, 114, "DC characteristics", true);
+    page.text(40, 128, "VIO").text(80, 128, "Offset level").text(240, 128, "5").text(290, 128, "mV");
+    page.text(40, 140, "fOSC").text(80, 140, "Frequency").text(200, 140, "450").text(240, 140, "550").text(290, 140, "kHz");
+    page.text(40, 152, "VREF").text(80, 152, "Reference").text(200, 152, "1.1").text(240, 152, "1.3").text(290, 152, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 1, 0), "DC characteristics");
+    EXPECT_EQ(textAt(tables[0], 2, 0), "VIO");
+}
+
+TEST(FindTables, ASymbolWithASmallLetterBeginsARow) {
+    PageBuilder page;  // names above the lines of their conditions and values
+    page.text(40, 100, "Symbol").text(80, 100, "Parameter").text(200, 100, "Min").text(240, 100, "Max").text(290, 100, "Unit");
+    char const* const symbols[] = {"VREF", "en", "tSTART"};
+    for (int i = 0; i < 3; ++i) {
+        float const y = 114 + 23 * static_cast<float>(i);
+        page.text(40, y, symbols[i]).text(80, y, "Parameter of it").text(290, y, "V");
+        page.text(86, y + 10, "VI = 5 V").text(200, y + 10, "1.1").text(240, y + 10, "1.3");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    ASSERT_EQ(tables[0].rows, 4);
+    for (int i = 0; i < 3; ++i) EXPECT_EQ(textAt(tables[0], 1 + i, 0), symbols[i]);
+}
+
+TEST(FindTables, SymbolsBehindTheConditionsMakeNoSecondTable) {
+    PageBuilder page;  // nothing but white around the middle of the page
+    page.text(44, 100, "Parameter").text(330, 100, "Conditions").text(410, 100, "Symbol").text(450, 100, "Min").text(490, 100, "Max").text(530, 100, "Unit");
+    for (int i = 0; i < 6; ++i) {
+        float const y = 112 + 12 * static_cast<float>(i);
+        page.text(44, y, "Level of output").text(330, y, "VI = 5 V").text(410, y, "VOL").text(450, y, "1.1").text(490, y, "1.3").text(530, y, "V");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 6);
+    EXPECT_EQ(textAt(tables[0], 1, 0), "Level of output");
+}
+
+TEST(FindTables, SymbolsFarApartInABandAreParametersOfTheirOwn) {
+    PageBuilder page;  // no rule between the first three
+    page.grid(kXs, {90, 104, 170, 184, 198});
+    head(page, 100);
+    for (int i = 0; i < 3; ++i) {
+        float const y = 114 + 22 * static_cast<float>(i);
+        page.text(44, y, "Name of it").text(164, y, i == 0 ? "fOSC" : i == 1 ? "IDD" : "VREF").text(444, y, "V");
+        page.text(44, y + 10, "VD = 3 V").text(324, y + 10, "1.9").text(404, y + 10, "2.9");
+    }
+    page.text(44, 180, "Hysteresis")
+        .text(164, 180, "VH")
+        .text(364, 180, "0.2")
+        .text(444, 180, "V")
+        .text(44, 194, "Start")
+        .text(164, 194, "VS")
+        .text(364, 194, "0.3")
+        .text(444, 194, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    ASSERT_EQ(tables[0].rows, 6);
+    EXPECT_EQ(textAt(tables[0], 1, 1), "fOSC");
+    EXPECT_EQ(textAt(tables[0], 2, 1), "IDD");
+    EXPECT_EQ(textAt(tables[0], 3, 1), "VREF");
+}
+
 }  // namespace
 }  // namespace standin::tables
