@@ -134,6 +134,25 @@ std::string withoutEquationNumbers(std::string_view printed) {
     return kept;
 }
 
+// "Rev. 1.7", "Version B": the sheet's own revision and nothing else.
+bool isRevision(std::string_view printed) {
+    constexpr std::size_t kLongest = 20;
+    if (printed.size() > kLongest) return false;
+    std::string const lower = text::asciiLower(printed);
+    bool named = false;
+    int numbers = 0;
+    for (std::string_view const word : text::words(lower)) {
+        bool const name = word == "rev" || word == "revision" || word == "version" || word == "ver";
+        bool const sign = word.size() == 1 && !text::isAsciiLetter(word.front()) && !text::isAsciiDigit(word.front());
+        bool const number =
+            std::all_of(word.begin(), word.end(), [](char c) { return text::isAsciiDigit(c) || c == '.'; }) || (word.size() == 1 && text::isAsciiLetter(word.front()));
+        if (!name && !sign && !number) return false;
+        named = named || name;
+        numbers += number && !sign ? 1 : 0;
+    }
+    return named && numbers == 1;
+}
+
 // "1) The cell …", "(b) The cell …": what is listed.
 std::string_view withoutListMark(std::string_view printed) {
     bool const opened = !printed.empty() && printed.front() == '(';
@@ -403,6 +422,7 @@ private:
 // Both without the marks of a list.
 WordingOutcome classifyListed(std::string_view reference, std::string_view candidate, WordingContext const& context) {
     if (reference == candidate || withoutSpaces(reference) == withoutSpaces(candidate)) return {};
+    if (isRevision(reference) && isRevision(candidate)) return {Relation::Reworded, {WordingClass::Style}, false};
     ReadSentence const a = readSentence(reference, context.reference, context.language);
     ReadSentence const b = readSentence(candidate, context.candidate, context.language);
     if (a.tokens == b.tokens || sameButForJoins(a.tokens, b.tokens)) return {Relation::Reworded, {WordingClass::Edit}, true};

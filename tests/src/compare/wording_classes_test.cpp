@@ -221,6 +221,15 @@ TEST(WordingClasses, theNumberOfAnEquationSaysNothing) {
     EXPECT_NE(classes("VX = 5 × (20)", "VX = 5 × (30)"), "EDIT ") << "a factor";
 }
 
+TEST(WordingClasses, theSheetsOwnRevisionIsNoMeaning) {
+    WordingContext const context;
+    auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
+    EXPECT_EQ(classes("Rev. 1.0", "Rev. 1.7"), "STYLE ");
+    EXPECT_EQ(classes("Revision B", "Version 2"), "STYLE ");
+    EXPECT_NE(classes("Version 5 V", "Version 3.3 V"), "STYLE ") << "a version of the part";
+    EXPECT_NE(classes("Rev. 1.0 limits", "Rev. 1.7 limits"), "STYLE ");
+}
+
 TEST(WordingClasses, hiIsHigh) {
     EXPECT_TRUE(classify("Hi impedance", "High-impedance", WordingContext()).editorial);
     EXPECT_EQ(classify("Hi impedance", "Low impedance", WordingContext()).classes.front(), Pin);
