@@ -193,6 +193,24 @@ PinColumns pinColumnsOf(model::Table const& table) {
     return result;
 }
 
+namespace {
+
+// Two columns without titles, one that counts down the page and one that counts up: the two
+// sides of a package, drawn. Its names belong to one side each, not to the row.
+bool isDrawnPackage(Grid const& grid, model::Table const& table, std::vector<int> const& numberColumns) {
+    if (table.headRows > 0 || numberColumns.size() != 2 || grid.rows() < 2) return false;
+    for (int row = 0; row < grid.rows(); ++row) {
+        auto const* a = grid.at(row, numberColumns[0]);
+        auto const* b = grid.at(row, numberColumns[1]);
+        int const down = a == nullptr ? 0 : plainNumber(a->text).value_or(0);
+        int const up = b == nullptr ? 0 : plainNumber(b->text).value_or(0);
+        if (down != row + 1 || up != 2 * grid.rows() - row) return false;
+    }
+    return true;
+}
+
+}  // namespace
+
 std::vector<model::Pin> pinsOfTable(model::Table const& table, PinColumns const& columns) {
     Grid const grid(table);
     std::vector<model::Pin> pins;
@@ -206,6 +224,7 @@ std::vector<model::Pin> pinsOfTable(model::Table const& table, PinColumns const&
         if (columns.roles[c] == PinColumn::Function) functionColumns.push_back(static_cast<int>(c));
     }
     if (nameColumns.empty() && functionColumns.empty()) return pins;
+    if (isDrawnPackage(grid, table, numberColumns)) return pins;
     bool const numbered = !numberColumns.empty();
     if (!numbered) numberColumns.push_back(-1);
     bool const sideBySide = nameColumns.size() > 1 && nameColumns.size() == numberColumns.size();

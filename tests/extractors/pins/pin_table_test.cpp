@@ -51,6 +51,12 @@ TEST(PinTable, NumberNameFunctionInAnyOrder) {
     EXPECT_EQ(read(table(1, {{"\u5f15\u811a\u53f7", "\u7b26\u53f7", "\u529f\u80fd\u8bf4\u660e"}, {"1", "DO", "\u653e\u7535\u63a7\u5236"}})), (Lines{"1 | DO | \u653e\u7535\u63a7\u5236"}));
 }
 
+TEST(PinTable, ADrawingThatLooksLikeATableIsNone) {
+    EXPECT_TRUE(read(table(0, {{"VIN", "1", "6", "READY"}, {"VSS", "2", "5", "SENSE"}, {"HOLD", "3", "4", "VOUT"}})).empty());
+    // Pins side by side that count on are a table.
+    EXPECT_FALSE(read(table(0, {{"1", "VIN", "4", "VOUT"}, {"2", "VSS", "5", "SENSE"}, {"3", "HOLD", "6", "READY"}})).empty());
+}
+
 TEST(PinTable, PinHeadsNamesWhereNoNumbersStandBelow) {
     EXPECT_EQ(read(table(1, {{"Pin", "Description"}, {"VDD", "Supply of the circuit"}, {"EN", "Enables the output"}})),
               (Lines{" | VDD | Supply of the circuit", " | EN | Enables the output"}));
