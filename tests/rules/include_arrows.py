@@ -25,6 +25,7 @@ ALLOWED = {
 # third party -> the one folder that may include it
 GATES = [
     (re.compile(r"^(poppler/|PDFDoc|OutputDev|GfxState|GfxFont|GlobalParams|Splash|Object\.h|Page\.h|Catalog\.h|Stream\.h|goo/)"), "extractors/poppler"),
+    (re.compile(r"^(tesseract|leptonica)/"), "extractors/recognition"),
     (re.compile(r"^unicode/"), "src/text"),
     (re.compile(r"^dtl/"), "src/compare"),
     (re.compile(r"^Q[A-Z]|^Qt"), "ui"),
@@ -69,6 +70,8 @@ def self_test():
         ("src/report/a.cpp", "#include <unicode/ustring.h>", 1),
         ("extractors/layout/a.cpp", "#include <OutputDev.h>", 1),
         ("extractors/poppler/a.cpp", "#include <OutputDev.h>", 0),
+        ("extractors/poppler/a.cpp", "#include <tesseract/baseapi.h>", 1),
+        ("extractors/recognition/a.cpp", "#include <leptonica/allheaders.h>", 0),
         ("src/cli/a.cpp", "#include <QString>", 1),
         ("src/report/a.cpp", "#include <cairo-pdf.h>", 1),
         ("src/report/pdf/a.cpp", "#include <pango/pangocairo.h>", 0),

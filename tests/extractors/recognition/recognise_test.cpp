@@ -1,0 +1,127 @@
+// Recognition of drawn pages: words at their places, what is around them left out, the
+// same at each run, languages that are missing.
+#include "extractors/recognition/recognise.h"
+
+#include <algorithm>
+#include <memory>
+#include <thread>
+
+#include <gtest/gtest.h>
+
+#include "extractors/poppler/page_picture.h"
+#include "support/pdf_writer.h"
+
+namespace standin::recognition {
+namespace {
+
+using testing::PdfPage;
+using testing::PdfWriter;
+
+model::Picture drawn(std::string const& content) {
+    PdfWriter pdf;
+    PdfPage page;
+    page.content = content;
+    page.mediaBox = "0 0 300 120";
+    pdf.page(page);
+    auto pictures = poppler::PagePicture::open(pdf.bytes(), {});
+    if (!pictures) {
+        ADD_FAILURE() << pictures.error().message;
+        return {};
+    }
+    auto picture = (*pictures)->render(1, {0, 0, 300, 120}, 300.0 / 72);
+    return picture ? std::move(*picture) : model::Picture{};
+}
+
+model::Recognition readDrawn(std::string const& content) {
+    auto found = recognise(drawn(content), "eng");
+    if (!found) ADD_FAILURE() << found.error().message;
+    return found ? std::move(*found) : model::Recognition{};
+}
+
+std::vector<std::string> textsOf(model::Recognition const& found) {
+    std::vector<std::string> texts;
+    for (auto const& word : found.words) texts.push_back(word.text);
+    return texts;
+}
+using Texts = std::vector<std::string>;
+
+constexpr char const* kLine = "BT /F1 10 Tf 20 70 Td (Detection voltage 4.275 V) Tj ET\n";
+
+TEST(Recognise, GivesWordsWithTheirPlaceAndSize) {
+    auto const found = readDrawn(kLine);
+    ASSERT_EQ(textsOf(found), (Texts{"Detection", "voltage", "4.275", "V"}));
+    auto const& first = found.words.front();
+    EXPECT_NEAR(first.box.x0, 20.5, 1.5);
+    EXPECT_NEAR(first.baseline, 50, 0.6);
+    EXPECT_NEAR(first.size, 10, 1);
+    EXPECT_EQ(found.words[0].line, found.words[3].line);
+    EXPECT_TRUE(found.unread.empty());
+}
+
+TEST(Recognise, AMinusIsNotLost) { EXPECT_EQ(textsOf(readDrawn("BT /F1 10 Tf 20 70 Td (-40 to 85) Tj ET")), (Texts{"-40", "to", "85"})); }
+
+TEST(Recognise, APlusOnABarIsPlusMinus) {
+    EXPECT_EQ(textsOf(readDrawn("BT /F1 10 Tf 20 70 Td (Gate voltage \\26112 V, +5 V) Tj ET")), (Texts{"Gate", "voltage", "\u00B112", "V,", "+5", "V"}));
+}
+
+TEST(Recognise, FramesAndLeadsAreNoLetters) {
+    // A package with a lead on each side, numbers inside, names outside.
+    std::string const leads = "1 w 100 50 60 40 re S 86 68 14 5 re S 160 68 14 5 re S\n";
+    auto const found = readDrawn(leads + "BT /F1 9 Tf 104 67 Td (1) Tj ET BT /F1 9 Tf 150 67 Td (2) Tj ET BT /F1 9 Tf 60 67 Td (VIN) Tj ET BT /F1 9 Tf 180 67 Td (GND) Tj ET");
+    auto texts = textsOf(found);
+    std::sort(texts.begin(), texts.end());
+    EXPECT_EQ(texts, (Texts{"1", "2", "GND", "VIN"}));
+    EXPECT_FALSE(found.rules.empty()) << "the outline";
+}
+
+TEST(Recognise, ALetterAloneIsSmallOrCapitalByItsHeight) {
+    EXPECT_EQ(textsOf(readDrawn("BT /F1 10 Tf 20 70 Td (Limit 4.2) Tj ET BT /F1 10 Tf 120 70 Td (V) Tj ET BT /F1 10 Tf 160 70 Td (s) Tj ET")), (Texts{"Limit", "4.2", "V", "s"}));
+}
+
+TEST(Recognise, LightLettersOnADarkBarAreRead) {
+    EXPECT_EQ(textsOf(readDrawn("0 0 0.4 rg 10 60 200 24 re f 1 1 1 rg BT /F1 11 Tf 20 68 Td (Absolute maximum ratings) Tj ET")), (Texts{"Absolute", "maximum", "ratings"}));
+}
+
+TEST(Recognise, RulesAreFound) {
+    auto const found = readDrawn("0.5 w 20 30 m 200 30 l S 60 10 m 60 100 l S");
+    ASSERT_EQ(found.rules.size(), 2U);
+    EXPECT_TRUE(found.words.empty());
+    auto const across = std::find_if(found.rules.begin(), found.rules.end(), [](auto const& rule) { return rule.axis == model::Rule::Axis::Horizontal; });
+    ASSERT_TRUE(across != found.rules.end());
+    EXPECT_NEAR(across->box.y0, 90, 0.6);
+    EXPECT_NEAR(across->box.width(), 180, 1);
+}
+
+TEST(Recognise, IsTheSameAtEachRunAndInThreads) {
+    auto const picture = drawn(kLine);
+    auto const once = recognise(picture, "eng");
+    ASSERT_TRUE(once);
+    std::vector<Texts> texts(2);
+    std::thread other([&] { texts[1] = textsOf(*recognise(picture, "eng")); });
+    texts[0] = textsOf(*recognise(picture, "eng"));
+    other.join();
+    EXPECT_EQ(texts[0], textsOf(*once));
+    EXPECT_EQ(texts[1], textsOf(*once));
+}
+
+TEST(Recognise, AnEmptyPageHasNothing) {
+    auto const found = readDrawn("");
+    EXPECT_TRUE(found.words.empty() && found.unread.empty() && found.rules.empty());
+    EXPECT_TRUE(recognise({}, "eng")->words.empty());
+}
+
+TEST(CheckLanguages, NamesThePackageThatIsMissing) {
+    EXPECT_TRUE(checkLanguages("eng"));
+    auto const missing = checkLanguages("eng+xxx_Qaa");
+    ASSERT_FALSE(missing);
+    EXPECT_EQ(missing.error().kind, model::ErrorKind::Usage);
+    EXPECT_NE(missing.error().message.find("install the package tesseract-ocr-xxx-qaa"), std::string::npos) << missing.error().message;
+    for (auto const* wrong : {"", "eng+", "+", "../eng", "eng,deu"}) {
+        auto const refused = checkLanguages(wrong);
+        ASSERT_FALSE(refused) << wrong;
+        EXPECT_NE(refused.error().message.find("joined by '+'"), std::string::npos) << wrong;
+    }
+}
+
+}  // namespace
+}  // namespace standin::recognition
