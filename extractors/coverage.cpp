@@ -12,17 +12,28 @@ namespace {
 // An image that covers this share of a page without text is a scanned page.
 constexpr double kScannedShare = 0.25;
 
-bool hasText(model::PageLayout const& page) {
+enum class Words : std::uint8_t { All, Stored };  // recognised ones too, or not
+
+bool hasText(model::PageLayout const& page, Words words) {
     // A stamp or a page number laid over a scan does not make it readable.
     std::size_t owned = 0;
     for (auto const& word : page.words) {
-        if (word.owner != model::Owner::Furniture && !word.unknown) ++owned;
+        if (word.owner != model::Owner::Furniture && !word.unknown && (words == Words::All || !word.recognised)) ++owned;
     }
     if (owned == 0) return false;
     double images = 0;
     for (auto const& image : page.images) images += image.box.area();
     constexpr std::size_t kFewWords = 12;
     return owned > kFewWords || images < kScannedShare * page.width * page.height;
+}
+
+std::vector<int> pagesWithout(Words words, std::span<model::PageLayout const> pages) {
+    std::vector<int> without;
+    for (auto const& page : pages) {
+        bool const blank = page.words.empty() && page.images.empty() && page.drawings.empty() && page.rules.empty();
+        if (!blank && !hasText(page, words)) without.push_back(page.page);
+    }
+    return without;
 }
 
 }  // namespace
@@ -48,14 +59,15 @@ model::Coverage accountFor(std::span<model::PageLayout const> pages, model::Data
                     break;
             }
         }
-        bool const blank = page.words.empty() && page.images.empty() && page.drawings.empty() && page.rules.empty();
-        if (!blank && !hasText(page)) coverage.pagesWithoutText.push_back(page.page);
     }
+    coverage.pagesWithoutText = pagesWithout(Words::All, pages);
     coverage.sentences = static_cast<int>(datasheet.text.size());
     for (auto const& figure : datasheet.figures) {
         if (figure.read == model::FigureReading::Image) coverage.unreadFigures.push_back(figure.id);
     }
     return coverage;
 }
+
+std::vector<int> pagesWithoutTextLayer(std::span<model::PageLayout const> pages) { return pagesWithout(Words::Stored, pages); }
 
 }  // namespace standin::reading

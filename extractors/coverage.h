@@ -14,4 +14,8 @@ namespace standin::reading {
 // unaccounted.size(), always.
 [[nodiscard]] model::Coverage accountFor(std::span<model::PageLayout const> pages, model::Datasheet const& datasheet);
 
+// Pages on which something is drawn and next to no text is stored: nothing of them
+// was read but what was recognised.
+[[nodiscard]] std::vector<int> pagesWithoutTextLayer(std::span<model::PageLayout const> pages);
+
 }  // namespace standin::reading

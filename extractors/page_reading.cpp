@@ -13,7 +13,9 @@
 #include <fmt/format.h>
 
 #include "extractors/layout/layout.h"
+#include "extractors/picture_text.h"
 #include "extractors/poppler/document_reader.h"
+#include "extractors/poppler/page_picture.h"
 #include "extractors/tables/find_tables.h"
 #include "model/digest.h"
 #include "model/memory.h"
@@ -147,11 +149,14 @@ private:
     }
 
     void readWhile(Task& task, poppler::DocumentReader& reader, bool fromFront) {
+        std::unique_ptr<poppler::PagePicture> pictures;
         while (auto const index = claimPage(task, fromFront)) {
             int const number = task.firstPage + static_cast<int>(*index);
             auto& page = task.pages[*index];  // this thread's own
             if (auto content = reader.readPage(number)) {
+                auto unrecognised = recognised(task, *content, pictures);
                 page.layout = layout::layOut(*content);
+                page.layout.unrecognised = std::move(unrecognised);
                 page.tables = tables::findTables(page.layout);
             } else {
                 page.layout.page = number;
@@ -159,6 +164,23 @@ private:
             }
             finishPage(task);
         }
+    }
+
+    // Recognises what the page has as pictures, if that is asked for; what was not made out.
+    // `pictures` is opened for the first page that needs it.
+    std::vector<model::Rect> recognised(Task& task, model::PageContent& content, std::unique_ptr<poppler::PagePicture>& pictures) {
+        if (m_options.languages.empty()) return {};
+        auto const fail = [&](model::Error const& error) {
+            content.notes.push_back({content.page, "What is a picture on this page was not recognised: " + error.message});
+            return std::vector<model::Rect>{};
+        };
+        if (!pictures) {
+            auto opened = poppler::PagePicture::open(task.file->bytes, m_options.password);
+            if (!opened) return fail(opened.error());
+            pictures = std::move(*opened);
+        }
+        auto unread = recognisePictures(content, *pictures, m_options.recogniser, m_options.languages);
+        return unread ? std::move(*unread) : fail(unread.error());
     }
 
     void finishPage(Task& task) {

@@ -25,6 +25,7 @@
 #include "extractors/page_reading.h"
 #include "extractors/parameters/read_parameters.h"
 #include "extractors/pins/read_pins.h"
+#include "extractors/recognised_marks.h"
 #include "extractors/sections/sections.h"
 #include "extractors/tables/find_tables.h"
 #include "model/datasheet_json.h"
@@ -81,13 +82,21 @@ std::vector<model::Furniture> collectFurniture(std::vector<model::PageLayout> co
     return furniture;
 }
 
-void noteTextLayer(model::Datasheet& sheet) {
-    auto const missing = static_cast<int>(sheet.coverage.pagesWithoutText.size());
-    if (missing == 0) return;
-    sheet.document.textLayer = missing >= sheet.document.pages ? model::TextLayer::None : model::TextLayer::Partial;
-    std::string pages;
-    for (int const page : sheet.coverage.pagesWithoutText) pages += fmt::format("{}{}", pages.empty() ? "" : ", ", page);
-    sheet.document.warnings.push_back(fmt::format("no text layer on page {}: what is printed there was not read", pages));
+std::string listed(std::vector<int> const& pages) {
+    std::string list;
+    for (int const page : pages) list += fmt::format("{}{}", list.empty() ? "" : ", ", page);
+    return list;
+}
+
+void noteTextLayer(model::Datasheet& sheet, std::span<model::PageLayout const> pages) {
+    auto missing = pagesWithoutTextLayer(pages);
+    if (missing.empty()) return;
+    sheet.document.textLayer = static_cast<int>(missing.size()) >= sheet.document.pages ? model::TextLayer::None : model::TextLayer::Partial;
+    auto const& unread = sheet.coverage.pagesWithoutText;
+    std::erase_if(missing, [&unread](int page) { return std::find(unread.begin(), unread.end(), page) != unread.end(); });
+    auto& warnings = sheet.document.warnings;
+    if (!unread.empty()) warnings.push_back(fmt::format("no text layer on page {}: what is printed there was not read", listed(unread)));
+    if (!missing.empty()) warnings.push_back(fmt::format("no text layer on page {}: what stands there was recognised from a picture and may be misread; compare it with the page", listed(missing)));
 }
 
 // `kept` gets the pages, unless null.
@@ -128,7 +137,8 @@ model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const&
     for (auto const& page : pages) {
         for (auto const& note : page.notes) sheet.document.warnings.push_back(fmt::format("page {}: {}", page.page, note.text));
     }
-    noteTextLayer(sheet);
+    markRecognised(pages, sheet);
+    noteTextLayer(sheet, pages);
     if (kept != nullptr) *kept = std::move(pages);
     return sheet;
 }

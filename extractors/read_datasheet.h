@@ -18,6 +18,7 @@
 #include "extractors/corrections/correction_file.h"
 #include "model/datasheet.h"
 #include "model/page_layout.h"
+#include "model/recognition.h"
 #include "model/result.h"
 #include "vocabulary/vocabulary.h"
 
@@ -32,6 +33,10 @@ struct ReadOptions {
     std::optional<std::string> password;
     std::optional<PageRange> pages;  // none: all; pages beyond the end are left out
     int threads = 2;                 // how many pages are worked at together, at least 1
+    // Lettering that is a picture, or that has no usable characters: recognised where `languages`
+    // ("eng+chi_sim") is not empty; then both functions have to be there.
+    model::Recogniser recogniser;
+    std::string languages;
     // What a person put right, applied to what was read: corrections/apply_corrections.h.
     std::vector<corrections::Entry> corrections;
     // Called from any of the threads with pages done and pages in all; false

@@ -242,6 +242,7 @@ void WordBuilder::start(GlyphRun const& run, Joint joint) {
 void WordBuilder::extend(GlyphRun const& run, bool asExponent, bool asDegree) {
     model::Word& word = m_draft.word;
     m_draft.flow = model::united(m_draft.flow, run.flow);
+    word.recognised = word.recognised || (run.font < m_content.fonts.size() && m_content.fonts[run.font].recognised);
     if (asDegree) m_codes.assign(1, 0xB0);
     if (run.script == Script::Superscript && m_codes == U"TM") m_codes.assign(1, 0x2122);
     for (char32_t code : m_codes) {

@@ -3,7 +3,6 @@
 #include "cli/arguments.h"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 
 #include <CLI/CLI.hpp>
@@ -21,17 +20,14 @@ using model::ErrorKind;
 
 Error usage(std::string message) { return {ErrorKind::Usage, std::move(message), {}, 0}; }
 
-// Known words of the interface whose work is still to come.
-constexpr std::array<std::string_view, 1> kNotBuiltYet{"--ocr"};
+// Returned for checkOcr(); `languages` must outlive `app`.
+CLI::Option* addOcr(CLI::App& app, std::string& languages) {
+    return app.add_option("--ocr", languages, "recognise what is a picture, in these languages (eng, eng+chi_sim …)")->type_name("LANGS");
+}
 
-std::optional<Error> notBuiltYet(int argc, char const* const* argv) {
-    for (int i = 1; i < argc; ++i) {
-        std::string_view const word = argv[i];
-        for (auto const option : kNotBuiltYet) {
-            bool const same = word == option || (word.starts_with(option) && word.size() > option.size() && word[option.size()] == '=');
-            if (same) return usage(fmt::format("{} is not built yet; leave it out", option));
-        }
-    }
+// Recognition in no language would recognise nothing without a word.
+std::optional<Error> checkOcr(CLI::Option const& option, std::string const& languages) {
+    if (option.count() > 0 && languages.empty()) return usage("--ocr wants language codes joined by '+', for example eng or eng+chi_sim");
     return std::nullopt;
 }
 
@@ -74,8 +70,6 @@ std::string oneLine(std::string text) {
 }  // namespace
 
 model::Result<Command> parseArguments(int argc, char const* const* argv) {
-    if (auto const error = notBuiltYet(argc, argv)) return tl::unexpected(*error);
-
     CLI::App app{"Compares the datasheets of two suspected-equivalent parts: every difference in numbers and wording, with its place on the page "
                  "and what it could mean.", "standin"};
     app.set_version_flag("--version", "standin " STANDIN_VERSION);
@@ -93,6 +87,7 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
     readApp->add_option("--variant", read.variant, "only the orderable version CODE where the sheet covers several")->type_name("CODE");
     readApp->add_option("--pages", pages, "only these pages, counted from 1")->type_name("A-B");
     readApp->add_option("--corrections", read.corrections, "put misread values right (standin.corrections/1)")->type_name("FILE.json")->expected(1)->take_all();
+    auto const* const readOcr = addOcr(*readApp, read.ocr);
     readApp->add_option("--password-file", read.passwordFile, "the first line of F is the document's password")->type_name("F");
 
     CompareCommand compare;
@@ -104,6 +99,7 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
     compareApp->add_option("--html", compare.html, "write the report as one HTML file to OUT")->type_name("OUT");
     compareApp->add_option("--pdf", compare.pdf, "write the report as a PDF to OUT")->type_name("OUT");
     compareApp->add_option("--csv", compare.csv, "write all parameter pairs as CSV to OUT")->type_name("OUT");
+    auto const* const compareOcr = addOcr(*compareApp, compare.ocr);
     compareApp->add_option("--fail-on", failOn, "exit with 1 from this severity on: hazard, function, margin, note, editorial")->type_name("SEVERITY");
     app.add_subcommand("record", "Keep what people decide on a comparison, signed; see 'standin record --help'");
 
@@ -120,6 +116,7 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
     checkApp->add_option("--candidate-variant,--variant", check.variant, "the orderable version of the candidate")->type_name("CODE");
     checkApp->add_option("--corrections", check.corrections, "put misread values right (standin.corrections/1)")->type_name("FILE.json")->expected(1)->take_all();
     checkApp->add_option("--vocabulary", check.vocabularies, "add parameters and features of your own (standin.vocabulary/1)")->type_name("FILE.json")->expected(1)->take_all();
+    auto const* const checkOcrOption = addOcr(*checkApp, check.ocr);
     checkApp->add_option("--fail-on", checkFailOn, "exit with 1 from this severity on: hazard, function, margin, note, editorial")->type_name("SEVERITY");
     checkApp->add_option("--password-file", check.passwordFile, "the first line of F is the document's password")->type_name("F");
 
@@ -135,6 +132,9 @@ model::Result<Command> parseArguments(int argc, char const* const* argv) {
         return tl::unexpected(usage(oneLine(error.what())));
     }
 
+    for (auto const& [option, languages] : {std::pair{readOcr, &read.ocr}, {compareOcr, &compare.ocr}, {checkOcrOption, &check.ocr}}) {
+        if (auto const error = checkOcr(*option, *languages)) return tl::unexpected(*error);
+    }
     if (*readApp) {
         if (auto const error = checkOutputs({{"--text", &read.text}, {"--json", &read.json}, {"--csv", &read.csv}, {"--overlay", &read.overlay}})) return tl::unexpected(*error);
         if (!pages.empty()) {

@@ -25,6 +25,7 @@ struct ReadCommand {
     std::optional<reading::PageRange> pages;
     std::vector<std::string> corrections;
     std::string passwordFile;
+    std::string ocr;  // languages of character recognition; empty: none
 };
 
 struct CompareCommand {
@@ -36,6 +37,7 @@ struct CompareCommand {
     std::vector<std::string> vocabularies;
     model::Severity failOn = model::Severity::Note;
     std::string passwordFile;
+    std::string ocr;  // as ReadCommand has it
 };
 
 // The candidate against a cell alone.
@@ -48,6 +50,7 @@ struct CheckCommand {
     std::vector<std::string> vocabularies;
     model::Severity failOn = model::Severity::Note;
     std::string passwordFile;
+    std::string ocr;  // as ReadCommand has it
 };
 
 // --help and --version: what to print.
@@ -57,8 +60,7 @@ struct Information {
 
 using Command = std::variant<ReadCommand, CompareCommand, CheckCommand, Information>;
 
-// Errors (Usage): one line that says what is wrong and what to do. Options that
-// are known but not built yet are such errors too.
+// Errors (Usage): one line that says what is wrong and what to do.
 [[nodiscard]] model::Result<Command> parseArguments(int argc, char const* const* argv);
 
 }  // namespace standin::cli

@@ -17,7 +17,7 @@
 
 namespace standin::cli {
 
-model::Result<Checked> checkCommand(CheckCommand const& command) {
+model::Result<Checked> checkCommand(CheckCommand const& command, model::Recogniser const& recogniser) {
     auto const vocabulary = loadVocabulary(command.vocabularies);
     if (!vocabulary) return tl::unexpected(vocabulary.error());
     // The small files first: a fault in them is told before a long sheet is read.
@@ -37,6 +37,7 @@ model::Result<Checked> checkCommand(CheckCommand const& command) {
     reading::ReadOptions readOptions;
     readOptions.password = std::move(*password);
     readOptions.corrections = std::move(*corrections);
+    if (auto const used = useRecogniser(readOptions, command.ocr, recogniser); !used) return tl::unexpected(used.error());
     reading::ReadTrace trace;
     auto const candidate = [&] {
         Progress progress;

@@ -18,6 +18,6 @@ struct Checked {
 };
 
 // Errors: a sheet or a file that cannot be read, an unknown variant.
-[[nodiscard]] model::Result<Checked> checkCommand(CheckCommand const& command);
+[[nodiscard]] model::Result<Checked> checkCommand(CheckCommand const& command, model::Recogniser const& recogniser = {});
 
 }  // namespace standin::cli

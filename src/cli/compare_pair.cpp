@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "cli/pictures.h"
+#include "cli/run.h"
 #include "cli/surroundings.h"
 #include "model/file.h"
 #include "risk/compare_datasheets.h"
@@ -53,6 +54,14 @@ Result<std::vector<corrections::Entry>> loadCorrections(std::vector<std::string>
     return entries;
 }
 
+Result<void> useRecogniser(reading::ReadOptions& options, std::string const& languages, model::Recogniser const& recogniser) {
+    if (languages.empty()) return {};
+    if (recogniser.check == nullptr || recogniser.recognise == nullptr) return tl::unexpected(model::Error{model::ErrorKind::Usage, kNoRecogniser, {}, 0});
+    options.recogniser = recogniser;
+    options.languages = languages;
+    return recogniser.check(languages);
+}
+
 Progress::Progress() : m_shown(isatty(STDERR_FILENO) == 1) {}
 
 Progress::~Progress() {
@@ -68,14 +77,15 @@ std::function<bool(int, int)> Progress::callback() {
     };
 }
 
-Result<ComparedPair> comparePair(CompareCommand const& command, PageBytes pageBytes) {
+Result<ComparedPair> comparePair(CompareCommand const& command, PageBytes pageBytes, model::Recogniser const& recogniser) {
     auto password = readPassword(command.passwordFile);
     if (!password) return tl::unexpected(password.error());
     Progress progress;
-    return comparePair(command, std::move(*password), progress.callback(), pageBytes);
+    return comparePair(command, std::move(*password), progress.callback(), pageBytes, recogniser);
 }
 
-Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<std::string> password, std::function<bool(int, int)> progress, PageBytes pageBytes) {
+Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<std::string> password, std::function<bool(int, int)> progress, PageBytes pageBytes,
+                                 model::Recogniser const& recogniser) {
     auto vocabulary = loadVocabulary(command.vocabularies);
     if (!vocabulary) return tl::unexpected(vocabulary.error());
     auto corrections = loadCorrections(command.corrections);
@@ -88,6 +98,7 @@ Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<st
     readOptions.password = password;
     readOptions.corrections = std::move(*corrections);
     readOptions.progress = std::move(progress);
+    if (auto const used = useRecogniser(readOptions, command.ocr, recogniser); !used) return tl::unexpected(used.error());
     ComparedPair compared;
     auto sheets = reading::readPair(command.reference, command.candidate, readOptions, *vocabulary, &compared.bytes);
     if (!sheets) return tl::unexpected(sheets.error());

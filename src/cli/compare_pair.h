@@ -31,6 +31,10 @@ namespace standin::cli {
 
 [[nodiscard]] model::Result<std::vector<corrections::Entry>> loadCorrections(std::vector<std::string> const& files);
 
+// Has `options` recognise what is a picture. Nothing where `languages` is empty. Errors (Usage): no
+// recogniser, no such languages, languages that are not installed.
+[[nodiscard]] model::Result<void> useRecogniser(reading::ReadOptions& options, std::string const& languages, model::Recogniser const& recogniser);
+
 // "reading 12 of 40 pages" on a terminal, wiped at the end.
 class Progress {
 public:
@@ -65,11 +69,11 @@ enum class PageBytes : std::uint8_t { Drop, Keep };
 
 // Reads both files with the command's options and compares them; its outputs are
 // left alone. Errors: those of reading and of the user's files.
-[[nodiscard]] model::Result<ComparedPair> comparePair(CompareCommand const& command, PageBytes pageBytes);
+[[nodiscard]] model::Result<ComparedPair> comparePair(CompareCommand const& command, PageBytes pageBytes, model::Recogniser const& recogniser = {});
 
 // For a caller that knows the password (no file is read for it) and shows the
 // progress itself; `progress` as ReadOptions has it.
 [[nodiscard]] model::Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<std::string> password, std::function<bool(int, int)> progress,
-                                                     PageBytes pageBytes);
+                                                     PageBytes pageBytes, model::Recogniser const& recogniser = {});
 
 }  // namespace standin::cli

@@ -60,6 +60,7 @@ int runRead(ReadCommand const& command, Program const& program) {
     auto corrections = loadCorrections(command.corrections);
     if (!corrections) return trouble(corrections.error());
     options.corrections = std::move(*corrections);
+    if (auto const used = useRecogniser(options, command.ocr, program.recogniser); !used) return trouble(used.error());
     reading::ReadTrace trace;
     auto sheet = [&] {
         Progress progress;
@@ -84,7 +85,7 @@ int runRead(ReadCommand const& command, Program const& program) {
 
 int runCompare(CompareCommand const& command, Program const& program) {
     if (command.pdf && program.pdf == nullptr) return trouble(Error{ErrorKind::Usage, kNoPdfWriter, *command.pdf});
-    auto compared = comparePair(command, command.html || command.pdf ? PageBytes::Keep : PageBytes::Drop);
+    auto compared = comparePair(command, command.html || command.pdf ? PageBytes::Keep : PageBytes::Drop, program.recogniser);
     if (!compared) return trouble(compared.error());
     auto const& [reference, candidate, comparison, tests] = compared->result;
 
@@ -120,7 +121,7 @@ int run(int argc, char const* const* argv, Program const& program) {
     }
     if (auto const* read = std::get_if<ReadCommand>(&*command)) return runRead(*read, program);
     if (auto const* check = std::get_if<CheckCommand>(&*command)) {
-        auto const checked = checkCommand(*check);
+        auto const checked = checkCommand(*check, program.recogniser);
         return checked ? finish(checked->outputs, checked->status, program) : trouble(checked.error());
     }
     return runCompare(std::get<CompareCommand>(*command), program);

@@ -8,6 +8,7 @@
 
 #include "model/comparison.h"
 #include "model/datasheet.h"
+#include "model/recognition.h"
 #include "report/cuttings.h"
 #include "risk/bench_tests.h"
 
@@ -34,18 +35,21 @@ using RecordCommands = int (*)(int argc, char const* const* argv, Program const&
 inline constexpr char const* kNoPdfWriter = "cannot be written: the part of the program that writes PDFs is missing; install it again";
 inline constexpr char const* kNoRecordCommands = "cannot be run: the part of the program that keeps records is missing; install it again";
 
+inline constexpr char const* kNoRecogniser = "--ocr: the part of the program that recognises characters is missing; install it again";
+
 enum class Ending {
     Return,  // to the caller
     Leave,   // end the process as soon as everything is written, and let the system take back the memory at once
 };
 
-// What the calling program brings. The PDF writers come with some thirty libraries
-// that take longer to load than a usual comparison takes, and the keys of records with
-// a large part of one more: only a program that is started for them has them (program/).
+// What the calling program brings. The PDF writers and the recogniser come with some
+// libraries each that take longer to load than a usual comparison takes, and the keys of
+// records with a large part of one more: only a program that is started for them has them (program/).
 struct Program {
     PdfWriter pdf = nullptr;  // null: --pdf is trouble
     RecordPdfWriter recordPdf = nullptr;
     RecordCommands record = nullptr;  // null: the record commands are trouble
+    model::Recogniser recogniser = {};  // none: --ocr is trouble
     Ending ending = Ending::Return;
 };
 

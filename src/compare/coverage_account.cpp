@@ -5,6 +5,7 @@
 #include "compare/coverage_account.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <string>
 
@@ -61,7 +62,8 @@ std::optional<model::Side> unaccountedSide(model::Coverage const& coverage) {
 std::optional<model::Side> pagesSide(model::Datasheet const& sheet) {
     std::vector<std::string> list;
     for (int const page : sheet.coverage.pagesWithoutText) list.push_back(fmt::format("page {}", page));
-    if (list.empty() && sheet.document.textLayer == model::TextLayer::None) list.emplace_back("all pages");
+    bool const unread = sheet.document.textLayer == model::TextLayer::None && sheet.coverage.recognised.empty();
+    if (list.empty() && unread) list.emplace_back("all pages");
     return listSide(list, sheet.coverage.pagesWithoutText.empty() ? 1 : sheet.coverage.pagesWithoutText.front(), {});
 }
 
@@ -107,6 +109,23 @@ std::optional<model::Side> pinsSide(model::Coverage const& coverage) {
     std::vector<std::string> list;
     for (auto const& pin : coverage.unreadPins) list.push_back(fmt::format("{} (page {})", pin.text, pin.page));
     return list.empty() ? std::nullopt : listSide(list, coverage.unreadPins.front().page, coverage.unreadPins.front().box);
+}
+
+// "page 3 (41 words), page 7 (2 words)"; the place is that of the first line.
+std::optional<model::Side> recognisedSide(model::Coverage const& coverage) {
+    std::map<int, std::size_t> words;
+    for (auto const& line : coverage.recognised) words[line.page] += 1 + static_cast<std::size_t>(std::count(line.text.begin(), line.text.end(), ' '));
+    std::vector<std::string> list;
+    for (auto const& [page, count] : words) list.push_back(fmt::format("page {} ({} {})", page, count, count == 1 ? "word" : "words"));
+    return list.empty() ? std::nullopt : listSide(list, coverage.recognised.front().page, coverage.recognised.front().box);
+}
+
+std::optional<model::Side> letteringSide(model::Coverage const& coverage) {
+    std::map<int, std::size_t> places;
+    for (auto const& place : coverage.unrecognised) ++places[place.page];
+    std::vector<std::string> list;
+    for (auto const& [page, count] : places) list.push_back(fmt::format("page {} ({} {})", page, count, count == 1 ? "place" : "places"));
+    return list.empty() ? std::nullopt : listSide(list, coverage.unrecognised.front().page, coverage.unrecognised.front().box);
 }
 
 // Rows that may be misread, and tables without parameters whose grid may be wrong:
@@ -219,6 +238,8 @@ std::vector<Draft> findCoverageGaps(SheetPair const& sheets, ParameterPairing co
     add(drafts, kTablesUnread, Relation::Unread, Matters::Yes, tablesSide(r), tablesSide(c));
     add(drafts, kFiguresUnread, Relation::Unread, Matters::No, figuresSide(r), figuresSide(c));
     add(drafts, kPinsUnread, Relation::Unread, Matters::Yes, pinsSide(r.coverage), pinsSide(c.coverage));
+    add(drafts, kRecognised, Relation::Unread, Matters::Yes, recognisedSide(r.coverage), recognisedSide(c.coverage));
+    add(drafts, kLetteringUnread, Relation::Unread, Matters::No, letteringSide(r.coverage), letteringSide(c.coverage));
     add(drafts, kReadWithDoubt, Relation::Unread, Matters::Yes, doubtsSide(r), doubtsSide(c));
     add(drafts, kCorrectionsNotApplied, Relation::Unread, Matters::Yes, correctionsSide(r.document), correctionsSide(c.document));
     if (!sheets.sameLanguage) {

@@ -47,6 +47,7 @@ struct Side {
     Rect box;
     std::string text;  // the row or the sentence as printed, not the page
     std::string min, typ, max, unit, condition;  // parameters only; empty: none
+    bool recognised = false;  // in a picture, some of it at least: to be compared with the page
     bool operator==(Side const&) const = default;
 };
 

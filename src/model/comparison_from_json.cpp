@@ -28,6 +28,7 @@ std::optional<Side> sideOf(Json const& json) {
     side.max = textOf(json, "max");
     side.unit = textOf(json, "unit");
     side.condition = textOf(json, "condition");
+    side.recognised = boolOf(json, "recognised");
     return side;
 }
 

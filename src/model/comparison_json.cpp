@@ -30,8 +30,9 @@ void writeSide(JsonText& out, std::optional<Side> const& side) {
         .textOrNull("typ", side->typ)
         .textOrNull("max", side->max)
         .textOrNull("unit", side->unit)
-        .textOrNull("condition", side->condition)
-        .endObject();
+        .textOrNull("condition", side->condition);
+    if (side->recognised) out.member("recognised", true);
+    out.endObject();
 }
 
 void writeClasses(JsonText& out, std::vector<WordingClass> const& classes) {

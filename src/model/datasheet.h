@@ -133,6 +133,7 @@ struct Pin {
     std::string package;  // empty where the sheet has one only
     int page = 0;
     Rect box;
+    bool recognised = false;  // in a picture, some of it at least
     bool operator==(Pin const&) const = default;
 };
 
@@ -175,6 +176,7 @@ struct Sentence {
     std::string section;
     std::string text;
     std::vector<Place> places;
+    bool recognised = false;  // in a picture, some of it at least
     bool operator==(Sentence const&) const = default;
 };
 
@@ -223,6 +225,8 @@ struct Coverage {
     std::vector<std::string> unreadTables;   // table ids, or "page N" where only an image was seen
     std::vector<std::string> unreadFigures;  // figure ids
     std::vector<PlacedText> unreadPins;      // a heading, "pin 6", "pins 1 to 18": printed of pins and not read
+    std::vector<PlacedText> recognised;  // lines read by character recognition: to be compared with the page
+    std::vector<Place> unrecognised;     // looked like lettering of a picture and was not made out
     bool operator==(Coverage const&) const = default;
 };
 

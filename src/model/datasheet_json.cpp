@@ -210,18 +210,19 @@ Parameter parameterOf(Json const& j) {
 }
 
 Json pinJson(Pin const& p) {
-    return Members()
-        .add("number", p.number)
+    Members members;
+    members.add("number", p.number)
         .add("name", p.name)
         .add("function", textOrNull(p.function))
         .add("package", textOrNull(p.package))
         .add("page", p.page)
-        .add("box", boxJson(p.box))
-        .take();
+        .add("box", boxJson(p.box));
+    if (p.recognised) members.add("recognised", true);
+    return members.take();
 }
 
 Pin pinOf(Json const& j) {
-    return {textOf(j, "number"), textOf(j, "name"), textOf(j, "function"), textOf(j, "package"), intOf(j, "page"), boxOf(j)};
+    return {textOf(j, "number"), textOf(j, "name"), textOf(j, "function"), textOf(j, "package"), intOf(j, "page"), boxOf(j), boolOf(j, "recognised")};
 }
 
 Json packageJson(Package const& p) {
@@ -281,15 +282,15 @@ Json placeJson(Place const& p) { return Members()
 Place placeOf(Json const& j) { return {intOf(j, "page"), boxOf(j)}; }
 
 Json sentenceJson(Sentence const& s) {
-    return Members()
-        .add("id", s.id)
-        .add("section", textOrNull(s.section))
-        .add("text", s.text)
-        .add("places", listJson(s.places, placeJson))
-        .take();
+    Members members;
+    members.add("id", s.id).add("section", textOrNull(s.section)).add("text", s.text).add("places", listJson(s.places, placeJson));
+    if (s.recognised) members.add("recognised", true);
+    return members.take();
 }
 
-Sentence sentenceOf(Json const& j) { return {textOf(j, "id"), textOf(j, "section"), textOf(j, "text"), listOf<Place>(j, "places", placeOf)}; }
+Sentence sentenceOf(Json const& j) {
+    return {textOf(j, "id"), textOf(j, "section"), textOf(j, "text"), listOf<Place>(j, "places", placeOf), boolOf(j, "recognised")};
+}
 
 Json figureJson(Figure const& f) {
     return Members()

@@ -69,6 +69,12 @@ Json placedTextsJson(std::vector<PlacedText> const& texts) {
 
 namespace {
 
+Json placesJson(std::vector<Place> const& places) {
+    Json array = Json::array();
+    for (auto const& place : places) array.push_back(Members().add("page", place.page).add("box", boxJson(place.box)).take());
+    return array;
+}
+
 Json correctionsJson(std::vector<Correction> const& corrections) {
     Json array = Json::array();
     for (auto const& c : corrections) {
@@ -122,8 +128,8 @@ Json documentJson(DocumentInfo const& document) {
 }
 
 Json coverageJson(Coverage const& coverage) {
-    return Members()
-        .add("numbers", coverage.numbers)
+    Members members;
+    members.add("numbers", coverage.numbers)
         .add("in_parameters", coverage.inParameters)
         .add("in_tables", coverage.inTables)
         .add("in_text", coverage.inText)
@@ -134,8 +140,10 @@ Json coverageJson(Coverage const& coverage) {
         .add("pages_without_text", coverage.pagesWithoutText)
         .add("unread_tables", coverage.unreadTables)
         .add("unread_figures", coverage.unreadFigures)
-        .add("unread_pins", placedTextsJson(coverage.unreadPins))
-        .take();
+        .add("unread_pins", placedTextsJson(coverage.unreadPins));
+    if (!coverage.recognised.empty()) members.add("recognised", placedTextsJson(coverage.recognised));
+    if (!coverage.unrecognised.empty()) members.add("unrecognised", placesJson(coverage.unrecognised));
+    return members.take();
 }
 
 std::string dumped(Json const& json) { return jsonText(json) + "\n"; }
@@ -293,6 +301,8 @@ Coverage coverageOf(Json const& object) {
     coverage.unreadTables = textsOf(object, "unread_tables");
     coverage.unreadFigures = textsOf(object, "unread_figures");
     coverage.unreadPins = placedTextsOf(object, "unread_pins");
+    coverage.recognised = placedTextsOf(object, "recognised");
+    for (auto const& place : arrayOf(object, "unrecognised")) coverage.unrecognised.push_back({intOf(place, "page"), boxOf(place)});
     return coverage;
 }
 

@@ -45,6 +45,7 @@ struct Font {
     bool type3 = false;
     bool embedded = true;
     bool unicodeKnown = true;  // false: no ToUnicode, no usable encoding or glyph names
+    bool recognised = false;   // no font of the page: its glyphs were recognised in a picture (model/recognition.h)
 };
 
 // A straight horizontal or vertical line as a reader sees it: a stroke, a thin

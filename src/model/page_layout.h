@@ -36,6 +36,7 @@ struct Word {
     bool spaceBefore = true;  // false: touches the word before it on its line ("4.25" + superscript "1")
     bool unknown = false;     // holds characters without usable Unicode
     bool dotLeader = false;   // a run of leader dots or a drawn leader
+    bool recognised = false;  // some of it by character recognition, nothing that is believed like print
     Owner owner = Owner::None;
 };
 
@@ -75,6 +76,7 @@ struct PageLayout {
     std::vector<Image> images;
     std::vector<Drawing> drawings;
     std::vector<Note> notes;
+    std::vector<Rect> unrecognised;  // lettering in pictures that was looked at and not made out
 };
 
 // The words of a line as printed, with the gaps that part them. Words that the page

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "model/names.h"
+#include "model/recognised.h"
 #include "report/corrections_section.h"
 #include "report/finding_view.h"
 #include "report/wrapped_text.h"
@@ -18,7 +19,7 @@ constexpr double kDoubted = 0.7;  // rows below are marked; comparison lists the
 
 void appendHeading(std::string& out, std::string_view heading, std::size_t count) { out += fmt::format("\n{} ({})\n", heading, count); }
 
-void appendParameter(std::string& out, Parameter const& p) {
+void appendParameter(std::string& out, Parameter const& p, Coverage const& coverage) {
     std::string title = p.name;
     if (!p.symbol.empty()) title += (title.empty() ? "" : "  ") + p.symbol;
     if (!p.variant.empty()) title += "  [" + p.variant + "]";
@@ -26,7 +27,8 @@ void appendParameter(std::string& out, Parameter const& p) {
     auto values = valuesOf(p);
     if (auto const condition = conditionOf(p); !condition.empty()) values += "   (" + condition + ")";
     appendWrapped(out, "         ", values);
-    if (p.confidence.score <= 0 || p.confidence.score >= kDoubted) return;
+    bool const isRecognised = model::isRecognised(coverage, p.page, p.box);
+    if (p.confidence.score <= 0 || (p.confidence.score >= kDoubted && !isRecognised)) return;
     std::string reasons;
     for (auto const& reason : p.confidence.reasons) reasons += (reasons.empty() ? "" : "; ") + reason;
     appendWrapped(out, "         ", "may be misread: " + reasons);
@@ -43,10 +45,10 @@ std::string datasheetText(Datasheet const& sheet) {
     appendHeading(out, "SECTIONS", sheet.sections.size());
     for (auto const& s : sheet.sections) appendWrapped(out, fmt::format(" p {:<3} {:<21}", s.page, nameOf(s.kind)), s.title);
     appendHeading(out, "PARAMETERS, minimum / typical / maximum", sheet.parameters.size());
-    for (auto const& p : sheet.parameters) appendParameter(out, p);
+    for (auto const& p : sheet.parameters) appendParameter(out, p, sheet.coverage);
     if (!sheet.pins.empty()) {
         appendHeading(out, "PINS", sheet.pins.size());
-        for (auto const& p : sheet.pins) appendWrapped(out, fmt::format(" {:<4} {:<10} ", p.number, p.name), p.function);
+        for (auto const& p : sheet.pins) appendWrapped(out, fmt::format(" {:<4} {:<10} ", p.number, p.name), p.recognised ? p.function + std::string(kRecognisedMark) : p.function);
     }
     if (!sheet.packages.empty()) {
         appendHeading(out, "PACKAGES", sheet.packages.size());
@@ -71,6 +73,8 @@ std::string datasheetText(Datasheet const& sheet) {
                                         c.inParameters, c.inTables, c.inText, c.inFigures, c.inFurniture, c.unaccounted.size()));
     appendWrapped(out, " ", fmt::format("{} sentences. {} tables not read, {} figures not read.", c.sentences, c.unreadTables.size(), c.unreadFigures.size()));
     for (auto const& pin : c.unreadPins) appendWrapped(out, " ", fmt::format("Pins not read, page {}: {}", pin.page, pin.text));
+    if (!c.recognised.empty()) appendWrapped(out, " ", fmt::format("{} lines were recognised from pictures and may be misread: compare them with the pages.", c.recognised.size()));
+    for (auto const& [page, count] : unrecognisedByPage(c)) appendWrapped(out, " ", fmt::format("Lettering of pictures not made out, page {}: {} places", page, count));
     return out;
 }
 

@@ -83,7 +83,7 @@ std::vector<CoverageRow> coverageRows(ComparisonCoverage const& coverage) {
     auto const& r = coverage.reference;
     auto const& c = coverage.candidate;
     auto const n = [](int value) { return static_cast<std::size_t>(std::max(0, value)); };
-    return {{"numbers printed", n(r.numbers), n(c.numbers)},
+    std::vector<CoverageRow> rows{{"numbers printed", n(r.numbers), n(c.numbers)},
             {"in parameters", n(r.inParameters), n(c.inParameters)},
             {"in other tables", n(r.inTables), n(c.inTables)},
             {"in text", n(r.inText), n(c.inText)},
@@ -95,6 +95,10 @@ std::vector<CoverageRow> coverageRows(ComparisonCoverage const& coverage) {
             {"tables not read", r.unreadTables.size(), c.unreadTables.size()},
             {"figures not read", r.unreadFigures.size(), c.unreadFigures.size()},
             {"pins not read", r.unreadPins.size(), c.unreadPins.size()}};
+    // Only where recognition was asked for.
+    if (!r.recognised.empty() || !c.recognised.empty()) rows.push_back({"lines recognised from pictures", r.recognised.size(), c.recognised.size()});
+    if (!r.unrecognised.empty() || !c.unrecognised.empty()) rows.push_back({"letterings of pictures not made out", r.unrecognised.size(), c.unrecognised.size()});
+    return rows;
 }
 
 std::vector<std::string> notReadLines(Datasheet const& sheet) {
@@ -112,7 +116,14 @@ std::vector<std::string> notReadLines(Datasheet const& sheet) {
         else lines.push_back(fmt::format("page {}: a figure{}{}", figure->page, figure->caption.empty() ? "" : ", ", figure->caption));
     }
     for (auto const& pin : coverage.unreadPins) lines.push_back(fmt::format("page {}: pins, {}", pin.page, pin.text));
+    for (auto const& [page, count] : unrecognisedByPage(coverage)) lines.push_back(fmt::format("page {}: {} letterings of pictures", page, count));
     return lines;
+}
+
+std::map<int, std::size_t> unrecognisedByPage(Coverage const& coverage) {
+    std::map<int, std::size_t> pages;
+    for (auto const& place : coverage.unrecognised) ++pages[place.page];
+    return pages;
 }
 
 std::string sectionTitle(Datasheet const& sheet, std::string const& id) {
@@ -131,8 +142,10 @@ std::string limitText(risk::BenchLimit const& limit) {
 }
 
 std::string valuesOf(Side const& side) {
-    if (side.min.empty() && side.typ.empty() && side.max.empty()) return side.text;
-    return threeValues(side.min, side.typ, side.max, side.unit);
+    bool const values = !side.min.empty() || !side.typ.empty() || !side.max.empty();
+    auto text = values ? threeValues(side.min, side.typ, side.max, side.unit) : side.text;
+    if (side.recognised) text += kRecognisedMark;
+    return text;
 }
 
 bool isOneSided(Finding const& finding) { return finding.relation == Relation::OnlyReference || finding.relation == Relation::OnlyCandidate; }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <array>
+#include <map>
 #include <span>
 #include <string>
 #include <string_view>
@@ -38,8 +39,14 @@ struct SeverityGroup {
 // "1204 numbers and sentences compared, 31 listed as not compared, 0 unaccounted for"
 [[nodiscard]] std::string coverageLine(model::Comparison const& comparison);
 
+// Stands behind what is no print.
+inline constexpr std::string_view kRecognisedMark = " [recognised from a picture]";
+
+// Pages with lettering of pictures that was not made out, and how often.
+[[nodiscard]] std::map<int, std::size_t> unrecognisedByPage(model::Coverage const& coverage);
+
 // "4.245 / 4.275 / 4.305 V" with a dash for what is not printed; for sides
-// without values the text as printed.
+// without values the text as printed. Marked where it was recognised from a picture.
 [[nodiscard]] std::string valuesOf(model::Side const& side);
 
 // The verdict's sentence without the words of its level in front, which stand

@@ -21,6 +21,7 @@
 #include "risk/judge_parameter.h"
 #include "risk/judge_text.h"
 #include "risk/one_sided_groups.h"
+#include "risk/recognised_places.h"
 #include "risk/sheet_view.h"
 #include "risk/texts.h"
 #include "risk/verdict.h"
@@ -277,7 +278,9 @@ private:
 model::Comparison assess(model::Comparison compared, model::Datasheet const& reference, model::Datasheet const& candidate, vocabulary::Vocabulary const& vocabulary,
                          AssessOptions const& options) {
     SheetView const sheets(reference, candidate, vocabulary);
-    return Assessing(std::move(compared), sheets, options).run();
+    auto assessed = Assessing(std::move(compared), sheets, options).run();
+    markRecognised(assessed, reference, candidate);
+    return assessed;
 }
 
 }  // namespace standin::risk

@@ -63,6 +63,7 @@ public:
             results.back().limit = m_limit;
             results.back().bounds = m_bounds;
             results.back().result.inputs = m_inputs;
+            doubtRecognised(results.back());
         }
         return results;
     }

@@ -64,6 +64,14 @@ void CheckWorkings::addInput(model::Input input) {
     if (std::find(m_inputs.begin(), m_inputs.end(), input) == m_inputs.end()) m_inputs.push_back(std::move(input));
 }
 
+void CheckWorkings::doubtRecognised(PartCheck& check) const {
+    bool const recognised = std::any_of(m_inputs.begin(), m_inputs.end(), [this](model::Input const& input) { return m_values.isRecognised(input); });
+    if (!recognised || check.result.outcome != CheckOutcome::Holds) return;
+    check.result.outcome = CheckOutcome::Open;
+    check.result.why = "it " + texts::restsOnRecognised();
+    check.missing = MissingIn::Sheet;
+}
+
 WorkedOut CheckWorkings::derived(std::string_view id) {
     auto const all = m_vocabulary.derived();
     auto const entry = std::find_if(all.begin(), all.end(), [id](auto const& one) { return one.id == id; });

@@ -47,6 +47,8 @@ protected:
     [[nodiscard]] StatedValue stated(std::string_view canonical);
     [[nodiscard]] WorkedOut derived(std::string_view id);
     void addInput(model::Input input);
+    // What holds by a value that was recognised in a picture is open: nothing such is believed.
+    void doubtRecognised(PartCheck& check) const;
 
     // --- What a bench result has to keep to. ---
 

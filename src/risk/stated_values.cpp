@@ -9,6 +9,7 @@
 
 #include <fmt/format.h>
 
+#include "model/recognised.h"
 #include "quantity/condition.h"
 #include "text/fold.h"
 
@@ -96,6 +97,8 @@ model::Feature const* StatedValues::feature(std::string_view canonical) const {
     auto const found = std::find_if(m_sheet.features.begin(), m_sheet.features.end(), [canonical](auto const& feature) { return feature.canonical == canonical && feature.state != "unstated"; });
     return found == m_sheet.features.end() ? nullptr : &*found;
 }
+
+bool StatedValues::isRecognised(model::Input const& input) const { return input.page > 0 && model::isRecognised(m_sheet.coverage, input.page, input.box); }
 
 bool StatedValues::hasOverTemperature(std::string_view canonical) const {
     auto const& all = rows(canonical);

@@ -44,6 +44,9 @@ public:
     [[nodiscard]] bool states(std::string_view canonical) const { return m_rows.find(canonical) != m_rows.end(); }
     [[nodiscard]] bool hasOverTemperature(std::string_view canonical) const;
 
+    // True where a value was recognised in a picture of the sheet.
+    [[nodiscard]] bool isRecognised(model::Input const& input) const;
+
     // Every row of a parameter that holds for the chosen version, in document order.
     [[nodiscard]] std::vector<model::Parameter const*> const& rows(std::string_view canonical) const;
     // What the sheet says of a feature; null: not stated.

@@ -458,6 +458,8 @@ std::string coverageCause(std::string_view cause) {
     if (cause == compare::kTablesUnread) return "Tables that were found and not understood";
     if (cause == compare::kFiguresUnread) return "Figures whose lettering was not read";
     if (cause == compare::kPinsUnread) return "Pins that are printed and were not read";
+    if (cause == compare::kRecognised) return "Read by character recognition";
+    if (cause == compare::kLetteringUnread) return "Lettering of pictures that was not made out";
     if (cause == compare::kProseInTwoLanguages) return "Prose in two languages: sentences were not compared";
     if (cause == compare::kVariantsNotChosen) return "Several versions share a datasheet and none was selected";
     if (cause == compare::kPinsInOneSheet) return "Pins were found in one sheet only";
@@ -475,6 +477,7 @@ std::string coverageCauseExplanation(std::string_view cause) {
     }
     if (cause == compare::kVariantsNotChosen) return "Values of other versions stand beside those of the ordered one. Select the exact ordered version.";
     if (cause == compare::kPinsUnread) return "Their names or numbers are drawn or are a picture. Compare them by eye, lead by lead, before fitting.";
+    if (cause == compare::kRecognised) return "It was recognised from a picture and may be misread: a lost decimal point or sign, 0 for O, 1 for l, 5 for S. Compare every value with the page.";
     if (cause == compare::kPinsInOneSheet) return "The pins could not be set against each other. Compare both pin tables and drawings before fitting.";
     if (cause == compare::kDoubtfulPairing) return "Another row would have been nearly as good a partner. Look at both rows.";
     if (cause == compare::kReadWithDoubt) return "They were compared as they were read. Look at the pages before relying on their values.";
@@ -536,6 +539,10 @@ std::string pagesWithoutText(std::string_view side, std::vector<int> const& page
     }
     return fmt::format("{} {} of the {} could not be read: no text is stored there.", pages.size() == 1 ? "Page" : "Pages", list, side);
 }
+
+std::string recognised(std::string_view side) { return fmt::format("Parts of the {} were recognised from a picture and may be misread.", side); }
+
+std::string restsOnRecognised() { return "rests on a value that was recognised in a picture; compare it with the page"; }
 
 std::string unreadTables(std::string_view side, std::size_t count) {
     return count == 1 ? fmt::format("One table of the {} was found and not understood.", side) : fmt::format("{} tables of the {} were found and not understood.", count, side);

@@ -89,6 +89,8 @@ struct Counts {
 [[nodiscard]] std::string openFindings(int count);
 [[nodiscard]] std::string unaccountedNumbers(int count);
 [[nodiscard]] std::string pagesWithoutText(std::string_view side, std::vector<int> const& pages);
+[[nodiscard]] std::string recognised(std::string_view side);
+[[nodiscard]] std::string restsOnRecognised();
 [[nodiscard]] std::string unreadTables(std::string_view side, std::size_t count);
 [[nodiscard]] std::string statedInNeither(std::string_view what);
 [[nodiscard]] std::string severalVersions(std::string_view side);

@@ -75,9 +75,12 @@ bool isValue(Finding const& finding) {
 
 void addSide(std::vector<std::string>& reasons, std::string_view name, model::Datasheet const& sheet) {
     if (!sheet.coverage.pagesWithoutText.empty()) reasons.push_back(texts::pagesWithoutText(name, sheet.coverage.pagesWithoutText));
+    if (!sheet.coverage.recognised.empty()) reasons.push_back(texts::recognised(name));
     if (!sheet.coverage.unreadTables.empty()) reasons.push_back(texts::unreadTables(name, sheet.coverage.unreadTables.size()));
     if (sheet.parameters.empty()) reasons.push_back(texts::noParameters(name));
 }
+
+bool hasGaps(model::Coverage const& coverage) { return !coverage.pagesWithoutText.empty() || !coverage.unreadTables.empty() || !coverage.recognised.empty(); }
 
 }  // namespace
 
@@ -129,9 +132,8 @@ model::Verdict verdictOf(model::Comparison const& comparison, SheetView const& s
     if (coverageFindings > 0) reasons.push_back(texts::coverageFindings(coverageFindings));
 
     verdict.incomplete = !reasons.empty();
-    if (level == 0 &&
-        (unaccounted > 0 || comparison.coverage.unaccounted > 0 || !sheets.reference().coverage.pagesWithoutText.empty() || !sheets.candidate().coverage.pagesWithoutText.empty() ||
-         !sheets.reference().coverage.unreadTables.empty() || !sheets.candidate().coverage.unreadTables.empty())) {
+    bool const unread = hasGaps(sheets.reference().coverage) || hasGaps(sheets.candidate().coverage);
+    if (level == 0 && (unaccounted > 0 || comparison.coverage.unaccounted > 0 || unread)) {
         level = 1;  // "no difference" is never said over what was not read
     }
     verdict.level = levelOfNumber(level);

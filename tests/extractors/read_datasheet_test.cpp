@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include "extractors/recognition/recognise.h"
 #include "model/datasheet_json.h"
 
 namespace standin::reading {
@@ -123,6 +124,79 @@ TEST(ReadDatasheet, PinsThatArePicturesAreListed) {
     EXPECT_TRUE(drawing->pins.empty());
     ASSERT_EQ(drawing->coverage.unreadPins.size(), 1U);
     EXPECT_EQ(drawing->coverage.unreadPins[0].text, "Pin connection (top view)");
+}
+
+ReadOptions withRecognition() {
+    ReadOptions options;
+    options.recogniser = recognition::kRecogniser;
+    options.languages = "eng";
+    return options;
+}
+
+TEST(ReadDatasheet, ATableThatIsAPictureIsRecognisedAndMarked) {
+    auto const sheet = readDatasheet(data("features/image-only.pdf"), withRecognition(), builtIn());
+    ASSERT_TRUE(sheet.has_value());
+    EXPECT_EQ(sheet->document.textLayer, model::TextLayer::None) << "the file has none still";
+    EXPECT_TRUE(sheet->coverage.pagesWithoutText.empty());
+    ASSERT_EQ(sheet->document.warnings.size(), 1U);
+    EXPECT_NE(sheet->document.warnings[0].find("recognised from a picture"), std::string::npos);
+    EXPECT_GT(sheet->coverage.recognised.size(), 20U);
+    auto const find = [&](std::string_view name) -> model::Parameter const& {
+        auto const found = std::find_if(sheet->parameters.begin(), sheet->parameters.end(), [name](auto const& p) { return p.name == name; });
+        static model::Parameter const none;
+        return found == sheet->parameters.end() ? none : *found;
+    };
+    auto const& threshold = find("Input threshold voltage");
+    ASSERT_TRUE(threshold.min && threshold.typ && threshold.max);
+    EXPECT_EQ(threshold.min->text + " " + threshold.typ->text + " " + threshold.max->text + " " + threshold.unit, "1.10 1.20 1.30 V");
+    auto const& offset = find("Offset voltage");
+    ASSERT_TRUE(offset.min && offset.max);
+    EXPECT_EQ(offset.min->text, "-3.0");
+    EXPECT_FALSE(offset.typ);
+    for (auto const& parameter : sheet->parameters) {
+        EXPECT_LT(parameter.confidence.score, 0.9) << parameter.name;
+        EXPECT_EQ(parameter.confidence.reasons.back(), "recognised from a picture") << parameter.name;
+    }
+    auto const& c = sheet->coverage;
+    EXPECT_EQ(c.numbers, c.inParameters + c.inTables + c.inText + c.inFigures + c.inFurniture + static_cast<int>(c.unaccounted.size()));
+}
+
+TEST(ReadDatasheet, RecognitionIsTheSameOnOneThreadAndOnThree) {
+    auto one = withRecognition();
+    one.threads = 1;
+    auto three = withRecognition();
+    three.threads = 3;
+    auto const a = readDatasheet(data("features/image-only.pdf"), one, builtIn());
+    auto const b = readDatasheet(data("features/image-only.pdf"), three, builtIn());
+    ASSERT_TRUE(a && b);
+    EXPECT_EQ(*a, *b);
+}
+
+TEST(ReadDatasheet, RecognitionDoublesNothingThatIsPrinted) {
+    for (auto const* file : {"features/plain.pdf", "features/hidden-text.pdf", "protection/reference.pdf"}) {
+        auto const printed = readDatasheet(data(file), {}, builtIn());
+        auto const recognised = readDatasheet(data(file), withRecognition(), builtIn());
+        ASSERT_TRUE(printed && recognised) << file;
+        EXPECT_EQ(printed->parameters, recognised->parameters) << file;
+        EXPECT_EQ(printed->pins, recognised->pins) << file;
+    }
+}
+
+TEST(ReadDatasheet, PinsThatArePicturesAreRecognised) {
+    auto const name = readDatasheet(data("features/pin-name-as-picture.pdf"), withRecognition(), builtIn());
+    ASSERT_TRUE(name.has_value());
+    ASSERT_EQ(name->pins.size(), 4U);
+    EXPECT_EQ(name->pins[2].name, "READY");
+    EXPECT_TRUE(name->pins[2].recognised);
+    EXPECT_FALSE(name->pins[1].recognised);
+    auto const drawing = readDatasheet(data("features/pin-drawing-as-picture.pdf"), withRecognition(), builtIn());
+    ASSERT_TRUE(drawing.has_value());
+    std::map<std::string, std::string> pins;
+    for (auto const& pin : drawing->pins) {
+        pins[pin.number] = pin.name;
+        EXPECT_TRUE(pin.recognised) << pin.number;
+    }
+    EXPECT_EQ(pins, (std::map<std::string, std::string>{{"1", "VIN"}, {"2", "VSS"}, {"3", "HOLD"}, {"4", "VOUT"}, {"5", "SENSE"}, {"6", "READY"}}));
 }
 
 TEST(ReadDatasheet, APageOfOneImageHasNoTextLayer) {

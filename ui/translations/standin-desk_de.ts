@@ -532,6 +532,14 @@
         <translation>Anschlüsse, die nicht gelesen wurden</translation>
     </message>
     <message>
+        <source>recognised from a picture</source>
+        <translation>aus einem Bild erkannt</translation>
+    </message>
+    <message>
+        <source>lettering of a picture that was not made out</source>
+        <translation>Beschriftung eines Bildes, die nicht erkannt wurde</translation>
+    </message>
+    <message>
         <source>while reading</source>
         <translation>beim Lesen</translation>
     </message>

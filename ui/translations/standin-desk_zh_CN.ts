@@ -531,6 +531,14 @@
         <translation>未读取的引脚</translation>
     </message>
     <message>
+        <source>recognised from a picture</source>
+        <translation>从图片识别</translation>
+    </message>
+    <message>
+        <source>lettering of a picture that was not made out</source>
+        <translation>图片中未能识别的文字</translation>
+    </message>
+    <message>
         <source>while reading</source>
         <translation>读取时</translation>
     </message>

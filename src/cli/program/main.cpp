@@ -1,6 +1,7 @@
 // The program `standin`.
 #include <algorithm>
 #include <array>
+#include <cstdlib>
 #include <string>
 #include <string_view>
 
@@ -10,10 +11,16 @@
 
 namespace {
 
-bool asksForPdf(char const* argument) {
+// An option that only `standin-full` can follow.
+bool asksForMore(char const* argument) {
     std::string_view const text = argument;
-    return text == "--pdf" || text.substr(0, 6) == "--pdf=";
+    auto const option = text.substr(0, text.find('='));
+    return option == "--pdf" || option == "--ocr";
 }
+
+// The pages share the processors; recognition must not take them all for each. Read when
+// its library is loaded, so it has to be set before.
+void recogniseOnOneThread() { setenv("OMP_THREAD_LIMIT", "1", /*overwrite=*/1); }
 
 // `name` in the folder of this program; empty where that is not known.
 std::string besideThis(std::string_view name) {
@@ -27,7 +34,8 @@ std::string besideThis(std::string_view name) {
 }  // namespace
 
 int main(int argc, char** argv) {
-    if (standin::cli::isRecordCommand(argc, argv) || std::any_of(argv, argv + argc, asksForPdf)) {
+    if (standin::cli::isRecordCommand(argc, argv) || std::any_of(argv, argv + argc, asksForMore)) {
+        recogniseOnOneThread();
         auto const full = besideThis("standin-full");
         execv(full.c_str(), argv);  // comes back only where there is none; run() says so
     }

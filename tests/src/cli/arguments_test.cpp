@@ -89,7 +89,7 @@ TEST(ParseArguments, TroubleIsOneClearLine) {
         {"an empty output", {"read", "a", "--json", ""}, "--json"},
         {"two on standard output", {"read", "a", "--json", "-", "--text", "-"}, "standard output"},
         {"two into one file", {"compare", "a", "b", "--json", "x", "--html", "x"}, "x"},
-        {"recognition of scans", {"read", "a", "--ocr", "eng"}, "--ocr is not built yet"},
+        {"recognition in no language", {"read", "a", "--ocr", ""}, "--ocr wants language codes"},
         {"a check without a cell", {"check", "a"}, "--cell"},
         {"a check of nothing", {"check", "--cell", "x"}, "CANDIDATE"},
         {"a check with an unknown severity", {"check", "a", "--cell", "x", "--fail-on", "danger"}, "danger"},

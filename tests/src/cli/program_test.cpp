@@ -65,12 +65,34 @@ TEST_F(ProgramTest, HandsThePdfToTheProgramBeside) {
     EXPECT_EQ(compare(STANDIN_PROGRAM, "--pdf='" + pdf.string() + "'"), kFindings);
 }
 
+TEST_F(ProgramTest, HandsRecognitionToTheProgramBeside) {
+    std::string const scan = STANDIN_TESTDATA "/features/image-only.pdf";
+    ASSERT_EQ(started(STANDIN_PROGRAM, fmt::format("read '{}' --ocr eng", scan)), kNothingFound) << content(errors());
+    auto const once = content(out());
+    EXPECT_NE(once.find("recognised from a picture"), std::string::npos);
+    ASSERT_EQ(started(STANDIN_PROGRAM, fmt::format("read '{}' --ocr=eng", scan)), kNothingFound);
+    EXPECT_EQ(content(out()), once);
+    EXPECT_EQ(started(STANDIN_PROGRAM, fmt::format("read '{}'", scan)), kNothingFound);
+    EXPECT_NE(content(out()).find("what is printed there was not read"), std::string::npos);
+    EXPECT_EQ(started(STANDIN_PROGRAM, fmt::format("compare '{0}' '{0}' --ocr eng", scan)), kFindings) << "nothing recognised is believed";
+    EXPECT_NE(content(out()).find("Read by character recognition"), std::string::npos);
+}
+
+TEST_F(ProgramTest, NamesThePackageOfALanguageThatIsMissing) {
+    EXPECT_EQ(started(STANDIN_PROGRAM, "read '" STANDIN_TESTDATA "/features/plain.pdf' --ocr eng+xxx_qaa"), kTrouble);
+    EXPECT_NE(content(errors()).find("install the package tesseract-ocr-xxx-qaa"), std::string::npos) << content(errors());
+    EXPECT_EQ(content(errors()).find('\n'), content(errors()).size() - 1) << "one line";
+    EXPECT_EQ(content(out()), "");
+}
+
 TEST_F(ProgramTest, SaysSoWhereTheProgramBesideIsMissing) {
     auto const alone = file("standin");
     fs::copy_file(STANDIN_PROGRAM, alone);
     EXPECT_EQ(compare(alone, "--pdf '" + file("report.pdf").string() + "'"), kTrouble);
     EXPECT_NE(content(errors()).find("install it again"), std::string::npos);
     EXPECT_FALSE(fs::exists(file("report.pdf")));
+    EXPECT_EQ(started(alone, "read '" STANDIN_TESTDATA "/features/plain.pdf' --ocr eng"), kTrouble);
+    EXPECT_NE(content(errors()).find("install it again"), std::string::npos);
     EXPECT_EQ(started(alone, "record show none.jsonl"), kTrouble);
     EXPECT_NE(content(errors()).find("install it again"), std::string::npos);
 }

@@ -86,6 +86,27 @@ TEST(CoverageAccount, RowsOfVersionsThatTheOtherSheetLacksCountAsNotCompared) {
     EXPECT_EQ(listed(align(r, c, chosen, words())), 0) << "what was not asked for is no part of it";
 }
 
+TEST(CoverageAccount, NamesWhatWasRecognisedFromPictures) {
+    SheetBuilder scan("QX17");
+    scan.sheet().document.textLayer = model::TextLayer::None;
+    scan.sheet().coverage.recognised = {{"Delay 4.5 ms", 2, {10, 20, 30, 40}}, {"VIN", 2, {10, 50, 30, 70}}, {"GND", 3, {10, 20, 30, 40}}};
+    scan.sheet().coverage.unrecognised = {{3, {50, 50, 60, 60}}};
+    auto const comparison = align(scan.build(), SheetBuilder("ZL99").build(), {}, words());
+    auto const find = [&](std::string_view cause) {
+        auto const found = std::find_if(comparison.findings.begin(), comparison.findings.end(), [cause](auto const& finding) { return finding.title == cause; });
+        return found == comparison.findings.end() ? nullptr : &*found;
+    };
+    auto const* recognised = find(kRecognised);
+    ASSERT_TRUE(recognised != nullptr && recognised->reference);
+    EXPECT_EQ(recognised->reference->text, "page 2 (4 words), page 3 (1 word)");
+    EXPECT_EQ(recognised->reference->box, (model::Rect{10, 20, 30, 40}));
+    EXPECT_TRUE(recognised->open);
+    auto const* lettering = find(kLetteringUnread);
+    ASSERT_TRUE(lettering != nullptr && lettering->reference);
+    EXPECT_EQ(lettering->reference->text, "page 3 (1 place)");
+    EXPECT_EQ(find(kPagesWithoutText), nullptr) << "they were recognised";
+}
+
 TEST(CoverageAccount, NamesRowsAndTablesReadWithDoubt) {
     SheetBuilder builder("QX17");
     builder.specification("", {{.name = "Threshold", .symbol = "VT", .typ = "4.2", .unit = "V"}, {.name = "Delay", .symbol = "tD", .typ = "9", .unit = "ms"}});

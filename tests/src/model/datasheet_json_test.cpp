@@ -53,16 +53,20 @@ Datasheet sample() {
     p.printed = "Supply voltage | VDD | \u22120.3 | VSS+12 | V";
     d.parameters = {p};
     d.pins = {{"1", "CO", "gate of the charge FET", "", 1, {}}};
+    d.pins.back().recognised = true;
     d.packages = {{"SOT-23-6", "SOT-23-6", 6, 1, {}}, {"bare die", "", std::nullopt, 2, {}}};
     d.ordering = {{"XK104-AA", {{"Detection", "4.280 V"}, {"0 V charging", "inhibited"}}, "t1", 1, {}}};
     d.features = {{"zero-volt-charging", "inhibited", 1, {}, "0 V charging: inhibited"}};
     d.text = {{"x1", "s1", "Do not exceed.", {{1, {10, 20, 30, 40}}, {2, {10, 20, 30, 40}}}}};
+    d.text.back().recognised = true;
     d.figures = {{"f1", "s1", "Figure 1", 2, {0, 0, 10, 10}, FigureReading::Vector, {{"R1", 2, {}}}, "beef"}};
     d.furniture = {{Furniture::Kind::PageNumber, "1", {{1, {}}}}};
     d.coverage.numbers = 7;
     d.coverage.inParameters = 3;
     d.coverage.unaccounted = {{"4.2", 2, {}}};
     d.coverage.pagesWithoutText = {2};
+    d.coverage.recognised = {{"Delay 4.5 ms", 1, {10, 20, 30, 40}}};
+    d.coverage.unrecognised = {{1, {10, 50, 30, 60}}};
     return d;
 }
 

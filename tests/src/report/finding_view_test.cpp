@@ -43,6 +43,8 @@ TEST(ValuesOf, DashesForWhatIsNotPrinted) {
     side.unit = "µA";
     EXPECT_EQ(valuesOf(side), "– / – / 0.5 µA");
     EXPECT_EQ(valuesOf(model::Side{1, {}, "a sentence", "", "", "", "", ""}), "a sentence");
+    side.recognised = true;
+    EXPECT_EQ(valuesOf(side), "– / – / 0.5 µA [recognised from a picture]");
 }
 
 }  // namespace

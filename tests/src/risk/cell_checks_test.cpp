@@ -76,6 +76,17 @@ struct Fixture {
 
 std::string told(PartCheck const& check) { return std::string(check.result.outcome == CheckOutcome::Holds ? "holds" : check.result.outcome == CheckOutcome::Violated ? "violated" : "open") + " " + check.result.value + " | " + check.result.why; }
 
+TEST(CellChecks, NothingHoldsByARecognisedValue) {
+    Fixture fixture;
+    auto& row = *std::find_if(fixture.sheet.parameters.begin(), fixture.sheet.parameters.end(), [](auto const& p) { return p.condition.empty() == false; });
+    row.box = {10, 500, 300, 510};
+    fixture.sheet.coverage.recognised = {{"4.315", row.page, {200, 500, 220, 510}}};
+    auto const check = fixture.check("overcharge-upper");
+    EXPECT_EQ(check.result.outcome, CheckOutcome::Open) << told(check);
+    EXPECT_NE(check.result.why.find("recognised in a picture"), std::string::npos) << told(check);
+    EXPECT_FALSE(check.result.value.empty());
+}
+
 TEST(CellChecks, AllHoldForAPartThatSuits) {
     auto const all = Fixture().run();
     ASSERT_EQ(all.size(), 17U);

@@ -131,7 +131,7 @@ TEST(CoverageModel, ListsWhatWasNotCompared) {
     auto expected = static_cast<std::size_t>(coverage);
     for (auto const* sheet : {&pair.reference, &pair.candidate}) {
         expected += sheet->coverage.unaccounted.size() + sheet->coverage.pagesWithoutText.size() + sheet->coverage.unreadTables.size() + sheet->coverage.unreadFigures.size() +
-                    sheet->coverage.unreadPins.size() +
+                    sheet->coverage.unreadPins.size() + sheet->coverage.recognised.size() + sheet->coverage.unrecognised.size() +
                     sheet->document.warnings.size();
     }
     EXPECT_EQ(static_cast<std::size_t>(model.rowCount()), expected);
