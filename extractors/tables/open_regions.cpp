@@ -435,7 +435,10 @@ private:
             Points const gap = row.baseline - m_rows[before].baseline;
             if (gap > (ruled ? kRuledRowGap : kRowGap) * font) break;
             if (ruledTableBetween(m_rows[before].box.y1, row.box.y0, box.x0, box.x1)) break;
-            if (ruledTo > 0 && row.baseline > ruledTo + 0.3F * font && good >= 2) break;
+            // below the last rule only what stands under the titles line by line goes on
+            bool const below = ruledTo > 0 && row.baseline > ruledTo + 0.3F * font && good >= 2;
+            bool const rowOfIt = alignedWith(start, own) && (own.values > 0 || own.segments.size() > 2);
+            if (below && own.segments.size() > 1 && !rowOfIt) break;
             if (isHead(own) && named >= 1) break;
             before = i;
             auto const text = textOf(m_page, own.segments[0]->piece);

@@ -870,5 +870,20 @@ TEST(FindTables, SymbolsFarApartInABandAreParametersOfTheirOwn) {
     EXPECT_EQ(textAt(tables[0], 3, 1), "VREF");
 }
 
+TEST(FindTables, ATableGoesOnBelowItsLastRuleInTheSameColumns) {
+    PageBuilder page;  // a rule below the first parameter, none at the bottom
+    page.horizontal(90, 40, 420).horizontal(104, 40, 420).horizontal(134, 40, 420);
+    page.text(44, 100, "Parameter").text(164, 100, "Symbol").text(244, 100, "Min").text(284, 100, "Max").text(330, 100, "Unit");
+    for (int i = 0; i < 5; ++i) {
+        float const y = 116 + 14 * static_cast<float>(i);
+        page.text(44, y, "Level of output").text(164, y, "VOL").text(244, y, "1.1").text(284, y, "1.3").text(330, y, "V");
+    }
+    page.text(44, 190, "Stresses above these limits").text(244, 190, "may be harmful to the device");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].rows, 6);
+    EXPECT_EQ(textAt(tables[0], 5, 2), "1.1");
+}
+
 }  // namespace
 }  // namespace standin::tables
