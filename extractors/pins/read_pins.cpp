@@ -9,6 +9,7 @@
 #include <iterator>
 #include <string>
 #include <unordered_map>
+#include <utility>
 
 #include "extractors/pins/pin_captions.h"
 #include "extractors/pins/pin_descriptions.h"
@@ -121,6 +122,22 @@ void nameFromDrawings(std::vector<model::Pin>& pins, std::vector<model::Pin> con
     }
 }
 
+// Names that were recognised in a picture, taken out of the pins; one a pin, empty where it is print.
+std::vector<std::string> takeRecognisedNames(std::vector<model::Pin>& pins, std::span<model::PageLayout const> pages) {
+    std::vector<std::string> names(pins.size());
+    for (auto const& page : pages) {
+        for (auto const& word : page.words) {
+            if (!word.recognised) continue;
+            for (std::size_t i = 0; i < pins.size(); ++i) {
+                auto& pin = pins[i];
+                bool const isName = pin.page == page.page && pin.box.contains(word.box.centre()) && pin.name.find(word.text) != std::string::npos;
+                if (isName) names[i] = std::exchange(pin.name, {});
+            }
+        }
+    }
+    return names;
+}
+
 // A table that names pins without numbers tells what those of the drawing do.
 void takeFunctions(std::vector<model::Pin> const& named, std::vector<model::Pin>& drawn) {
     std::unordered_map<std::string, std::string> functions;
@@ -153,8 +170,12 @@ PinReading readPins(std::span<model::Table const> tables, std::span<model::PageL
             takeFunctions(pins, drawn.pins);
             pins = std::move(drawn.pins);
         }
-    } else if (std::any_of(pins.begin(), pins.end(), [](auto const& pin) { return pin.name.empty(); })) {
-        nameFromDrawings(pins, fromPages(pages, sections).pins);
+    } else {
+        auto const recognised = takeRecognisedNames(pins, pages);  // what is printed elsewhere goes before it
+        if (std::any_of(pins.begin(), pins.end(), [](auto const& pin) { return pin.name.empty(); })) nameFromDrawings(pins, fromPages(pages, sections).pins);
+        for (std::size_t i = 0; i < pins.size(); ++i) {
+            if (pins[i].name.empty()) pins[i].name = recognised[i];
+        }
     }
     clearSinglePackage(pins);
     reading.unread = unreadPins(pins, drawings, pages, sections);

@@ -1,5 +1,7 @@
 #include "extractors/pins/read_pins.h"
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 #include "extractors/pins/page_builder.h"
@@ -69,6 +71,22 @@ TEST(ReadPins, ANameThatTheTableLacksComesFromTheDrawing) {
     ASSERT_EQ(pins.size(), 3U);
     EXPECT_EQ(pins[2].name, "IN");
     EXPECT_EQ(pins[2].function, "Input");
+}
+
+TEST(ReadPins, APrintedNameGoesBeforeOneThatWasRecognised) {
+    auto table = tableWithoutAName("GND");
+    table.cells[10].text = "lN";  // recognised in the picture, and misread
+    auto builder = drawing();
+    builder.line(70, 37, "lN");
+    auto page = builder.page();
+    auto const word = std::find_if(page.words.begin(), page.words.end(), [](auto const& w) { return w.text == "lN"; });
+    ASSERT_TRUE(word != page.words.end());
+    auto const nameOf = [&] { return readPins(std::span{&table, 1}, std::span{&page, 1}, {}).pins.at(2).name; };
+    EXPECT_EQ(nameOf(), "lN") << "as long as it is print";
+    word->recognised = true;
+    EXPECT_EQ(nameOf(), "IN");
+    table.cells[4].text = "VSS";  // another pin order
+    EXPECT_EQ(nameOf(), "lN") << "nothing better is known";
 }
 
 TEST(ReadPins, ADrawingOfAnotherPinOrderNamesNothing) {
