@@ -86,6 +86,11 @@ bool hasAscender(std::string_view text) {
     });
 }
 
+// A letter or digit of any writing; dashes and quotes (which begin with E2) are none.
+bool hasLetter(std::string_view text) {
+    return std::any_of(text.begin(), text.end(), [](unsigned char c) { return std::isalnum(c) != 0 || (c >= 0xC3 && c != 0xE2); });
+}
+
 // Says something: a letter, a digit, or a sign that values are written with.
 bool isTelling(std::string_view text) {
     static constexpr std::string_view kSigns = "-+~%=<>";
@@ -143,7 +148,8 @@ private:
 
     void readLine(LetteringLine const& line) {
         auto const pixels = m_ink.only(line.pieces, line.box);
-        auto const found = isOneLetter(line) ? letterOf(pixels.get()) : wordsOf(pixels.get(), tesseract::PSM_SINGLE_LINE);
+        auto found = isOneLetter(line) ? letterOf(pixels.get()) : wordsOf(pixels.get(), tesseract::PSM_SINGLE_LINE);
+        if (std::none_of(found.begin(), found.end(), [](Found const& word) { return hasLetter(word.text); })) found.clear();  // strokes of a drawing
         std::size_t const words = m_found.words.size();
         std::size_t const unread = m_found.unread.size();
         for (auto const& word : found) {

@@ -3,6 +3,7 @@
 #include "extractors/recognition/recognise.h"
 
 #include <algorithm>
+#include <cctype>
 #include <memory>
 #include <thread>
 
@@ -80,6 +81,12 @@ TEST(Recognise, ALetterAloneIsSmallOrCapitalByItsHeight) {
 
 TEST(Recognise, LightLettersOnADarkBarAreRead) {
     EXPECT_EQ(textsOf(readDrawn("0 0 0.4 rg 10 60 200 24 re f 1 1 1 rg BT /F1 11 Tf 20 68 Td (Absolute maximum ratings) Tj ET")), (Texts{"Absolute", "maximum", "ratings"}));
+}
+
+TEST(Recognise, StrokesOfADrawingAreNoWords) {
+    // Wires and a resistor: nothing in letters, so no line of signs either.
+    auto const found = readDrawn("1 w 40 60 m 44 64 l 48 56 l 52 64 l 56 56 l 60 60 l S 80 58 5 1.5 re f 80 62 5 1.5 re f 120 56 m 126 60 l 120 64 l S");
+    for (auto const& word : found.words) EXPECT_TRUE(std::any_of(word.text.begin(), word.text.end(), [](unsigned char c) { return std::isalnum(c) != 0; })) << word.text;
 }
 
 TEST(Recognise, RulesAreFound) {
