@@ -17,12 +17,14 @@
 #include "extractors/corrections/apply_corrections.h"
 #include "extractors/coverage.h"
 #include "extractors/features/read_features.h"
+#include "extractors/figures/drawn_signs.h"
 #include "extractors/figures/find_figures.h"
 #include "extractors/identify_document.h"
 #include "extractors/layout/layout.h"
 #include "extractors/ordering/read_ordering.h"
 #include "extractors/packages/read_packages.h"
 #include "extractors/page_reading.h"
+#include "extractors/parameters/grading.h"
 #include "extractors/parameters/read_parameters.h"
 #include "extractors/pins/read_pins.h"
 #include "extractors/recognised_marks.h"
@@ -116,6 +118,8 @@ model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const&
     auto reading = parameters::readParameters(tables, pages, sheet.sections, &vocabulary);
     sheet.parameters = std::move(reading.parameters);
     sheet.figures = figures::findFigures(pages, tables, sheet.sections);
+    auto signs = figures::drawnSigns(pages, tables, sheet.figures);
+    parameters::doubtRowsWithDrawnSigns(sheet.parameters, signs);
     auto pinReading = pins::readPins(tables, pages, sheet.sections);
     sheet.pins = std::move(pinReading.pins);
     sheet.packages = packages::readPackages(pages, sheet.sections);
@@ -128,6 +132,7 @@ model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const&
     sheet.tables = std::move(tables);
     sheet.coverage = accountFor(pages, sheet);
     sheet.coverage.unreadPins = std::move(pinReading.unread);
+    sheet.coverage.drawnSigns = std::move(signs);
     for (auto& table : sheet.tables) {
         for (auto& cell : table.cells) {
             cell.words = {};

@@ -130,4 +130,17 @@ model::Confidence confidenceOf(model::Parameter const& parameter, PrintedRow con
     return out;
 }
 
+void doubtRowsWithDrawnSigns(std::span<model::Parameter> parameters, std::span<model::PlacedText const> signs) {
+    constexpr double kScore = 0.5;
+    constexpr model::Points kMargin = 2;  // a sign may reach beyond the box of the words
+    for (auto& parameter : parameters) {
+        bool const within = std::any_of(signs.begin(), signs.end(), [&](model::PlacedText const& sign) {
+            return sign.page == parameter.page && parameter.box.grown(kMargin).contains(sign.box.centre());
+        });
+        if (!within) continue;
+        parameter.confidence.score = std::min(parameter.confidence.score, kScore);
+        parameter.confidence.reasons.emplace_back("a sign in the row is a drawing and was not read");
+    }
+}
+
 }  // namespace standin::parameters

@@ -2,6 +2,7 @@
 // how sure the reading is.
 #pragma once
 
+#include <span>
 #include <string>
 #include <vector>
 
@@ -23,5 +24,9 @@ void fillInterval(model::Parameter& parameter);
 
 // Score 0 … 1 with reasons; 0.9 and more is meant to be right in 99 of 100 rows.
 [[nodiscard]] model::Confidence confidenceOf(model::Parameter const& parameter, PrintedRow const& row, ColumnPlan const& plan, model::Table const& table);
+
+// Rows that a sign stands in which is a drawing and was not read ("±8" reads "8"): their score falls
+// to what is listed as doubtful, with the reason.
+void doubtRowsWithDrawnSigns(std::span<model::Parameter> parameters, std::span<model::PlacedText const> signs);
 
 }  // namespace standin::parameters

@@ -105,10 +105,10 @@ std::optional<model::Side> figuresSide(model::Datasheet const& sheet) {
     return listSide(list, page, box);
 }
 
-std::optional<model::Side> pinsSide(model::Coverage const& coverage) {
+std::optional<model::Side> placesSide(std::vector<model::PlacedText> const& places) {
     std::vector<std::string> list;
-    for (auto const& pin : coverage.unreadPins) list.push_back(fmt::format("{} (page {})", pin.text, pin.page));
-    return list.empty() ? std::nullopt : listSide(list, coverage.unreadPins.front().page, coverage.unreadPins.front().box);
+    for (auto const& place : places) list.push_back(fmt::format("{} (page {})", place.text, place.page));
+    return list.empty() ? std::nullopt : listSide(list, places.front().page, places.front().box);
 }
 
 // "page 3 (41 words), page 7 (2 words)"; the place is that of the first line.
@@ -237,9 +237,10 @@ std::vector<Draft> findCoverageGaps(SheetPair const& sheets, ParameterPairing co
     add(drafts, kPagesWithoutText, Relation::Unread, Matters::Yes, pagesSide(r), pagesSide(c));
     add(drafts, kTablesUnread, Relation::Unread, Matters::Yes, tablesSide(r), tablesSide(c));
     add(drafts, kFiguresUnread, Relation::Unread, Matters::No, figuresSide(r), figuresSide(c));
-    add(drafts, kPinsUnread, Relation::Unread, Matters::Yes, pinsSide(r.coverage), pinsSide(c.coverage));
     add(drafts, kRecognised, Relation::Unread, Matters::Yes, recognisedSide(r.coverage), recognisedSide(c.coverage));
     add(drafts, kLetteringUnread, Relation::Unread, Matters::No, letteringSide(r.coverage), letteringSide(c.coverage));
+    add(drafts, kPinsUnread, Relation::Unread, Matters::Yes, placesSide(r.coverage.unreadPins), placesSide(c.coverage.unreadPins));
+    add(drafts, kSignsDrawn, Relation::Unread, Matters::Yes, placesSide(r.coverage.drawnSigns), placesSide(c.coverage.drawnSigns));
     add(drafts, kReadWithDoubt, Relation::Unread, Matters::Yes, doubtsSide(r), doubtsSide(c));
     add(drafts, kCorrectionsNotApplied, Relation::Unread, Matters::Yes, correctionsSide(r.document), correctionsSide(c.document));
     if (!sheets.sameLanguage) {

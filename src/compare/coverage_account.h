@@ -20,6 +20,7 @@ inline constexpr std::string_view kFiguresUnread = "figures-unread";
 inline constexpr std::string_view kPinsUnread = "pins-unread";
 inline constexpr std::string_view kRecognised = "recognised";
 inline constexpr std::string_view kLetteringUnread = "lettering-unread";
+inline constexpr std::string_view kSignsDrawn = "signs-drawn";
 inline constexpr std::string_view kProseInTwoLanguages = "prose-in-two-languages";
 inline constexpr std::string_view kVariantsNotChosen = "variants-not-chosen";
 inline constexpr std::string_view kPinsInOneSheet = "pins-in-one-sheet";

@@ -224,6 +224,7 @@ struct Coverage {
     std::vector<int> pagesWithoutText;
     std::vector<std::string> unreadTables;   // table ids, or "page N" where only an image was seen
     std::vector<std::string> unreadFigures;  // figure ids
+    std::vector<PlacedText> drawnSigns;      // "before \"8\"": a sign among the text that is a drawing and was not read
     std::vector<PlacedText> unreadPins;      // a heading, "pin 6", "pins 1 to 18": printed of pins and not read
     std::vector<PlacedText> recognised;  // lines read by character recognition: to be compared with the page
     std::vector<Place> unrecognised;     // looked like lettering of a picture and was not made out

@@ -141,8 +141,10 @@ Json coverageJson(Coverage const& coverage) {
         .add("unread_tables", coverage.unreadTables)
         .add("unread_figures", coverage.unreadFigures)
         .add("unread_pins", placedTextsJson(coverage.unreadPins));
+    // Left out where there are none: records of earlier versions keep their bytes.
     if (!coverage.recognised.empty()) members.add("recognised", placedTextsJson(coverage.recognised));
     if (!coverage.unrecognised.empty()) members.add("unrecognised", placesJson(coverage.unrecognised));
+    if (!coverage.drawnSigns.empty()) members.add("drawn_signs", placedTextsJson(coverage.drawnSigns));
     return members.take();
 }
 
@@ -303,6 +305,7 @@ Coverage coverageOf(Json const& object) {
     coverage.unreadPins = placedTextsOf(object, "unread_pins");
     coverage.recognised = placedTextsOf(object, "recognised");
     for (auto const& place : arrayOf(object, "unrecognised")) coverage.unrecognised.push_back({intOf(place, "page"), boxOf(place)});
+    coverage.drawnSigns = placedTextsOf(object, "drawn_signs");
     return coverage;
 }
 

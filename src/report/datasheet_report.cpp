@@ -75,6 +75,7 @@ std::string datasheetText(Datasheet const& sheet) {
     for (auto const& pin : c.unreadPins) appendWrapped(out, " ", fmt::format("Pins not read, page {}: {}", pin.page, pin.text));
     if (!c.recognised.empty()) appendWrapped(out, " ", fmt::format("{} lines were recognised from pictures and may be misread: compare them with the pages.", c.recognised.size()));
     for (auto const& [page, count] : unrecognisedByPage(c)) appendWrapped(out, " ", fmt::format("Lettering of pictures not made out, page {}: {} places", page, count));
+    for (auto const& sign : c.drawnSigns) appendWrapped(out, " ", fmt::format("Sign not read, page {}: a drawing {}", sign.page, sign.text));
     return out;
 }
 

@@ -95,6 +95,7 @@ std::vector<CoverageRow> coverageRows(ComparisonCoverage const& coverage) {
             {"tables not read", r.unreadTables.size(), c.unreadTables.size()},
             {"figures not read", r.unreadFigures.size(), c.unreadFigures.size()},
             {"pins not read", r.unreadPins.size(), c.unreadPins.size()}};
+    if (!r.drawnSigns.empty() || !c.drawnSigns.empty()) rows.push_back({"signs that are drawings, not read", r.drawnSigns.size(), c.drawnSigns.size()});
     // Only where recognition was asked for.
     if (!r.recognised.empty() || !c.recognised.empty()) rows.push_back({"lines recognised from pictures", r.recognised.size(), c.recognised.size()});
     if (!r.unrecognised.empty() || !c.unrecognised.empty()) rows.push_back({"letterings of pictures not made out", r.unrecognised.size(), c.unrecognised.size()});
@@ -117,6 +118,7 @@ std::vector<std::string> notReadLines(Datasheet const& sheet) {
     }
     for (auto const& pin : coverage.unreadPins) lines.push_back(fmt::format("page {}: pins, {}", pin.page, pin.text));
     for (auto const& [page, count] : unrecognisedByPage(coverage)) lines.push_back(fmt::format("page {}: {} letterings of pictures", page, count));
+    for (auto const& sign : coverage.drawnSigns) lines.push_back(fmt::format("page {}: a drawn sign {}", sign.page, sign.text));
     return lines;
 }
 

@@ -460,6 +460,7 @@ std::string coverageCause(std::string_view cause) {
     if (cause == compare::kPinsUnread) return "Pins that are printed and were not read";
     if (cause == compare::kRecognised) return "Read by character recognition";
     if (cause == compare::kLetteringUnread) return "Lettering of pictures that was not made out";
+    if (cause == compare::kSignsDrawn) return "Signs among the text that are drawings and were not read";
     if (cause == compare::kProseInTwoLanguages) return "Prose in two languages: sentences were not compared";
     if (cause == compare::kVariantsNotChosen) return "Several versions share a datasheet and none was selected";
     if (cause == compare::kPinsInOneSheet) return "Pins were found in one sheet only";
@@ -478,6 +479,9 @@ std::string coverageCauseExplanation(std::string_view cause) {
     if (cause == compare::kVariantsNotChosen) return "Values of other versions stand beside those of the ordered one. Select the exact ordered version.";
     if (cause == compare::kPinsUnread) return "Their names or numbers are drawn or are a picture. Compare them by eye, lead by lead, before fitting.";
     if (cause == compare::kRecognised) return "It was recognised from a picture and may be misread: a lost decimal point or sign, 0 for O, 1 for l, 5 for S. Compare every value with the page.";
+    if (cause == compare::kSignsDrawn) {
+        return "A sign such as ±, µ, Ω or ≤ is missing from the text beside it, which then reads as another value: 8 for ±8, A for µA. Look at each place on the page.";
+    }
     if (cause == compare::kPinsInOneSheet) return "The pins could not be set against each other. Compare both pin tables and drawings before fitting.";
     if (cause == compare::kDoubtfulPairing) return "Another row would have been nearly as good a partner. Look at both rows.";
     if (cause == compare::kReadWithDoubt) return "They were compared as they were read. Look at the pages before relying on their values.";

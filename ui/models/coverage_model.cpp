@@ -98,6 +98,7 @@ void CoverageModel::takeSheet(DocumentSide side) {
     for (auto const& pin : sheet.coverage.unreadPins) add(pin.page, pin.box, tr("pins that were not read"), shownText(pin.text));
     for (auto const& line : sheet.coverage.recognised) add(line.page, line.box, tr("recognised from a picture"), shownText(line.text));
     for (auto const& place : sheet.coverage.unrecognised) add(place.page, place.box, tr("lettering of a picture that was not made out"), {});
+    for (auto const& sign : sheet.coverage.drawnSigns) add(sign.page, sign.box, tr("sign that is a drawing and was not read"), shownText(sign.text));
     for (auto const& warning : sheet.document.warnings) add(0, {}, tr("while reading"), shownText(warning));
 }
 

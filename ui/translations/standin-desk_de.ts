@@ -532,6 +532,10 @@
         <translation>Anschlüsse, die nicht gelesen wurden</translation>
     </message>
     <message>
+        <source>sign that is a drawing and was not read</source>
+        <translation>Zeichen, das eine Zeichnung ist und nicht gelesen wurde</translation>
+    </message>
+    <message>
         <source>recognised from a picture</source>
         <translation>aus einem Bild erkannt</translation>
     </message>

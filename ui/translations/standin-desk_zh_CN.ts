@@ -531,6 +531,10 @@
         <translation>未读取的引脚</translation>
     </message>
     <message>
+        <source>sign that is a drawing and was not read</source>
+        <translation>以图形绘制、未读取的符号</translation>
+    </message>
+    <message>
         <source>recognised from a picture</source>
         <translation>从图片识别</translation>
     </message>

@@ -107,5 +107,21 @@ TEST(Grade, IsNominalWhereTheColumnSaysSo) {
     EXPECT_FALSE(headedNominal(columns));
 }
 
+TEST(Confidence, FallsWhereASignOfTheRowIsADrawing) {
+    std::vector<model::Parameter> rows{sure(), sure(), sure()};
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        rows[i].page = 2;
+        rows[i].confidence = {0.96, {}};
+        rows[i].box = {50, 100 + 20 * static_cast<float>(i), 300, 112 + 20 * static_cast<float>(i)};
+    }
+    rows[2].page = 3;
+    std::vector<model::PlacedText> const signs{{"before \"8\"", 2, {120, 121, 126, 130}}, {"behind \"R\"", 2, {120, 141, 126, 150}}};
+    doubtRowsWithDrawnSigns(rows, signs);
+    EXPECT_EQ(rows[0].confidence.score, 0.96);
+    EXPECT_LT(rows[1].confidence.score, 0.7);
+    EXPECT_EQ(rows[1].confidence.reasons, (std::vector<std::string>{"a sign in the row is a drawing and was not read"}));
+    EXPECT_EQ(rows[2].confidence.score, 0.96);
+}
+
 }  // namespace
 }  // namespace standin::parameters

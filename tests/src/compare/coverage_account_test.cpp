@@ -45,12 +45,13 @@ TEST(CoverageAccount, NamesWhatWasNotReadAndWhatWasNotChosen) {
     reference.sheet().coverage.unreadTables = {"page 3"};
     reference.sheet().coverage.unreadFigures = {"f9"};
     reference.sheet().coverage.unreadPins = {{"pin 6", 2, {10, 20, 30, 40}}, {"pin 7", 2, {10, 50, 30, 70}}};
+    reference.sheet().coverage.drawnSigns = {{"before \"8\"", 2, {50, 60, 55, 65}}};
     SheetBuilder candidate("ZL99");
     candidate.specification("", {{.name = "Threshold", .symbol = "VT", .typ = "4.2", .unit = "V", .variant = "ZL99A"},
                                  {.name = "Threshold", .symbol = "VT", .typ = "4.3", .unit = "V", .variant = "ZL99B"}});
     auto const comparison = align(reference.build(), candidate.build(), {}, words());
     auto const list = causes(comparison);
-    for (auto const& cause : {kTablesUnread, kFiguresUnread, kPinsUnread, kVariantsNotChosen, kPinsInOneSheet, kNoParameters}) {
+    for (auto const& cause : {kTablesUnread, kFiguresUnread, kPinsUnread, kSignsDrawn, kVariantsNotChosen, kPinsInOneSheet, kNoParameters}) {
         EXPECT_NE(std::find(list.begin(), list.end(), cause), list.end()) << cause;
     }
     auto const pins = std::find_if(comparison.findings.begin(), comparison.findings.end(), [](auto const& finding) { return finding.title == kPinsUnread; });

@@ -132,7 +132,7 @@ TEST(CoverageModel, ListsWhatWasNotCompared) {
     for (auto const* sheet : {&pair.reference, &pair.candidate}) {
         expected += sheet->coverage.unaccounted.size() + sheet->coverage.pagesWithoutText.size() + sheet->coverage.unreadTables.size() + sheet->coverage.unreadFigures.size() +
                     sheet->coverage.unreadPins.size() + sheet->coverage.recognised.size() + sheet->coverage.unrecognised.size() +
-                    sheet->document.warnings.size();
+                    sheet->coverage.drawnSigns.size() + sheet->document.warnings.size();
     }
     EXPECT_EQ(static_cast<std::size_t>(model.rowCount()), expected);
     EXPECT_TRUE(model.accountLine(DocumentSide::Reference).contains(QString::number(pair.reference.coverage.numbers)));
