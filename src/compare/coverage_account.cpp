@@ -24,7 +24,6 @@ using model::Relation;
 
 constexpr std::size_t kShownText = 300;  // bytes of a list of what was not read
 // Below these a row or a table is more likely misread than not worth a look.
-constexpr double kDoubtedRow = 0.7;
 constexpr double kDoubtedTable = 0.6;
 
 std::string joined(std::vector<std::string> const& list) {
@@ -142,7 +141,7 @@ std::optional<model::Side> doubtsSide(model::Datasheet const& sheet) {
         list.push_back(std::move(what));
     };
     for (auto const& parameter : sheet.parameters) {
-        if (parameter.confidence.score <= 0 || parameter.confidence.score >= kDoubtedRow) continue;
+        if (!isDoubted(parameter)) continue;
         auto const& name = parameter.name.empty() ? parameter.symbol : parameter.name;
         note(fmt::format("{} (page {})", name.empty() ? parameter.printed : name, parameter.page), parameter.page, parameter.box);
     }
@@ -228,6 +227,11 @@ int numbersOf(model::Parameter const& p) {
 }
 
 }  // namespace
+
+bool isDoubted(model::Parameter const& row) {
+    constexpr double kDoubted = 0.7;
+    return row.confidence.score > 0 && row.confidence.score < kDoubted;
+}
 
 std::vector<Draft> findCoverageGaps(SheetPair const& sheets, ParameterPairing const& pairing) {
     std::vector<Draft> drafts;

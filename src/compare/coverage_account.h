@@ -30,6 +30,9 @@ inline constexpr std::string_view kNoParameters = "no-parameters";
 inline constexpr std::string_view kCorrectionsNotApplied = "corrections-not-applied";
 inline constexpr std::string_view kConflictInBoth = "conflict-in-both";
 
+// The row may be misread: its confidence is below what a reader would rely on.
+[[nodiscard]] bool isDoubted(model::Parameter const& row);
+
 // One draft a cause, with the sides it concerns. A doubt that could hide a
 // difference that matters sets Finding::open.
 [[nodiscard]] std::vector<Draft> findCoverageGaps(SheetPair const& sheets, ParameterPairing const& pairing);

@@ -231,10 +231,6 @@ private:
     std::map<std::tuple<std::string, std::string, std::string, std::string>, CommonCell> m_lastOfUnit;
 };
 
-}  // namespace
-
-namespace {
-
 // "(Ta = 25 °C)": what stands within, to be met within a longer text.
 std::string withoutBrackets(std::string text) {
     while (!text.empty() && text.front() == '(') text.erase(0, 1);

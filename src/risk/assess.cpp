@@ -179,6 +179,8 @@ private:
         if (shown && belongs) called.push_back(caution);
         if (doubtful) called.emplace_back("C-READ");
         if (typical && judged.outcome != Outcome::Better && judged.outcome != Outcome::OnlyCandidate) called.emplace_back("C-TYP");
+        std::string const doubts = doubtsOf(r, c);
+        if (!doubts.empty() && !doubtful) called.emplace_back("C-READ");
         if (!called.empty()) finding.caution = called.front();
 
         std::string check;
@@ -190,7 +192,16 @@ private:
                                                                           : std::string();
         finding.title =
             texts::capitalised(texts::parameterTitle(name, finding, judged, terms.role, r != nullptr && r->interval && !r->interval->unit.empty() ? r->interval->unit : unit));
-        finding.explanation = texts::parameterExplanation(finding, judged, effectOf(entry, judged, terms), check);
+        finding.explanation = texts::parameterExplanation(finding, judged, effectOf(entry, judged, terms), check) + doubts;
+    }
+
+    // Which of the rows may be misread, and why; a blank before each sentence.
+    static std::string doubtsOf(model::Parameter const* r, model::Parameter const* c) {
+        std::string doubts;
+        for (auto const& [side, row] : {std::pair("reference", r), std::pair("candidate", c)}) {
+            if (row != nullptr && compare::isDoubted(*row)) doubts += " " + texts::mayBeMisread(side, row->confidence.reasons);
+        }
+        return doubts;
     }
 
     static std::string effectOf(ParameterEntry const* entry, ParameterJudgement const& judged, Terms const& terms) {

@@ -546,6 +546,16 @@ std::string pagesWithoutText(std::string_view side, std::vector<int> const& page
 
 std::string recognised(std::string_view side) { return fmt::format("Parts of the {} were recognised from a picture and may be misread.", side); }
 
+std::string mayBeMisread(std::string_view side, std::vector<std::string> const& why) {
+    std::string const reasons = fmt::format("{}", fmt::join(why, "; "));
+    return fmt::format("The {}'s row may be misread{}. Look at the page.", side, reasons.empty() ? reasons : " (" + reasons + ")");
+}
+
+std::string drawnSigns(std::string_view side, std::size_t count) {
+    return count == 1 ? fmt::format("One sign in the text of the {} is a drawing and was not read.", side)
+                      : fmt::format("{} signs in the text of the {} are drawings and were not read.", count, side);
+}
+
 std::string restsOnRecognised() { return "rests on a value that was recognised in a picture; compare it with the page"; }
 
 std::string unreadTables(std::string_view side, std::size_t count) {

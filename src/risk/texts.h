@@ -90,7 +90,10 @@ struct Counts {
 [[nodiscard]] std::string unaccountedNumbers(int count);
 [[nodiscard]] std::string pagesWithoutText(std::string_view side, std::vector<int> const& pages);
 [[nodiscard]] std::string recognised(std::string_view side);
+[[nodiscard]] std::string drawnSigns(std::string_view side, std::size_t count);
 [[nodiscard]] std::string restsOnRecognised();
+// "The candidate's row may be misread (a sign in the row is a drawing and was not read). Look at the page."
+[[nodiscard]] std::string mayBeMisread(std::string_view side, std::vector<std::string> const& why);
 [[nodiscard]] std::string unreadTables(std::string_view side, std::size_t count);
 [[nodiscard]] std::string statedInNeither(std::string_view what);
 [[nodiscard]] std::string severalVersions(std::string_view side);

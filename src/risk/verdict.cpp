@@ -76,11 +76,14 @@ bool isValue(Finding const& finding) {
 void addSide(std::vector<std::string>& reasons, std::string_view name, model::Datasheet const& sheet) {
     if (!sheet.coverage.pagesWithoutText.empty()) reasons.push_back(texts::pagesWithoutText(name, sheet.coverage.pagesWithoutText));
     if (!sheet.coverage.recognised.empty()) reasons.push_back(texts::recognised(name));
+    if (!sheet.coverage.drawnSigns.empty()) reasons.push_back(texts::drawnSigns(name, sheet.coverage.drawnSigns.size()));
     if (!sheet.coverage.unreadTables.empty()) reasons.push_back(texts::unreadTables(name, sheet.coverage.unreadTables.size()));
     if (sheet.parameters.empty()) reasons.push_back(texts::noParameters(name));
 }
 
-bool hasGaps(model::Coverage const& coverage) { return !coverage.pagesWithoutText.empty() || !coverage.unreadTables.empty() || !coverage.recognised.empty(); }
+bool hasGaps(model::Coverage const& coverage) {
+    return !coverage.pagesWithoutText.empty() || !coverage.unreadTables.empty() || !coverage.recognised.empty() || !coverage.drawnSigns.empty();
+}
 
 }  // namespace
 

@@ -162,6 +162,20 @@ TEST(Assess, AHigherOverchargeDetectionIsAHazard) {
     EXPECT_EQ(result.pairs[0].judgement, model::Judgement::HazardSide);
 }
 
+TEST(Assess, ARowThatMayBeMisreadSaysSo) {
+    auto pair = samePair();
+    change(pair, 0, Relation::ReachesHigher, "4.255", "4.340");
+    pair.reference.parameters[0].confidence = {0.96, {}};
+    pair.candidate.parameters[0].confidence = {0.5, {"a sign in the row is a drawing and was not read"}};
+    auto const result = assessed(pair);
+    auto const& explanation = result.findings.at(0).explanation;
+    EXPECT_NE(explanation.find("The candidate's row may be misread (a sign in the row is a drawing and was not read). Look at the page."), std::string::npos) << explanation;
+    EXPECT_EQ(explanation.find("reference's row"), std::string::npos) << explanation;
+    EXPECT_EQ(result.findings[0].caution, "C-OC");
+    ASSERT_EQ(result.cautions.size(), 2U);
+    EXPECT_EQ(result.cautions[1].id, "C-READ");
+}
+
 TEST(Assess, ALowerOverchargeDetectionCarriesNoCautionOfOvercharge) {
     auto pair = samePair();
     change(pair, 0, Relation::ReachesLower, "4.200", "4.290");
@@ -342,6 +356,12 @@ TEST(Assess, WhatWasNotReadForbidsNoDifference) {
     EXPECT_NE(result.verdict.level, VerdictLevel::NoDifference);
     EXPECT_TRUE(result.verdict.incomplete);
     EXPECT_EQ(result.verdict.incompleteReasons[0], "Page 3 of the candidate could not be read: no text is stored there.");
+
+    pair = samePair();
+    pair.candidate.coverage.drawnSigns.push_back({"before \"8\"", 2, {}});
+    result = assessed(pair);
+    EXPECT_NE(result.verdict.level, VerdictLevel::NoDifference);
+    EXPECT_EQ(result.verdict.incompleteReasons[0], "One sign in the text of the candidate is a drawing and was not read.");
 
     pair = samePair();
     pair.reference.coverage.unaccounted.push_back({"17", 2, {}});
