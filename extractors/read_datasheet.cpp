@@ -119,7 +119,7 @@ model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const&
     sheet.parameters = std::move(reading.parameters);
     sheet.figures = figures::findFigures(pages, tables, sheet.sections);
     auto signs = figures::drawnSigns(pages, tables, sheet.figures);
-    parameters::doubtRowsWithDrawnSigns(sheet.parameters, signs);
+    parameters::doubtRowsWithDrawnSigns(sheet.parameters, signs, tables);
     auto pinReading = pins::readPins(tables, pages, sheet.sections);
     sheet.pins = std::move(pinReading.pins);
     sheet.packages = packages::readPackages(pages, sheet.sections);

@@ -130,12 +130,20 @@ model::Confidence confidenceOf(model::Parameter const& parameter, PrintedRow con
     return out;
 }
 
-void doubtRowsWithDrawnSigns(std::span<model::Parameter> parameters, std::span<model::PlacedText const> signs) {
+void doubtRowsWithDrawnSigns(std::span<model::Parameter> parameters, std::span<model::PlacedText const> signs, std::span<model::Table const> tables) {
     constexpr double kScore = 0.5;
     constexpr model::Points kMargin = 2;  // a sign may reach beyond the box of the words
     for (auto& parameter : parameters) {
-        bool const within = std::any_of(signs.begin(), signs.end(), [&](model::PlacedText const& sign) {
-            return sign.page == parameter.page && parameter.box.grown(kMargin).contains(sign.box.centre());
+        model::Rect row = parameter.box;
+        auto const table = std::ranges::find(tables, parameter.table, &model::Table::id);
+        if (table != tables.end() && !parameter.table.empty()) {
+            row.x0 = std::min(row.x0, table->box.x0);
+            row.x1 = std::max(row.x1, table->box.x1);
+        }
+        bool const within = std::ranges::any_of(signs, [&](model::PlacedText const& sign) {
+            if (sign.page != parameter.page || sign.box == model::Rect{}) return false;
+            auto const reach = parameter.unit.empty() ? std::max(kMargin, row.height()) : kMargin;
+            return model::Rect{row.x0 - kMargin, row.y0 - reach, row.x1 + kMargin, row.y1 + reach}.contains(sign.box.centre());
         });
         if (!within) continue;
         parameter.confidence.score = std::min(parameter.confidence.score, kScore);

@@ -25,8 +25,9 @@ void fillInterval(model::Parameter& parameter);
 // Score 0 … 1 with reasons; 0.9 and more is meant to be right in 99 of 100 rows.
 [[nodiscard]] model::Confidence confidenceOf(model::Parameter const& parameter, PrintedRow const& row, ColumnPlan const& plan, model::Table const& table);
 
-// Rows that a sign stands in which is a drawing and was not read ("±8" reads "8"): their score falls
-// to what is listed as doubtful, with the reason.
-void doubtRowsWithDrawnSigns(std::span<model::Parameter> parameters, std::span<model::PlacedText const> signs);
+// Rows that a sign stands in which is a drawing and was not read ("±8" reads "8"), across the whole width of
+// their table: their score falls to what is listed as doubtful, with the reason. A sign for which the table has no
+// text (a unit over several rows) makes the rows without a unit next to it doubtful.
+void doubtRowsWithDrawnSigns(std::span<model::Parameter> parameters, std::span<model::PlacedText const> signs, std::span<model::Table const> tables);
 
 }  // namespace standin::parameters

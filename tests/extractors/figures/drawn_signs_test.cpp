@@ -39,6 +39,7 @@ protected:
         table.page = 1;
         table.columns = 3;
         table.rows = 1;
+        table.kind = model::TableKind::Specification;
         table.box = {50, 190, 350, 210};
         model::Points x = 50;
         for (auto const& text : {name, value, unit}) {
@@ -68,6 +69,10 @@ TEST_F(DrawnSigns, AloneInACell) {
     EXPECT_EQ(found({row("On-resistance", "0.035", "")}), (Lines{"alone in a cell of a table"}));
     // far from any word, and the cell has its text: a decoration
     EXPECT_TRUE(found({row("On-resistance", "0.035", "printed elsewhere")}).empty());
+    // a drawing that was taken for a table
+    auto other = row("On-resistance", "0.035", "");
+    other.kind = model::TableKind::Other;
+    EXPECT_TRUE(found({other}).empty());
 }
 
 TEST_F(DrawnSigns, WithinALineOfText) {
@@ -96,6 +101,47 @@ TEST_F(DrawnSigns, ADrawingOverAWordWasRead) {
     m_maker.text(60, 300, "Pulse width").text(122, 300, "µ").text(132, 300, "300");
     draw({121, 292, 128, 300});
     EXPECT_TRUE(found().empty());
+}
+
+TEST_F(DrawnSigns, ARootReachesOverItsWord) {
+    m_maker.text(60, 204, "Noise").text(262, 204, "Hz");
+    draw({257, 195, 272, 204});
+    EXPECT_EQ(found({row("Noise", "", "Hz")}), (Lines{"before \"Hz\""}));
+}
+
+// Where no rules part the columns, a cell is no larger than its words.
+TEST_F(DrawnSigns, BeforeAValueOfATableWithoutRules) {
+    m_maker.text(60, 204, "Gate voltage").text(170, 204, "8").text(260, 204, "V");
+    draw({161, 196, 168, 203});
+    auto table = row("Gate voltage", "8", "V");
+    table.cells[0].box = {60, 196, 118, 206};
+    table.cells[1].box = {170, 196, 175, 206};
+    table.cells[2].box = {260, 196, 265, 206};
+    EXPECT_EQ(found({table}), (Lines{"before \"8\""}));
+}
+
+TEST_F(DrawnSigns, AMinusIsThin) {
+    m_maker.text(60, 204, "Storage temperature").text(170, 204, "40").text(230, 204, "125");
+    draw({163, 200.2F, 168, 201});  // outlined
+    EXPECT_EQ(found({row("Storage temperature", "40", "125")}), (Lines{"before \"40\""}));
+    m_drawings.clear();
+    m_maker.horizontal(163, 168, 200.6F);  // a stroke
+    EXPECT_EQ(found({row("Storage temperature", "40", "125")}), (Lines{"before \"40\""}));
+    // an underline, and a rule of a table that goes on
+    m_maker.text(60, 300, "Note").text(90, 300, "12").horizontal(90, 96, 303).text(60, 400, "From").text(90, 400, "7").horizontal(83, 88, 396.5F).horizontal(88, 200, 396.5F);
+    EXPECT_EQ(found({row("Storage temperature", "40", "125")}), (Lines{"before \"40\""}));
+}
+
+TEST_F(DrawnSigns, APageOfTooManyDrawingsSaysSo) {
+    for (int i = 0; i < 2500; ++i) draw({20.0F + static_cast<float>(i % 50) * 11, 20.0F + static_cast<float>(i / 50) * 11, 25.0F + static_cast<float>(i % 50) * 11, 25.0F + static_cast<float>(i / 50) * 11});
+    EXPECT_EQ(found(), (Lines{"not looked for: the page has too many drawings"}));
+    // those of a figure do not count
+    model::Figure figure;
+    figure.page = 1;
+    figure.box = {0, 0, 600, 600};
+    m_maker.text(60, 650, "Pulse width").text(132, 650, "300");
+    draw({120, 642, 128, 650});
+    EXPECT_EQ(found({}, {figure}), (Lines{"before \"300\""}));
 }
 
 TEST_F(DrawnSigns, WhatBelongsToADrawingIsNone) {

@@ -116,11 +116,29 @@ TEST(Confidence, FallsWhereASignOfTheRowIsADrawing) {
     }
     rows[2].page = 3;
     std::vector<model::PlacedText> const signs{{"before \"8\"", 2, {120, 121, 126, 130}}, {"behind \"R\"", 2, {120, 141, 126, 150}}};
-    doubtRowsWithDrawnSigns(rows, signs);
+    doubtRowsWithDrawnSigns(rows, signs, {});
     EXPECT_EQ(rows[0].confidence.score, 0.96);
     EXPECT_LT(rows[1].confidence.score, 0.7);
     EXPECT_EQ(rows[1].confidence.reasons, (std::vector<std::string>{"a sign in the row is a drawing and was not read"}));
     EXPECT_EQ(rows[2].confidence.score, 0.96);
+
+    // the unit of two rows, drawn at the edge of their table
+    std::vector<model::Parameter> unitless{sure(), sure(), sure()};
+    for (std::size_t i = 0; i < unitless.size(); ++i) {
+        unitless[i].page = 2;
+        unitless[i].table = "t1";
+        unitless[i].confidence = {0.96, {}};
+        unitless[i].box = {50, 100 + 16 * static_cast<float>(i), 300, 110 + 16 * static_cast<float>(i)};
+        if (i < 2) unitless[i].unit.clear();
+    }
+    model::Table table;
+    table.id = "t1";
+    table.box = {50, 90, 380, 150};
+    std::vector<model::PlacedText> const unit{{"alone in a cell of a table", 2, {360, 109, 368, 117}}};
+    doubtRowsWithDrawnSigns(unitless, unit, std::span{&table, 1});
+    EXPECT_LT(unitless[0].confidence.score, 0.7);
+    EXPECT_LT(unitless[1].confidence.score, 0.7);
+    EXPECT_EQ(unitless[2].confidence.score, 0.96);
 }
 
 }  // namespace
