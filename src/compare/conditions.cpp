@@ -409,10 +409,10 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
     return referenceAlone || candidateAlone ? ConditionRelation::OneUnstated : ConditionRelation::Same;
 }
 
-bool contradict(StatedConditions const& reference, StatedConditions const& candidate, Scopes scopes) {
+bool contradict(StatedConditions const& reference, StatedConditions const& candidate) {
     return std::any_of(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
         return !part.symbol.empty() && std::any_of(candidate.parts.begin(), candidate.parts.end(), [&](Part const& other) {
-            bool const oneScope = scopes == Scopes::Any || part.ofTable == other.ofTable;
+            bool const oneScope = part.ofTable == other.ofTable;
             return oneScope && part.symbol == other.symbol && part.interval.unit == other.interval.unit && relateParts(part, other) == ConditionRelation::Unordered;
         });
     });

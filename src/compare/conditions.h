@@ -71,8 +71,7 @@ private:
 // One quantity is stated in both and neither range holds the other ("VDD=3V" against
 // "VDD=5V"), in the lines of both or for the tables of both: a line of one maker may be the default of the
 // other's table put otherwise. Words never contradict: makers put one condition in many ways.
-enum class Scopes : char { Equal, Any };  // Any: a line against the other's table too
-[[nodiscard]] bool contradict(StatedConditions const& reference, StatedConditions const& candidate, Scopes scopes = Scopes::Equal);
+[[nodiscard]] bool contradict(StatedConditions const& reference, StatedConditions const& candidate);
 
 // How many quantities are stated in both, with the same value.
 [[nodiscard]] int agreeingQuantities(StatedConditions const& reference, StatedConditions const& candidate);

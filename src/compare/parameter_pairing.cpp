@@ -542,14 +542,6 @@ private:
         raiseByLimits(all, edges, pairs);
     }
 
-    // Any other row would do as well, the conditions contradict each other and no number agrees:
-    // two rows of one sheet each, not one difference.
-    bool saysNothing(ParameterPair const& pair) {
-        Profile const& pr = referenceProfile(pair.reference);
-        Profile const& pc = candidateProfile(pair.candidate);
-        return pair.doubtful && pair.confidence <= kDoubtfulConfidence && contradict(pr.conditions, pc.conditions, Scopes::Any) && agreementOf(pr, pc).agreeing == 0;
-    }
-
     void conclude(std::vector<Edge> const& edges, std::vector<Edge> const& chosen, std::unordered_map<int, double> const& losses) {
         std::unordered_map<int, char> const doubted = m_sheets.oneText() ? std::unordered_map<int, char>() : conditionsSpeakForOthers(edges, chosen);
         std::unordered_map<int, char> pairedReference;
@@ -564,10 +556,7 @@ private:
             if (doubtful) confidence = std::min(confidence, found->second <= kNothing ? kDoubtfulConfidence : kAmbiguousConfidence);
             pairs.push_back({edge.reference, edge.candidate, confidence, doubtful});
         }
-        if (!m_sheets.oneText()) {
-            raiseProven(edges, pairs);
-            std::erase_if(pairs, [&](ParameterPair const& pair) { return saysNothing(pair); });
-        }
+        if (!m_sheets.oneText()) raiseProven(edges, pairs);
         for (ParameterPair const& pair : pairs) pairedReference[pair.reference] = pairedCandidate[pair.candidate] = 1;
         m_result.pairs.insert(m_result.pairs.end(), pairs.begin(), pairs.end());
         // Rows of versions that the other sheet does not cover: listed, and named for choosing.
