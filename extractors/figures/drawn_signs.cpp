@@ -35,7 +35,7 @@ constexpr Points kShortestMinus = 0.3F;
 constexpr Points kLongestMinus = 0.9F;
 constexpr Points kMinusOffCentre = 0.2F;   // of a minus from the middle of the digits
 constexpr Points kMinusGap = 0.5F;         // to the digits behind it
-constexpr Points kCovered = 0.8F;          // of a sign's width by a word that was read in its place; a root reaches over its word
+constexpr Points kCovered = 0.7F;          // of a sign's width by a word that was read in its place; a root reaches over its word
 constexpr std::size_t kMostDrawings = 2000;  // of a page, outside of its figures
 
 bool isSmall(Rect const& box, Points size) { return box.height() <= kTallest * size && box.width() <= kWidest * size; }
