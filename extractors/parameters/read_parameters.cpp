@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <set>
 
 #include <fmt/format.h>
 
@@ -62,6 +63,11 @@ std::string partOfCaption(std::string const& raw) {
         if (hasDigit(part) && isPartLike(part) && !isPackageLike(part)) return part;
     }
     return {};
+}
+
+std::string leadingLetters(std::string const& part) {
+    std::string const low = folded(part);
+    return low.substr(0, low.find_first_of("0123456789"));
 }
 
 // At least half of the rows are named by words or by a symbol.
@@ -285,9 +291,10 @@ void Reader::readTable(model::Table& table) {
 }
 
 // Where captions tell tables of several parts apart, each table is that part's. One part alone is the whole sheet's.
+// Captions name parts where two or more of a series are named; a single name is that of the
+// whole sheet, one of other letters that of something else ("thermal data for JESD51-7").
 void Reader::findPartsOfCaptions() {
-    std::string first;
-    bool several = false;
+    std::map<std::string, std::set<std::string>> series;  // leading letters -> parts
     for (model::Table const& table : m_tables) {
         std::string part = partOfCaption(table.caption);
         if (part.empty() && !table.continues.empty()) {
@@ -295,11 +302,10 @@ void Reader::findPartsOfCaptions() {
             if (before != m_partOf.end()) part = before->second;
         }
         if (part.empty()) continue;
-        if (first.empty()) first = part;
-        several = several || folded(part) != folded(first);
+        series[leadingLetters(part)].insert(folded(part));
         m_partOf.insert_or_assign(table.id, std::move(part));
     }
-    if (!several) m_partOf.clear();
+    std::erase_if(m_partOf, [&](auto const& named) { return series[leadingLetters(named.second)].size() < 2; });
 }
 
 std::vector<model::Parameter> Reader::read() {

@@ -38,7 +38,6 @@ struct Above {
     bool heading = false;
 };
 
-bool opensBracket(std::string const& text) { return std::count(text.begin(), text.end(), '(') > std::count(text.begin(), text.end(), ')'); }
 bool closesBracket(std::string const& text) { return std::count(text.begin(), text.end(), ')') > std::count(text.begin(), text.end(), '('); }
 
 bool startsLikeCaption(std::string_view text) {

@@ -120,6 +120,8 @@ bool endsOpen(std::string_view text) {
     return false;
 }
 
+bool opensBracket(std::string_view text) { return std::count(text.begin(), text.end(), '(') > std::count(text.begin(), text.end(), ')'); }
+
 bool startsOpen(std::string_view text) {
     text = text::trimmed(text);
     if (text.empty()) return false;

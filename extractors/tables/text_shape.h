@@ -25,6 +25,9 @@ enum class Shape : std::uint8_t {
 // The text ends with a sign, a bracket or a word ("to") that wants a sequel.
 [[nodiscard]] bool endsOpen(std::string_view text);
 
+// More brackets open in it than close.
+[[nodiscard]] bool opensBracket(std::string_view text);
+
 // The text starts with what can only go on from a line before: "× 0.8", ") V", "to 12".
 [[nodiscard]] bool startsOpen(std::string_view text);
 

@@ -278,6 +278,14 @@ TEST(ReadParameters, CaptionsOfSeveralPartsSayWhoseTheirTablesAre) {
     ASSERT_EQ(two.parameters.size(), 2U);
     EXPECT_EQ(two.parameters[0].variant, "XQ7805");
     EXPECT_EQ(two.parameters[1].variant, "XQ7812");
+    // a standard is none of the series
+    tables.push_back(table("t3", "Table 5: Thermal data for JESD51-7", "3"));
+    Reading const three = readParameters(tables, {}, {}, nullptr);
+    ASSERT_EQ(three.parameters.size(), 3U);
+    EXPECT_EQ(three.parameters[1].variant, "XQ7812");
+    EXPECT_EQ(three.parameters[2].variant, "");
+    tables.erase(tables.begin() + 1);
+    for (auto const& parameter : readParameters(tables, {}, {}, nullptr).parameters) EXPECT_EQ(parameter.variant, "");
     // one part is the whole sheet's
     tables.pop_back();
     Reading const one = readParameters(tables, {}, {}, nullptr);
