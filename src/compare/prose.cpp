@@ -19,7 +19,13 @@ using model::Relation;
 using model::Sentence;
 
 model::Side sideOfSentence(Sentence const& sentence) {
-    return sentence.places.empty() ? sideOf(0, {}, sentence.text) : sideOf(sentence.places.front().page, sentence.places.front().box, sentence.text);
+    auto side = sentence.places.empty() ? sideOf(0, {}, sentence.text) : sideOf(sentence.places.front().page, sentence.places.front().box, sentence.text);
+    side.recognised = sentence.recognised;
+    return side;
+}
+
+bool anyRecognised(std::vector<Sentence> const& sentences, int first, int count) {
+    return std::any_of(sentences.begin() + first, sentences.begin() + first + count, [](Sentence const& sentence) { return sentence.recognised; });
 }
 
 std::vector<model::Place> placesOf(std::vector<Sentence> const& sentences, int first, int count) {
@@ -78,6 +84,8 @@ private:
         model::Side candidateSide = sideOfSentence(c);
         referenceSide.text = joinedText(m_reference, pair.reference, pair.referenceCount);
         candidateSide.text = joinedText(m_candidate, pair.candidate, pair.candidateCount);
+        referenceSide.recognised = anyRecognised(m_reference, pair.reference, pair.referenceCount);
+        candidateSide.recognised = anyRecognised(m_candidate, pair.candidate, pair.candidateCount);
         Draft draft = makeDraft(FindingKind::Wording, Rank::Wording, Relation::Reworded, std::move(referenceSide), std::move(candidateSide));
         draft.finding.section = r.section;
         draft.referencePlaces = placesOf(m_reference, pair.reference, pair.referenceCount);

@@ -11,7 +11,8 @@ namespace standin::risk {
 namespace {
 
 void mark(std::optional<model::Side>& side, model::Coverage const& coverage) {
-    if (side && !side->box.empty()) side->recognised = model::isRecognised(coverage, side->page, side->box);
+    // A sentence over several places knows of all of them, its side only of the first.
+    if (side && !side->box.empty()) side->recognised = side->recognised || model::isRecognised(coverage, side->page, side->box);
 }
 
 void note(std::optional<model::WorkedValue>& value, model::Coverage const& coverage) {

@@ -158,6 +158,19 @@ TEST(Align, AChangedPartOfACommonConditionIsOneFinding) {
     EXPECT_EQ(std::count_if(comparison.findings.begin(), comparison.findings.end(), [](Finding const& finding) { return finding.kind == FindingKind::Parameter; }), 3);
 }
 
+TEST(Align, ASentenceThatWasRecognisedIsMarkedOnItsSide) {
+    SheetBuilder reference("QX17");
+    reference.sentence("The output is turned off after 20 ms.");
+    SheetBuilder candidate("QX17");
+    candidate.sentence("The output is turned off after 30 ms.");
+    candidate.sheet().text.back().recognised = true;
+    auto const comparison = align(reference.build(), candidate.build(), {}, words());
+    auto const found = std::find_if(comparison.findings.begin(), comparison.findings.end(), [](auto const& finding) { return finding.kind == model::FindingKind::Wording; });
+    ASSERT_TRUE(found != comparison.findings.end() && found->reference && found->candidate);
+    EXPECT_FALSE(found->reference->recognised);
+    EXPECT_TRUE(found->candidate->recognised);
+}
+
 TEST(Align, FindsNothingInASheetAgainstItself) {
     Datasheet const sheet = sheetOf({});
     Comparison const comparison = compared(sheet, sheet);

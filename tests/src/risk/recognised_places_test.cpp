@@ -33,6 +33,15 @@ TEST(MarkRecognised, MarksTheSideThatWasRecognised) {
     EXPECT_FALSE(comparison.findings[1].candidate->recognised) << "a coverage finding says so itself";
 }
 
+TEST(MarkRecognised, LeavesTheMarkOfASentenceThatGoesOnInAPicture) {
+    model::Comparison comparison;
+    comparison.findings.resize(1);
+    comparison.findings[0].candidate = sideAt({40, 400, 90, 410});  // its first place is printed
+    comparison.findings[0].candidate->recognised = true;
+    markRecognised(comparison, {}, recognisedSheet());
+    EXPECT_TRUE(comparison.findings[0].candidate->recognised);
+}
+
 TEST(MarkRecognised, WorkedOutValuesSaySo) {
     model::Comparison comparison;
     comparison.derived.resize(1);
