@@ -184,8 +184,8 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     reconcileOneSided(drafts, sheets);
     dropRepeatedCaptions(drafts);
     classifyTexts(drafts, sheets);
+    linkConditionTexts(drafts, sheets);
     linkTableConditions(drafts, sheets);
-    dropTableConditions(drafts, sheets);
     linkRestatements(drafts, sheets);
     linkStatements(drafts, sheets);
     append(drafts, findParameterConflicts(sheets));

@@ -303,33 +303,71 @@ std::string bareText(std::string_view printed) {
     return bare;
 }
 
-std::set<std::string> tableConditions(model::Datasheet const& sheet) {
-    std::set<std::string> all;
-    for (Parameter const& p : sheet.parameters) {
-        if (!p.tableCondition.empty()) all.insert(bareText(p.tableCondition));
+// Printed text without spaces, brackets and the punctuation between conditions; signs,
+// decimal points and comparisons stay ("VIN = ±5 V", "VIN > 2.5 V").
+std::string conditionText(std::string_view printed) {
+    std::string bare;
+    for (char const c : spaceless(printed)) {
+        if (c != '(' && c != ')' && c != '[' && c != ']' && c != ',' && c != ';' && c != ':') bare.push_back(c);
+    }
+    if (!bare.empty() && bare.back() == '.') bare.pop_back();
+    return bare;
+}
+
+// Is `text` the condition, or a part of it that begins and ends between its numbers?
+bool statesPartOf(std::string const& condition, std::string const& text) {
+    constexpr std::size_t kShortest = 6;
+    if (text.size() < kShortest || std::none_of(text.begin(), text.end(), text::isAsciiDigit)) return false;
+    auto const ofNumber = [](char c) { return text::isAsciiDigit(c) || c == '.' || c == '-' || c == '+' || static_cast<unsigned char>(c) >= 0x80U; };
+    for (auto at = condition.find(text); at != std::string::npos; at = condition.find(text, at + 1)) {
+        std::size_t const end = at + text.size();
+        if ((at == 0 || !ofNumber(condition[at - 1])) && (end == condition.size() || !ofNumber(condition[end]))) return true;
+    }
+    return false;
+}
+
+// The conditions of the two tables of a row whose finding says that they differ.
+struct TwoConditions {
+    int draft = 0;
+    std::string reference, candidate;
+};
+
+std::vector<TwoConditions> differingTableConditions(std::vector<Draft> const& drafts, SheetPair const& sheets) {
+    std::map<std::string, Parameter const*> rows;
+    for (auto const& p : sheets.reference.parameters) rows.emplace("r:" + p.id, &p);
+    for (auto const& p : sheets.candidate.parameters) rows.emplace("c:" + p.id, &p);
+    std::vector<TwoConditions> all;
+    std::set<std::pair<std::string, std::string>> known;
+    ConditionMemo memo;
+    for (std::size_t i = 0; i < drafts.size(); ++i) {
+        auto const& draft = drafts[i];
+        if (draft.dropped || draft.rank != Rank::Parameter || draft.finding.relation != Relation::ConditionsDiffer || draft.finding.affects.size() != 2) continue;
+        auto const r = rows.find(draft.finding.affects[0]);
+        auto const c = rows.find(draft.finding.affects[1]);
+        if (r == rows.end() || c == rows.end()) continue;
+        std::string const& before = r->second->tableCondition;
+        std::string const& after = c->second->tableCondition;
+        if (before.empty() || after.empty() || !known.emplace(before, after).second) continue;
+        if (relateConditions({{}, before}, {{}, after}, memo) == ConditionRelation::Same) continue;
+        all.push_back({static_cast<int>(i), conditionText(before), conditionText(after)});
     }
     return all;
 }
 
-bool statesOneOf(std::set<std::string> const& conditions, std::string_view printed) {
-    constexpr std::size_t kShortest = 6;
-    std::string const bare = bareText(printed);
-    bool const value = std::any_of(bare.begin(), bare.end(), text::isAsciiDigit);
-    return bare.size() >= kShortest && value && std::any_of(conditions.begin(), conditions.end(), [&](std::string const& condition) {
-               return condition == bare || (condition.size() > bare.size() && condition.find(bare) != std::string::npos);
-           });
-}
-
 }  // namespace
 
-void dropTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
+void linkConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets) {
     if (sheets.oneText()) return;
-    auto const reference = tableConditions(sheets.reference);
-    auto const candidate = tableConditions(sheets.candidate);
+    auto const conditions = differingTableConditions(drafts, sheets);
+    if (conditions.empty()) return;
     for (Draft& draft : drafts) {
         bool const text = draft.rank == Rank::Wording || draft.rank == Rank::Section || draft.rank == Rank::Table;
-        if (!text || draft.dropped || !draft.finding.reference || !draft.finding.candidate) continue;
-        draft.dropped = statesOneOf(reference, draft.finding.reference->text) && statesOneOf(candidate, draft.finding.candidate->text);
+        if (!text || draft.dropped || draft.cause >= 0 || !draft.finding.reference || !draft.finding.candidate) continue;
+        std::string const r = conditionText(draft.finding.reference->text);
+        std::string const c = conditionText(draft.finding.candidate->text);
+        auto const said =
+            std::find_if(conditions.begin(), conditions.end(), [&](TwoConditions const& both) { return statesPartOf(both.reference, r) && statesPartOf(both.candidate, c); });
+        if (said != conditions.end()) draft.cause = said->draft;
     }
 }
 

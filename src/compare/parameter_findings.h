@@ -29,9 +29,9 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets);
 // differs ("RDS(ON) < 60 mΩ" against "RDS(ON) < 65 mΩ") follows from that row.
 void linkRestatements(std::vector<Draft>& drafts, SheetPair const& sheets);
 
-// Two makers: a caption that states the conditions of a table in either sheet ("VCC = 5 V, TA =
-// 25 °C unless otherwise noted") says what every row of these tables is compared by. Its
-// drafts are dropped.
-void dropTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets);
+// Two makers: a caption that states the conditions of a table ("VCC = 5 V, TA = 25 °C unless
+// otherwise noted") against that of the other sheet follows from a row of these two tables
+// whose own finding says that they differ; called before linkTableConditions. Any other stays a finding.
+void linkConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets);
 
 }  // namespace standin::compare
