@@ -10,7 +10,9 @@
 #include <set>
 
 #include "compare/edit_script.h"
+#include "compare/node_names.h"
 #include "quantity/condition.h"
+#include "quantity/unit.h"
 #include "text/boundaries.h"
 #include "text/fold.h"
 #include "text/utf8.h"
@@ -22,6 +24,8 @@ namespace {
 using model::Relation;
 using model::WordingClass;
 using Kind = Token::Kind;
+
+constexpr auto kOperators = std::to_array<std::string_view>({"×", "·", "*", "/", "+", " - ", "−"});
 
 // "QX17-P" and "QX17x" are of the QX17 series.
 void addFamilies(SheetNames& names, std::string_view part) {
@@ -86,6 +90,7 @@ SheetNames namesOf(model::Datasheet const& sheet) {
         for (auto const word : text::words(folded)) words.push_back(text::lowerCase(word));
         if (!words.empty() && folded.size() >= 3) names.makers.push_back(std::move(words));
     }
+    names.revision = text::asciiLower(sheet.document.revision);
     for (model::Pin const& pin : sheet.pins) {
         std::string const name = text::asciiLower(text::foldForComparison(pin.name));
         if (!name.empty() && std::find(names.pins.begin(), names.pins.end(), name) == names.pins.end()) names.pins.push_back(name);
@@ -106,8 +111,16 @@ void addOrderedParts(SheetNames& names, std::vector<std::string> const& others, 
     std::stable_sort(names.parts.begin(), names.parts.end(), [](std::string const& a, std::string const& b) { return a.size() > b.size(); });
 }
 
+bool hasName(std::vector<std::string> const& names, std::string_view name) { return std::find(names.begin(), names.end(), name) != names.end(); }
+
+// A name that a number in front of it or behind it may be the pin of.
+bool namesAPin(std::string_view word, SheetNames const& names) {
+    std::string const lower = text::asciiLower(word);
+    return isCommonPinName(lower) || hasName(names.pins, lower) || nodeKey(word) != lower || !terminalKey(word).empty();
+}
+
 // "4. Ordering information", "4.1.2 Ratings": what is numbered, if it reads as a heading.
-std::string_view withoutNumbering(std::string_view printed) {
+std::string_view withoutNumbering(std::string_view printed, SheetNames const& names) {
     constexpr std::size_t kLongestHeading = 80;
     std::size_t const end = printed.find_first_not_of("0123456789.");
     if (end == 0 || end == std::string_view::npos || printed[end] != ' ' || printed.front() == '.') return printed;
@@ -117,53 +130,83 @@ std::string_view withoutNumbering(std::string_view printed) {
     std::string_view const heading = text::trimmed(printed.substr(end));
     bool const reads =
         !heading.empty() && heading.size() <= kLongestHeading && text::isAsciiLetter(heading.front()) && heading.find_first_of("0123456789") == std::string_view::npos;
-    return reads ? heading : printed;
+    // "2. VSS" is a pin.
+    return reads && !namesAPin(heading.substr(0, heading.find(' ')), names) ? heading : printed;
 }
 
-// "V = I × R (3)": an equation without its number.
-std::string withoutEquationNumbers(std::string_view printed) {
-    std::string kept(printed);
-    if (kept.find('=') == std::string::npos) return kept;
-    for (auto at = kept.find(" ("); at != std::string::npos; at = kept.find(" (", at + 1)) {
-        std::size_t end = at + 2;
-        while (end < kept.size() && text::isAsciiDigit(kept[end])) ++end;
-        bool const ends = at > 0 && (text::isAsciiLetter(kept[at - 1]) || text::isAsciiDigit(kept[at - 1]) || kept[at - 1] == ')' || kept[at - 1] == ']');
-        bool const number = ends && end > at + 2 && end <= at + 4 && end < kept.size() && kept[end] == ')' && (end + 1 == kept.size() || kept[end + 1] == ' ');
-        if (number) kept.erase(at, end + 1 - at);
-    }
-    return kept;
+// "V = I × R (3)": an equation without its number. A number in brackets behind a value, a unit
+// or a pin's name says something, and so does one in a sentence.
+std::string_view withoutEquationNumber(std::string_view printed, SheetNames const& names) {
+    std::size_t const equals = printed.find('=');
+    std::size_t const mark = printed.rfind(" (");
+    if (equals == std::string_view::npos || mark == std::string_view::npos || mark < equals || printed.back() != ')') return printed;
+    std::string_view const number = printed.substr(mark + 2, printed.size() - mark - 3);
+    if (number.empty() || number.size() > 2 || !std::all_of(number.begin(), number.end(), text::isAsciiDigit)) return printed;
+    std::string_view const left = text::trimmed(printed.substr(0, equals));
+    std::string_view const right = text::trimmed(printed.substr(equals + 1, mark - equals - 1));
+    std::size_t const gap = right.rfind(' ');
+    bool const worksOut = std::any_of(kOperators.begin(), kOperators.end(), [&](std::string_view sign) { return right.find(sign) != std::string_view::npos; });
+    if (left.find(' ') != std::string_view::npos || gap == std::string_view::npos || !worksOut) return printed;
+    std::string_view const last = right.substr(gap + 1);
+    bool const symbol = text::isAsciiLetter(last.front()) && (text::isAsciiLetter(last.back()) || text::isAsciiDigit(last.back()));
+    return symbol && !quantity::parseUnit(last) && !namesAPin(last, names) ? printed.substr(0, mark) : printed;
 }
 
-// "Rev. 1.7", "Version B": the sheet's own revision and nothing else.
-bool isRevision(std::string_view printed) {
+// "Rev. 1.7", "Revision B": the sheet's own revision and nothing else. "Version B" may be a
+// version of the part, unless the sheet says elsewhere that it is its own.
+bool isRevision(std::string_view printed, SheetNames const& names) {
     constexpr std::size_t kLongest = 20;
     if (printed.size() > kLongest) return false;
     std::string const lower = text::asciiLower(printed);
-    bool named = false;
-    int numbers = 0;
+    bool revision = false;
+    bool version = false;
+    std::vector<std::string_view> numbers;
     for (std::string_view const word : text::words(lower)) {
-        bool const name = word == "rev" || word == "revision" || word == "version" || word == "ver";
         bool const sign = word.size() == 1 && !text::isAsciiLetter(word.front()) && !text::isAsciiDigit(word.front());
         bool const number =
             std::all_of(word.begin(), word.end(), [](char c) { return text::isAsciiDigit(c) || c == '.'; }) || (word.size() == 1 && text::isAsciiLetter(word.front()));
-        if (!name && !sign && !number) return false;
-        named = named || name;
-        numbers += number && !sign ? 1 : 0;
+        if (word == "rev" || word == "revision") revision = true;
+        else if (word == "version" || word == "ver") version = true;
+        else if (number && !sign) numbers.push_back(word);
+        else if (!sign) return false;
     }
-    return named && numbers == 1;
+    if (numbers.size() != 1) return false;
+    return version ? numbers.front() == names.revision : revision;
 }
 
+// Begins as a sentence does: no unit, no name of a pin, nothing that is counted.
+bool readsAsListed(std::string_view listed, SheetNames const& names) {
+    constexpr std::size_t kFewestWords = 3;
+    static constexpr auto kCounted = std::to_array<std::string_view>(
+        {"pin", "pins", "terminal", "terminals", "lead", "leads", "pad", "pads", "channel", "channels", "cell", "cells", "battery", "batteries", "times", "parts", "pieces"});
+    if (listed.empty() || !text::isAsciiUpper(listed.front())) return false;
+    auto const words = text::words(listed);
+    auto const first = std::find_if(words.begin(), words.end(), [](std::string_view word) { return !isFiller(text::asciiLower(word), PhraseLanguage::English); });
+    if (words.size() < kFewestWords || first == words.end() || first->size() < 2) return false;
+    bool const word = text::isAsciiLetter(first->front()) && std::all_of(first->begin() + 1, first->end(), text::isAsciiLower);
+    bool const symbol = first->front() == 'V' && std::string_view("aeiou").find((*first)[1]) == std::string_view::npos;
+    std::string const lower = text::asciiLower(*first);
+    if (!word || symbol || namesAPin(*first, names) || std::find(kCounted.begin(), kCounted.end(), lower) != kCounted.end()) return false;
+    // "In", "At" and "As" begin a sentence, though some are units of an odd spelling.
+    return lower == "in" || lower == "at" || lower == "as" || !quantity::parseUnit(*first);
+}
+
+struct Listed {
+    std::string_view mark;  // "1", "b"; empty: none
+    std::string_view text;
+};
+
 // "1) The cell …", "(b) The cell …": what is listed.
-std::string_view withoutListMark(std::string_view printed) {
+Listed withoutListMark(std::string_view printed, SheetNames const& names) {
     bool const opened = !printed.empty() && printed.front() == '(';
     std::size_t const begin = opened ? 1 : 0;
     std::size_t const end = printed.find(')');
-    if (end == std::string_view::npos || end <= begin || end - begin > 2) return printed;
+    if (end == std::string_view::npos || end <= begin || end - begin > 2) return {{}, printed};
     std::string_view const mark = printed.substr(begin, end - begin);
     bool const number = std::all_of(mark.begin(), mark.end(), text::isAsciiDigit);
     bool const letter = mark.size() == 1 && text::isAsciiLetter(mark.front());
     std::string_view const listed = text::trimmed(printed.substr(end + 1));
-    return (number || letter) && !listed.empty() ? listed : printed;
+    return (number || letter) && readsAsListed(listed, names) ? Listed{mark, listed} : Listed{{}, printed};
 }
 
 std::string withoutSpaces(std::string_view printed) {
@@ -422,12 +465,12 @@ private:
 // Both without the marks of a list.
 WordingOutcome classifyListed(std::string_view reference, std::string_view candidate, WordingContext const& context) {
     if (reference == candidate || withoutSpaces(reference) == withoutSpaces(candidate)) return {};
-    if (isRevision(reference) && isRevision(candidate)) return {Relation::Reworded, {WordingClass::Style}, false};
+    if (isRevision(reference, context.reference) && isRevision(candidate, context.candidate)) return {Relation::Reworded, {WordingClass::Style}, false};
     ReadSentence const a = readSentence(reference, context.reference, context.language);
     ReadSentence const b = readSentence(candidate, context.candidate, context.language);
     if (a.tokens == b.tokens || sameButForJoins(a.tokens, b.tokens)) return {Relation::Reworded, {WordingClass::Edit}, true};
-    std::string_view const headingA = withoutNumbering(reference);
-    std::string_view const headingB = withoutNumbering(candidate);
+    std::string_view const headingA = withoutNumbering(reference, context.reference);
+    std::string_view const headingB = withoutNumbering(candidate, context.candidate);
     bool const numbered = headingA.size() != reference.size() || headingB.size() != candidate.size();
     if (numbered && readSentence(headingA, context.reference, context.language).tokens == readSentence(headingB, context.candidate, context.language).tokens) {
         return {Relation::Reworded, {WordingClass::Edit}, true};
@@ -455,7 +498,11 @@ WordingContext::WordingContext(model::Datasheet const& referenceSheet, model::Da
 }
 
 WordingOutcome classify(std::string_view reference, std::string_view candidate, WordingContext const& context) {
-    WordingOutcome outcome = classifyListed(withoutEquationNumbers(withoutListMark(reference)), withoutEquationNumbers(withoutListMark(candidate)), context);
+    Listed const a = withoutListMark(reference, context.reference);
+    Listed const b = withoutListMark(candidate, context.candidate);
+    WordingOutcome outcome = classifyListed(withoutEquationNumber(a.text, context.reference), withoutEquationNumber(b.text, context.candidate), context);
+    bool const same = outcome.relation == Relation::Same || outcome.editorial;
+    if (same && !a.mark.empty() && !b.mark.empty() && a.mark != b.mark) return {Relation::Reworded, {WordingClass::Style}, false};
     bool const markDiffers = outcome.relation == Relation::Same && withoutSpaces(reference) != withoutSpaces(candidate);
     return markDiffers ? WordingOutcome{Relation::Reworded, {WordingClass::Edit}, true} : outcome;
 }

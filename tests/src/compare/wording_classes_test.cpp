@@ -216,18 +216,48 @@ TEST(WordingClasses, theNumberOfAnEquationSaysNothing) {
     WordingContext const context;
     auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
     EXPECT_EQ(classes("VX = IX × RX", "VX = IX × RX (3)"), "EDIT ");
-    EXPECT_EQ(classes("VX = IX × RX (1) tX = 10 × RX", "VX = IX × RX (6) tX = 10 × RX (7)"), "EDIT ");
+    EXPECT_EQ(classes("VX = IX × RX (4)", "VX = IX × RX (3)"), "EDIT ");
     EXPECT_NE(classes("VX = IX × RX (1)", "VX = IX × RY (1)"), "EDIT ");
     EXPECT_NE(classes("VX = 5 × (20)", "VX = 5 × (30)"), "EDIT ") << "a factor";
+    EXPECT_NE(classes("VX = IX × RX (1) tX = 10 × RX", "VX = IX × RX (6) tX = 10 × RX"), "EDIT ") << "not at the end";
+}
+
+TEST(WordingClasses, aNumberBehindAPinOrAValueIsNoEquations) {
+    model::Datasheet sheet;
+    sheet.pins = {{"1", "GATEX", "", "", 0, {}}};
+    WordingContext const context(sheet, sheet);
+    auto const editorial = [&](char const* first, char const* second) { return classify(first, second, context).editorial; };
+    EXPECT_FALSE(editorial("Connect VM (2) to the lamp, VSS = 0 V.", "Connect VM (6) to the lamp, VSS = 0 V."));
+    EXPECT_FALSE(editorial("At VSS = 0 V the lamp hangs at VX (2)", "At VSS = 0 V the lamp hangs at VX (6)"));
+    EXPECT_FALSE(editorial("VIN = 12 (24) V", "VIN = 12 (18) V"));
+    EXPECT_FALSE(editorial("VIN = 12 V (24)", "VIN = 12 V (18)"));
+    EXPECT_FALSE(editorial("VX = 2 × 12 (24)", "VX = 2 × 12 (18)"));
+    EXPECT_FALSE(editorial("VX = IX × GATEX (2)", "VX = IX × GATEX (6)"));
+    EXPECT_FALSE(editorial("VX = IX + VM (2)", "VX = IX + VM (6)"));
+    EXPECT_FALSE(editorial("VX = VY (2)", "VX = VY (6)")) << "it may be a pin's";
 }
 
 TEST(WordingClasses, theSheetsOwnRevisionIsNoMeaning) {
     WordingContext const context;
     auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
     EXPECT_EQ(classes("Rev. 1.0", "Rev. 1.7"), "STYLE ");
-    EXPECT_EQ(classes("Revision B", "Version 2"), "STYLE ");
+    EXPECT_EQ(classes("Revision B", "Rev. 2"), "STYLE ");
+    EXPECT_EQ(classes("Version A", "Version B"), "NUM ") << "a version that is ordered";
+    EXPECT_NE(classes("Ver. 4.2", "Ver. 4.3"), "STYLE ");
+    EXPECT_NE(classes("Version 1", "Version 2"), "STYLE ");
     EXPECT_NE(classes("Version 5 V", "Version 3.3 V"), "STYLE ") << "a version of the part";
     EXPECT_NE(classes("Rev. 1.0 limits", "Rev. 1.7 limits"), "STYLE ");
+}
+
+TEST(WordingClasses, aVersionThatIsTheSheetsRevisionIsNoMeaning) {
+    model::Datasheet reference;
+    reference.document.revision = "a";
+    model::Datasheet candidate;
+    candidate.document.revision = "1.7";
+    WordingContext const context(reference, candidate);
+    EXPECT_EQ(shown(classify("Version A", "Ver. 1.7", context).classes), "STYLE ");
+    EXPECT_NE(shown(classify("Version B", "Ver. 1.7", context).classes), "STYLE ");
+    EXPECT_NE(shown(classify("Version A", "Ver. 1.8", context).classes), "STYLE ");
 }
 
 TEST(WordingClasses, hiIsHigh) {
@@ -239,9 +269,29 @@ TEST(WordingClasses, theMarkOfAListSaysNothing) {
     WordingContext const context;
     auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
     EXPECT_EQ(classes("1) The lamp is lit.", "The lamp is lit."), "EDIT ");
-    EXPECT_EQ(classes("(b) The lamp is lit.", "2) The lamp is lit."), "EDIT ");
+    EXPECT_EQ(classes("(2) The lamp is lit.", "2) The lamp is lit."), "EDIT ");
+    EXPECT_EQ(classes("(b) The lamp is lit.", "2) The lamp is lit."), "STYLE ") << "two marks";
     EXPECT_EQ(classes("1) The lamp is lit for 5 s.", "The lamp is lit for 6 s."), "NUM ");
-    EXPECT_NE(classes("(25) mm of wire", "(26) mm of wire"), "") << "it may be a value all the same";
+    EXPECT_EQ(classes("(25) mm of wire", "(26) mm of wire"), "NUM ") << "it may be a value all the same";
+}
+
+TEST(WordingClasses, theNumberOfAPinIsNoMarkOfAList) {
+    model::Datasheet sheet;
+    sheet.pins = {{"1", "Lampout", "", "", 0, {}}};
+    WordingContext const context(sheet, sheet);
+    auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
+    EXPECT_EQ(classes("(2) VSS", "(6) VSS"), "NUM ");
+    EXPECT_EQ(classes("2) VSS goes to the lamp.", "6) VSS goes to the lamp."), "NUM ");
+    EXPECT_EQ(classes("2) The VSS pin goes to the lamp.", "6) The VSS pin goes to the lamp."), "NUM ");
+    EXPECT_EQ(classes("2) Vss goes to the lamp.", "6) Vss goes to the lamp."), "NUM ");
+    EXPECT_EQ(classes("2) Lampout goes to the lamp.", "6) Lampout goes to the lamp."), "NUM ");
+    EXPECT_EQ(classes("2) Ground", "6) Ground"), "NUM ") << "no sentence";
+    EXPECT_EQ(classes("2) Gate of the upper transistor", "3) Gate of the upper transistor"), "NUM ");
+    EXPECT_EQ(classes("(2) VSS", "VSS"), "NUM ");
+    EXPECT_EQ(classes("2. VSS", "6. VSS"), "NUM ");
+    EXPECT_EQ(classes("(5) V supply at the input", "(3) V supply at the input"), "NUM ");
+    EXPECT_EQ(classes("(2) Cells light the lamp.", "(3) Cells light the lamp."), "NUM ");
+    EXPECT_EQ(classes("(2) lamps in a row are lit", "(3) lamps in a row are lit"), "NUM ");
 }
 
 // The rows of both sheets say that VCH and VCHA are one thing.
