@@ -140,10 +140,12 @@ private:
     }
 
     // The one limit of what the part needs is printed under Min ("set-up time min 20 ns"),
-    // that of what it tolerates under Max ("VIL max 0.8 V"): it decides all the same.
+    // that of what it tolerates under Max ("VIL max 0.8 V"): it decides all the same. Not
+    // where both bounds or magnitudes govern, nor where no entry of the vocabulary says what the row is.
     void putOnDecidingSide() {
-        bool const needs = m_terms.role == Role::Cap && m_r.lo && m_c.lo && !m_r.hi && !m_c.hi;
-        bool const tolerates = m_terms.role == Role::Floor && m_r.hi && m_c.hi && !m_r.lo && !m_c.lo;
+        if (!m_terms.known) return;
+        bool const needs = m_terms.role == Role::Cap && m_terms.bound == Bound::Max && m_r.lo && m_c.lo && !m_r.hi && !m_c.hi;
+        bool const tolerates = m_terms.role == Role::Floor && m_terms.bound == Bound::Min && m_r.hi && m_c.hi && !m_r.lo && !m_c.lo;
         if (!needs && !tolerates) return;
         for (Bounds* bounds : {&m_r, &m_c}) {
             std::swap(bounds->lo, bounds->hi);
@@ -431,7 +433,7 @@ Terms termsOf(vocabulary::ParameterEntry const* entry, model::ParameterKind kind
         terms.polar = true;
         return terms;
     }
-    Terms terms{.role = entry->role, .bound = entry->bound, .severity = entry->severity, .chargerPin = entry->chargerPin, .polar = false};
+    Terms terms{.role = entry->role, .bound = entry->bound, .severity = entry->severity, .chargerPin = entry->chargerPin, .polar = false, .known = true};
     // A floor printed as a rating ("drain-source voltage, maximum 20 V") is a withstand.
     if (terms.role == Role::Floor && kind == model::ParameterKind::Rating) {
         terms.role = Role::Withstand;

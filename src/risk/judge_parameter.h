@@ -22,6 +22,7 @@ struct Terms {
     model::Severity severity = model::Severity::Function;
     bool chargerPin = false;
     bool polar = false;  // the sign is a polarity (P-channel, negative supply): higher means the larger magnitude
+    bool known = false;  // of a vocabulary entry: what a lone limit under Min or Max means is known
     bool operator==(Terms const&) const = default;
 };
 
@@ -39,7 +40,7 @@ enum class Bounding : std::uint8_t { Maximum, Minimum, Typical };
 // By how much the candidate lies beyond (or short of) the reference.
 struct Distance {
     Bounding of = Bounding::Maximum;
-    bool higher = true;  // the candidate's bound is the higher one
+    bool higher = true;        // the candidate's bound is the higher one
     quantity::Decimal amount;  // magnitude, in the coherent unit
 };
 

@@ -35,7 +35,7 @@ struct Case {
 };
 
 Terms terms(Role role, Bound bound, Severity severity) {
-    return {.role = role, .bound = bound, .severity = severity, .chargerPin = false, .polar = false};
+    return {.role = role, .bound = bound, .severity = severity, .chargerPin = false, .polar = false, .known = true};
 }
 
 TEST(JudgeParameter, ByRoleAndHazardBound) {
@@ -43,6 +43,8 @@ TEST(JudgeParameter, ByRoleAndHazardBound) {
     Terms const overdischarge = terms(Role::Window, Bound::Min, Severity::Hazard);
     Terms const chargeCurrent = terms(Role::Window, Bound::Magnitude, Severity::Hazard);
     Terms const drain = terms(Role::Cap, Bound::Max, Severity::Margin);
+    Terms const pin = terms(Role::Cap, Bound::Both, Severity::Function);
+    Terms const thermal = termsOf(nullptr, model::ParameterKind::Thermal);
     Terms const leak = terms(Role::Cap, Bound::Max, Severity::Hazard);
     Terms const current = terms(Role::Floor, Bound::Min, Severity::Function);
     Terms const rating = terms(Role::Withstand, Bound::Both, Severity::Hazard);
@@ -54,6 +56,9 @@ TEST(JudgeParameter, ByRoleAndHazardBound) {
         {"needed, printed under Min", drain, Relation::Inside, parameter("20", "", ""), parameter("25", "", ""), Outcome::HazardOverlap, Judgement::Worse, 1, false},
         {"tolerated, printed under Max", current, Relation::ReachesLower, parameter("", "", "0.8"), parameter("", "", "0.7"), Outcome::HazardOverlap, Judgement::Worse, 2, false},
         {"tolerated, a typical value more", current, Relation::TypDiffers, parameter("", "", "0.8"), parameter("", "1.2", "0.8"), Outcome::Better, Judgement::Better, 1, false},
+        {"both bounds decide: less under Min", pin, Relation::ReachesLower, parameter("5e-6", "", "", "A"), parameter("3e-6", "", "", "A"), Outcome::HazardOverlap, Judgement::Worse, 2, false},
+        {"both bounds decide: more under Min", pin, Relation::Inside, parameter("5e-6", "", "", "A"), parameter("8e-6", "", "", "A"), Outcome::Better, Judgement::Better, 1, false},
+        {"unknown: what Min means is not known", thermal, Relation::ReachesLower, parameter("150", "", "", "degC"), parameter("125", "", "", "degC"), Outcome::TypicalDiffers, Judgement::Open, 1, false},
         {"same", overcharge, Relation::Same, parameter("4.25", "4.28", "4.31"), parameter("4.25", "4.28", "4.31"), Outcome::Equal, Judgement::Complies, 0, false},
         {"inside", overcharge, Relation::Inside, parameter("4.25", "4.28", "4.31"), parameter("4.26", "4.28", "4.30"), Outcome::Better, Judgement::Complies, 1, false},
         {"higher on the hazard side", overcharge, Relation::ReachesHigher, parameter("4.25", "4.28", "4.31"), parameter("4.26", "4.30", "4.34"), Outcome::HazardOverlap, Judgement::HazardSide, 3, false},
