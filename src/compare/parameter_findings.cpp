@@ -131,7 +131,7 @@ private:
     void comparePair(ParameterPair const& pair) {
         Parameter const& r = m_sheets.reference.parameters[static_cast<std::size_t>(pair.reference)];
         Parameter const& c = m_sheets.candidate.parameters[static_cast<std::size_t>(pair.candidate)];
-        auto const oneColumn = m_sheets.oneText() ? std::nullopt : inOneColumn(r, c, lessIsWorse(r));
+        auto const oneColumn = m_sheets.oneText() ? std::nullopt : inOneColumn(r, c, roleOf(r));
         Parameter const& left = oneColumn ? oneColumn->reference : r;
         Parameter const& right = oneColumn ? oneColumn->candidate : c;
         Relation const values = relateValues(left, right, precisionFor(m_sheets, r));
@@ -159,9 +159,9 @@ private:
         m_result.drafts.push_back(std::move(draft));
     }
 
-    [[nodiscard]] bool lessIsWorse(Parameter const& p) const {
+    [[nodiscard]] std::optional<vocabulary::Role> roleOf(Parameter const& p) const {
         auto const* entry = p.canonical.empty() ? nullptr : m_sheets.vocabulary.find(p.canonical);
-        return entry != nullptr && entry->role == vocabulary::Role::Floor;
+        return entry == nullptr ? std::nullopt : std::optional(entry->role);
     }
 
     // Equal values whose condition, or a part of it, is printed once for several rows.

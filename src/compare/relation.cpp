@@ -5,6 +5,7 @@
 // Tested by tests/src/compare/relation_test.cpp.
 #include "compare/relation.h"
 
+#include <algorithm>
 #include <array>
 #include <compare>
 #include <optional>
@@ -13,9 +14,11 @@
 
 #include "compare/node_names.h"
 #include "compare/text_keys.h"
-#include "compare/wording_tokens.h"
+#include "compare/wording_phrases.h"
 #include "quantity/decimal.h"
 #include "quantity/numbers.h"
+#include "text/fold.h"
+#include "text/utf8.h"
 
 namespace standin::compare {
 
@@ -133,6 +136,21 @@ bool sameNumber(std::optional<model::Value> const& r, std::optional<model::Value
     return a && b && (*a == *b || quantity::equalAsPrinted(*a, *b));
 }
 
+// "Minimum set-up time", not "Dropout voltage at minimum input voltage".
+bool beginsWith(std::string_view printed, Meaning meaning) {
+    std::string const name = text::lowerCase(text::foldForComparison(printed));
+    for (PhraseLine const& line : phraseLines()) {
+        if (line.meaning != meaning) continue;
+        for (std::string_view rest = line.phrases; !rest.empty();) {
+            std::string_view const phrase = rest.substr(0, rest.find('|'));
+            rest.remove_prefix(std::min(rest.size(), phrase.size() + 1));
+            if (phrase.empty() || !name.starts_with(phrase)) continue;
+            if (!text::isAsciiLetter(phrase.back()) || name.size() == phrase.size() || !text::isAsciiLetter(name[phrase.size()])) return true;
+        }
+    }
+    return false;
+}
+
 bool hasOnlyMaximum(model::Parameter const& p) { return p.max && !p.min && p.interval && p.interval->hi && !p.interval->lo; }
 bool hasOnlyMinimum(model::Parameter const& p) { return p.min && !p.max && p.interval && p.interval->lo && !p.interval->hi; }
 
@@ -147,12 +165,14 @@ bool hasLimits(model::Parameter const& parameter) { return parameter.interval &&
 
 }  // namespace
 
-std::optional<OneColumn> inOneColumn(model::Parameter const& reference, model::Parameter const& candidate, bool floor) {
+std::optional<OneColumn> inOneColumn(model::Parameter const& reference, model::Parameter const& candidate, std::optional<vocabulary::Role> role) {
     bool const maximumFirst = hasOnlyMaximum(reference) && hasOnlyMinimum(candidate);
     bool const maximumSecond = hasOnlyMinimum(reference) && hasOnlyMaximum(candidate);
     if (!maximumFirst && !maximumSecond) return std::nullopt;
-    ReadSentence const name = readSentence(maximumFirst ? reference.name : candidate.name, {}, {});
-    if (!name.has(Meaning::Minimum) && !(floor && name.has(Meaning::Maximum))) return std::nullopt;
+    std::string const& name = maximumFirst ? reference.name : candidate.name;
+    bool const needed = role == vocabulary::Role::Cap && beginsWith(name, Meaning::Minimum);
+    bool const guaranteed = role == vocabulary::Role::Floor && beginsWith(name, Meaning::Maximum);
+    if (!needed && !guaranteed) return std::nullopt;
     return maximumFirst ? OneColumn{underMinimum(reference), candidate} : OneColumn{reference, underMinimum(candidate)};
 }
 

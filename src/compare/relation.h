@@ -10,6 +10,7 @@
 
 #include "model/comparison.h"
 #include "model/datasheet.h"
+#include "vocabulary/vocabulary.h"
 
 namespace standin::compare {
 
@@ -36,13 +37,14 @@ struct BoundPrecision {
 // apart. Different texts are never Same unless their values are equal.
 [[nodiscard]] model::Relation relateValues(model::Parameter const& reference, model::Parameter const& candidate, BoundPrecision precision = {});
 
-// One maker prints the limit of what the part needs under Max ("Minimum set-up time"), the
-// other under Min; so the guaranteed clock frequency ("Maximum frequency"; `floor`: the vocabulary
-// says that less is worse). Then both as if printed under Min; none where this is not so.
+// One maker prints the limit of what the part needs (a cap of the vocabulary) under Max
+// ("Minimum set-up time"), the other under Min; so the guaranteed clock frequency ("Maximum
+// frequency", a floor). Then both as if printed under Min; none where this is not so: `role` is
+// empty without an entry, and the name has to begin with the word ("at minimum load" is a condition).
 struct OneColumn {
     model::Parameter reference, candidate;
 };
-[[nodiscard]] std::optional<OneColumn> inOneColumn(model::Parameter const& reference, model::Parameter const& candidate, bool floor);
+[[nodiscard]] std::optional<OneColumn> inOneColumn(model::Parameter const& reference, model::Parameter const& candidate, std::optional<vocabulary::Role> role);
 
 // No difference was found: Same, or TypEqual where neither sheet gives limits. Equal
 // typical values with limits in one sheet only leave the other sheet's limits open.

@@ -122,7 +122,7 @@ private:
     // By what comparison took for one column (compare/relation.h).
     static ParameterJudgement judgeInOneColumn(Facts const& facts, model::Parameter const* r, model::Parameter const* c, Terms const& terms) {
         if (r == nullptr || c == nullptr || facts.relation == Relation::OneSided) return judgeParameter(facts, r, c, terms);
-        auto const one = compare::inOneColumn(*r, *c, terms.role == vocabulary::Role::Floor);
+        auto const one = compare::inOneColumn(*r, *c, terms.known ? std::optional(terms.role) : std::nullopt);
         return one ? judgeParameter(facts, &one->reference, &one->candidate, terms) : judgeParameter(facts, r, c, terms);
     }
 

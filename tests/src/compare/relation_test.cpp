@@ -12,6 +12,7 @@ namespace {
 using model::Interval;
 using model::Parameter;
 using model::Relation;
+using vocabulary::Role;
 
 struct Cells {
     char const* min;
@@ -136,15 +137,22 @@ TEST(Relation, ANeededLeastValueStandsUnderMinOrMax) {
         if (!max.empty()) p.interval->hi = max;
         return p;
     };
-    auto const relation = [&](model::Parameter const& r, model::Parameter const& c, bool floor) {
-        auto const one = inOneColumn(r, c, floor);
+    auto const relation = [&](model::Parameter const& r, model::Parameter const& c, std::optional<Role> role) {
+        auto const one = inOneColumn(r, c, role);
         return one ? relateValues(one->reference, one->candidate) : relateValues(r, c);
     };
-    EXPECT_EQ(relation(row("Minimum set-up time", "", "20"), row("set-up time", "20", ""), false), Relation::Same);
-    EXPECT_EQ(relation(row("set-up time", "20", ""), row("Minimum set-up time", "", "25"), false), Relation::Inside);
-    EXPECT_EQ(relation(row("Maximum frequency", "", "20"), row("frequency", "18", ""), true), Relation::ReachesLower);
-    EXPECT_EQ(relation(row("Maximum current", "", "20"), row("current", "20", ""), false), Relation::OneSided);
-    EXPECT_EQ(relation(row("set-up time", "", "20"), row("set-up time", "20", ""), false), Relation::OneSided);
+    EXPECT_EQ(relation(row("Minimum set-up time", "", "20"), row("set-up time", "20", ""), Role::Cap), Relation::Same);
+    EXPECT_EQ(relation(row("set-up time", "20", ""), row("Minimum set-up time", "", "25"), Role::Cap), Relation::Inside);
+    EXPECT_EQ(relation(row("Maximum frequency", "", "20"), row("frequency", "18", ""), Role::Floor), Relation::ReachesLower);
+    EXPECT_EQ(relation(row("Maximum current", "", "20"), row("current", "20", ""), Role::Cap), Relation::OneSided);
+    EXPECT_EQ(relation(row("set-up time", "", "20"), row("set-up time", "20", ""), Role::Cap), Relation::OneSided);
+    // The word is a condition, or what the row needs is not known.
+    EXPECT_EQ(relation(row("Dropout voltage at minimum input voltage", "", "1.2"), row("Dropout voltage", "1.0", ""), Role::Cap), Relation::OneSided);
+    EXPECT_EQ(relation(row("Frequency at maximum supply", "", "20"), row("frequency", "20", ""), Role::Floor), Relation::OneSided);
+    EXPECT_EQ(relation(row("Minimum output voltage", "", "5.2"), row("Output voltage", "5.2", ""), std::nullopt), Relation::OneSided);
+    EXPECT_EQ(relation(row("Minimum output voltage", "", "5.2"), row("Output voltage", "5.2", ""), Role::Window), Relation::OneSided);
+    EXPECT_EQ(relation(row("Miniature pulse", "", "20"), row("Pulse", "20", ""), Role::Cap), Relation::OneSided);
+    EXPECT_EQ(relation(row("最小建立时间", "", "20"), row("set-up time", "20", ""), Role::Cap), Relation::Same);
 }
 
 TEST(Relation, IsMirroredByExchange) {
