@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <vector>
@@ -15,6 +16,7 @@
 #include "compare/text_keys.h"
 #include "quantity/condition.h"
 #include "quantity/decimal.h"
+#include "text/boundaries.h"
 #include "text/fold.h"
 #include "text/script.h"
 #include "text/utf8.h"
@@ -75,28 +77,63 @@ std::string withoutPhrases(std::string_view printed) {
 
 enum class Scope { Own, Table };
 
-// "Electrical characteristics (VDD = 5 V, TA = 25 °C)", "Ratings TC = 25 °C": what stands behind
-// the title, as far as that holds no value.
-std::string_view behindTitle(std::string_view caption) {
-    std::size_t const sign = caption.find_first_of("=<>");
-    if (sign == std::string_view::npos) return caption;
-    std::string_view const before = caption.substr(0, sign);
-    if (before.find_first_of("0123456789,;:") != std::string_view::npos) return caption;
-    if (std::size_t const bracket = before.rfind('('); bracket != std::string_view::npos && text::trimmed(before.substr(0, bracket)).size() > 2) {
-        std::string_view inside = caption.substr(bracket + 1);
-        std::size_t const close = inside.rfind(')');
-        bool const closes = close != std::string_view::npos && std::count(inside.begin(), inside.end(), ')') > std::count(inside.begin(), inside.end(), '(');
-        return closes && text::trimmed(inside.substr(close + 1)).empty() ? inside.substr(0, close) : inside;
-    }
-    constexpr std::size_t kShortestTitleWord = 3;
-    std::size_t begin = 0;
-    for (std::size_t gap = before.find(' '); gap != std::string_view::npos; gap = before.find(' ', begin)) {
-        std::string_view const word = before.substr(begin, gap - begin);
-        bool const title = word.size() >= kShortestTitleWord && std::all_of(word.begin(), word.end(), text::isAsciiLetter);
-        if (!title || text::trimmed(before.substr(gap)).empty()) break;
+bool isOneOf(std::string_view word, std::initializer_list<std::string_view> words) { return std::find(words.begin(), words.end(), word) != words.end(); }
+
+bool endsTitle(std::string_view lower) {
+    static constexpr auto kCjk = std::to_array<std::string_view>({"特性", "参数", "參數", "条件", "條件", "定格", "仕様", "规格", "指标", "极限值", "额定值"});
+    bool const cjk = std::any_of(kCjk.begin(), kCjk.end(), [&](std::string_view end) { return lower.size() >= end.size() && lower.substr(lower.size() - end.size()) == end; });
+    return cjk || isOneOf(lower, {"characteristics", "characteristic", "ratings", "rating", "conditions", "specifications", "specification", "parameters", "parameter", "values",
+                                  "kennwerte", "grenzwerte", "kenndaten"});
+}
+
+// What a title holds for: "Fast mode characteristics" are not those of another mode.
+bool namesAState(std::string_view lower) { return isOneOf(lower, {"mode", "modes", "state", "open", "loaded", "load", "shorted", "enabled", "disabled", "on", "off"}); }
+
+// Where the title ends that `before` begins with, or 0.
+std::size_t titleEnd(std::string_view before) {
+    std::size_t end = 0;
+    std::string const lower = text::asciiLower(before);
+    for (std::size_t begin = 0; begin < lower.size();) {
+        std::size_t const gap = std::min(lower.find_first_of(" (", begin), lower.size());
+        std::string_view const word = std::string_view(lower).substr(begin, gap - begin);
+        if (endsTitle(word)) end = gap;
+        else if (end == 0 && namesAState(word)) return 0;
         begin = gap + 1;
     }
-    return caption.substr(begin);
+    return end;
+}
+
+struct Caption {
+    std::string_view state;       // "Fast mode" of "Fast mode (VDD = 5 V)"; mostly empty
+    std::string_view conditions;  // what else does not belong to the title
+};
+
+// Few words, or words of a state, say what the part does; a sentence ("Voltages are referenced
+// to the ground pin") is compared where it stands.
+bool saysAState(std::string_view words) {
+    constexpr std::ptrdiff_t kFewGaps = 2;
+    std::string const lower = text::asciiLower(words);
+    auto const parts = text::words(lower);
+    return !words.empty() && (std::count(words.begin(), words.end(), ' ') <= kFewGaps || std::any_of(parts.begin(), parts.end(), namesAState));
+}
+
+// "Electrical characteristics (VDD = 5 V, TA = 25 °C)", "Ratings TC = 25 °C": what stands behind
+// the title. Other words are of the condition.
+Caption readCaption(std::string_view caption) {
+    std::size_t const sign = caption.find_first_of("=<>");
+    if (sign == std::string_view::npos) return {{}, caption};
+    std::string_view const before = caption.substr(0, sign);
+    if (before.find_first_of("0123456789,;:") != std::string_view::npos) return {{}, caption};
+    std::size_t const title = titleEnd(before);
+    std::size_t const bracket = before.rfind('(');
+    bool const opens = bracket != std::string_view::npos && before.find(')', bracket) == std::string_view::npos;  // "V(BR) = 5 V" does not
+    if (!opens || bracket < title) return {{}, text::trimmed(caption.substr(title))};
+    std::string_view const words = text::trimmed(caption.substr(title, bracket - title));
+    std::string_view inside = caption.substr(bracket + 1);
+    std::size_t const close = inside.rfind(')');
+    bool const closes = close != std::string_view::npos && std::count(inside.begin(), inside.end(), ')') > std::count(inside.begin(), inside.end(), '(');
+    if (closes && text::trimmed(inside.substr(close + 1)).empty()) inside = inside.substr(0, close);
+    return {saysAState(words) ? words : std::string_view(), inside};
 }
 
 // "VO = 4.5/0.5" and "VO = 0.5 V or 4.5 V" name the same two values: one spelling
@@ -194,6 +231,23 @@ StatedRange rangeOf(model::Interval const& interval) {
     return range;
 }
 
+// "±VS = 15 V" is "VS = ±15 V"; another statement of both supplies is none of one.
+void settleBothSupplies(Part& part) {
+    if (part.symbol != kBothSupplies) return;
+    auto const lo = part.range.lo;
+    auto const hi = part.range.hi;
+    if (!lo || !hi) return;
+    bool const point = isPoint(part.interval) && Decimal(0) < *hi;
+    if (!point && *lo != hi->negated()) return;
+    part.symbol = conditionSymbolKey("VS");
+    if (!point) return;
+    std::string const top = *part.interval.typ;
+    part.interval.typ.reset();
+    part.interval.lo = "-" + top;
+    part.interval.hi = top;
+    part.range = rangeOf(part.interval);
+}
+
 class Stating {
 public:
     explicit Stating(ConditionMemo& memo) : m_memo(memo) {}
@@ -202,7 +256,9 @@ public:
         if (text.empty()) return;
         m_ownCount = m_parts.size();
         text = text.substr(0, kLongestCondition);
-        for (auto const& read : m_memo.partsOf(scope == Scope::Table ? behindTitle(text) : text)) {
+        Caption const caption = scope == Scope::Table ? readCaption(text) : Caption{{}, text};
+        addState(caption.state);
+        for (auto const& read : m_memo.partsOf(caption.conditions)) {
             if (read.understood) addQuantity(read, scope);
             else addWords(read.text, scope);
         }
@@ -215,6 +271,7 @@ private:
         part.symbol = symbolOf(read);
         part.interval = read.interval;
         part.range = rangeOf(part.interval);
+        settleBothSupplies(part);
         part.node = nodeKey(part.interval.relativeTo);
         part.bare = isBare(read.text);
         part.ofTable = scope == Scope::Table;
@@ -235,6 +292,13 @@ private:
             }
         }
         m_parts.push_back(std::move(part));
+    }
+
+    void addState(std::string_view state) {
+        Part part;
+        part.words = text::foldKey(state);
+        part.ofTable = true;
+        if (!part.words.empty()) m_parts.push_back(std::move(part));
     }
 
     void addWords(std::string const& printed, Scope scope) {
@@ -335,7 +399,7 @@ StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo) {
 }
 
 std::optional<model::Interval> temperatureRange(std::string_view printed, ConditionMemo& memo) {
-    for (auto const& part : memo.partsOf(behindTitle(printed.substr(0, kLongestCondition)))) {
+    for (auto const& part : memo.partsOf(readCaption(printed.substr(0, kLongestCondition)).conditions)) {
         if (part.understood && part.interval.unit == "degC" && part.interval.lo && part.interval.hi) return part.interval;
     }
     return std::nullopt;

@@ -101,12 +101,12 @@ constexpr auto kTerminals = std::to_array<Entry>({
 });
 
 constexpr auto kConditionSymbols = std::to_array<Entry>({
-    {"v+/v-", "supply"},
-    {"vcc\u00B1", "supply"},
-    {"\u00B1vcc", "supply"},
-    {"vs\u00B1", "supply"},
-    {"\u00B1vs", "supply"},
-    {"vcc+/vcc-", "supply"},
+    {"v+/v-", kBothSupplies},
+    {"vcc\u00B1", kBothSupplies},
+    {"\u00B1vcc", kBothSupplies},
+    {"vs\u00B1", kBothSupplies},
+    {"\u00B1vs", kBothSupplies},
+    {"vcc+/vcc-", kBothSupplies},
     {"tmb", "tc"},
     {"tcase", "tc"},
     {"ta", "ta"},

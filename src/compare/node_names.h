@@ -17,6 +17,9 @@ namespace standin::compare {
 // "Gate"), or empty. For parts of two or three pins: elsewhere a "C" is no collector.
 [[nodiscard]] std::string_view terminalKey(std::string_view name);
 
+// What a symbol of both supplies ("±VS", "V+/V-") stands for: 15 V of it are ±15 V of one.
+inline constexpr std::string_view kBothSupplies = "both-supplies";
+
 // The quantity that a symbol in a test condition stands for: temperatures,
 // supplies, input and output voltage and load each in one spelling.
 [[nodiscard]] std::string conditionSymbolKey(std::string_view symbol);

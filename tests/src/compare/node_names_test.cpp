@@ -42,6 +42,7 @@ TEST(NodeNames, SpellConditionSymbolsAlike) {
     EXPECT_NE(conditionSymbolKey("Ta"), conditionSymbolKey("Tj"));
     EXPECT_NE(conditionSymbolKey("VGS"), conditionSymbolKey("VDS"));
     EXPECT_EQ(conditionSymbolKey("V+/V-"), conditionSymbolKey("VCC ±"));
+    EXPECT_NE(conditionSymbolKey("V+/V-"), conditionSymbolKey("V+"));
     EXPECT_EQ(conditionSymbolKey("Tmb"), conditionSymbolKey("TC"));
     EXPECT_EQ(conditionSymbolKey("VI - VO"), conditionSymbolKey("Vin-Vout"));
     EXPECT_NE(conditionSymbolKey("VI - VO"), conditionSymbolKey("VO - VI"));
