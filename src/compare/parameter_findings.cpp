@@ -60,8 +60,12 @@ void addRowPlace(std::vector<model::Place>& places, PrintedRows const& rows, int
     if (row >= 0) places.push_back({rows[row].page, rows[row].box});
 }
 
-// Where a difference below the printed resolution does no harm.
-BoundPrecision precisionFor(SheetPair const& sheets, Parameter const& p) {
+bool hasSingleLimit(Parameter const& p) { return p.interval && p.interval->lo.has_value() != p.interval->hi.has_value(); }
+
+// Where a difference below the printed resolution does no harm. A single limit decides,
+// whichever column it is printed in.
+BoundPrecision precisionFor(SheetPair const& sheets, Parameter const& p, Parameter const& candidate) {
+    if (hasSingleLimit(p) && hasSingleLimit(candidate)) return {};
     if (sheets.oneText() || p.kind == model::ParameterKind::Rating) return {};
     auto const* entry = p.canonical.empty() ? nullptr : sheets.vocabulary.find(p.canonical);
     if (entry == nullptr) return {Precision::AsPrinted, Precision::AsPrinted};
@@ -134,7 +138,7 @@ private:
         auto const oneColumn = m_sheets.oneText() ? std::nullopt : inOneColumn(r, c, roleOf(r));
         Parameter const& left = oneColumn ? oneColumn->reference : r;
         Parameter const& right = oneColumn ? oneColumn->candidate : c;
-        Relation const values = relateValues(left, right, precisionFor(m_sheets, r));
+        Relation const values = relateValues(left, right, precisionFor(m_sheets, left, right));
         ConditionRelation const conditions = relateConditions({r.condition, r.tableCondition}, {c.condition, c.tableCondition}, m_conditions);
         bool const equal = isEqual(values, left, right);
         Relation const relation = decided(values, equal, conditions);
@@ -267,7 +271,7 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
         auto const r = referenceOf.find(draft.finding.affects[0]);
         auto const c = candidateOf.find(draft.finding.affects[1]);
         if (r == referenceOf.end() || c == candidateOf.end()) continue;
-        Relation const values = relateValues(*r->second, *c->second, precisionFor(sheets, *r->second));
+        Relation const values = relateValues(*r->second, *c->second, precisionFor(sheets, *r->second, *c->second));
         if (!isEqual(values, *r->second, *c->second)) continue;
         if (relateConditions({r->second->condition, {}}, {c->second->condition, {}}, memo) != ConditionRelation::Same) continue;
         auto key = std::make_pair(r->second->tableCondition, c->second->tableCondition);

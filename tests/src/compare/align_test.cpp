@@ -344,6 +344,30 @@ TEST(Align, AFeatureThatRepeatsARowFollowsFromIt) {
     EXPECT_EQ(consequences("RDS(ON) at VGS = 4.5 V below 165 mΩ"), 0) << "another value than the row's";
 }
 
+// The one limit of a row decides, whichever column it stands in: it counts below the
+// printed resolution too. Of two limits only the one on the hazard side does.
+TEST(Align, ASingleLimitIsComparedExactly) {
+    auto const relation = [](RowText row, std::string const& min, std::string const& max) {
+        auto sheet = [](std::string const& part, RowText const& one) {
+            SheetBuilder made(part);
+            made.section(SectionKind::Characteristics, "Characteristics").sentence("Text of " + part + " alone.");
+            made.specification("", {one});
+            return made.build();
+        };
+        auto const r = sheet("QX17", row);
+        row.min = min;
+        row.max = max;
+        return compared(r, sheet("ZL99", row)).pairs.front().relation;
+    };
+    RowText const setUp{.name = "set-up time", .symbol = "tsu", .min = "20", .unit = "ns", .canonical = "setup-time"};
+    RowText const low{.name = "LOW-level input voltage", .symbol = "VIL", .max = "0.8", .unit = "V", .canonical = "input-low"};
+    RowText const drain{.name = "Quiescent current", .symbol = "IQ", .min = "20", .max = "60", .unit = "mA", .canonical = "supply-current"};
+    EXPECT_EQ(relation(setUp, "20.4", ""), Relation::Inside);
+    EXPECT_EQ(relation(low, "", "0.75"), Relation::Inside);
+    EXPECT_EQ(relation(drain, "20.4", "60"), Relation::Same);
+    EXPECT_EQ(relation(drain, "20", "60.4"), Relation::ReachesHigher);
+}
+
 // A caption with the conditions of a table, against that of the other sheet: what becomes of it.
 struct Caption {
     std::string reference, candidate;          // the tables' own conditions
