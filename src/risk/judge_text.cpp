@@ -39,6 +39,25 @@ bool isOfCurve(Finding const& finding, SheetView const& sheets) {
     return against(finding.reference) || against(finding.candidate);
 }
 
+// Inside a figure, or in what has the form of a table and no head.
+bool isDrawnOrHeadless(model::Side const& side, model::Datasheet const& sheet) {
+    auto const here = [&](auto const& thing) { return thing.page == side.page && thing.box.intersects(side.box); };
+    if (std::any_of(sheet.figures.begin(), sheet.figures.end(), here)) return true;
+    auto const headless = [](model::Table const& table) { return table.headRows == 0 && table.continues.empty(); };
+    return std::any_of(sheet.tables.begin(), sheet.tables.end(), here) &&
+           std::all_of(sheet.tables.begin(), sheet.tables.end(), [&](model::Table const& table) { return !here(table) || headless(table); });
+}
+
+// Lettering of curves that was taken for a table. "Typical electrical characteristics" are
+// curves or a table; what turns a meaning is no lettering.
+bool isLetteringAsTable(Finding const& finding, SheetView const& sheets) {
+    if (finding.kind != FindingKind::Table || sheets.sectionKind(finding) != model::SectionKind::Curves) return false;
+    bool const numbers =
+        std::all_of(finding.classes.begin(), finding.classes.end(), [](WordingClass own) { return isQuiet(own) || own == WordingClass::Num || own == WordingClass::Temp; });
+    return numbers && !finding.classes.empty() && (!finding.reference || isDrawnOrHeadless(*finding.reference, sheets.reference())) &&
+           (!finding.candidate || isDrawnOrHeadless(*finding.candidate, sheets.candidate()));
+}
+
 std::string checkOf(SheetView const& sheets, std::string const& caution) {
     auto const* entry = sheets.vocabulary().caution(caution);
     return entry == nullptr ? std::string() : entry->check;
@@ -159,8 +178,7 @@ TextJudgement judgeWording(Finding const& finding, SheetView const& sheets) {
             result.severity = std::min(result.severity, Severity::Note);
         }
     }
-    if (finding.kind == FindingKind::Table && sheets.sectionKind(finding) == model::SectionKind::Curves) {
-        // Lettering of curves that was taken for a table.
+    if (isLetteringAsTable(finding, sheets)) {
         result.level = {std::min(result.level.level, 1), false};
         result.severity = std::min(result.severity, Severity::Note);
     }

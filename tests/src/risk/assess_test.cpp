@@ -119,16 +119,57 @@ TEST(Assess, EqualSheetsHaveNoDifference) {
     for (auto const& pair : result.pairs) EXPECT_EQ(pair.judgement, model::Judgement::Complies);
 }
 
+// A row of a table in a section of curves, on page 1 of both sheets.
+Finding curvesRow(WordingClass wordingClass, char const* reference, char const* candidate) {
+    Finding row = wording(wordingClass, Relation::MeaningChanged, reference, candidate);
+    row.kind = FindingKind::Table;
+    row.section = "s9";
+    for (auto* printed : {&row.reference, &row.candidate}) (*printed)->box = {100, 100, 300, 110};
+    return row;
+}
+
+Pair pairWithCurves(model::SectionKind kind = model::SectionKind::Curves) {
+    auto pair = samePair();
+    pair.reference.sections.push_back({.id = "s9", .kind = kind, .title = "Curves", .level = 1, .page = 1, .box = {}});
+    return pair;
+}
+
+Finding lettering() { return curvesRow(WordingClass::Num, "Overcharge detection voltage (V) 4.20", "Overcharge detection voltage (V) 4.25"); }
+
+Severity severityOf(Pair pair, Finding const& row) {
+    pair.compared.findings.push_back(row);
+    return assessed(pair).findings.front().severity;
+}
+
 TEST(Assess, LetteringOfCurvesThatWasTakenForATableIsANote) {
+    model::Figure figure;
+    figure.page = 1;
+    figure.box = {90, 50, 310, 200};
     for (auto const kind : {model::SectionKind::Curves, model::SectionKind::Characteristics}) {
-        auto pair = samePair();
-        pair.reference.sections.push_back({.id = "s9", .kind = kind, .title = "Curves", .level = 1, .page = 1, .box = {}});
-        auto row = wording(WordingClass::Num, Relation::MeaningChanged, "Overcharge detection voltage (V) 4.20", "Overcharge detection voltage (V) 4.25");
-        row.kind = FindingKind::Table;
-        row.section = "s9";
-        pair.compared.findings.push_back(row);
-        EXPECT_EQ(assessed(pair).findings.front().severity, kind == model::SectionKind::Curves ? Severity::Note : Severity::Hazard);
+        auto pair = pairWithCurves(kind);
+        pair.reference.figures.push_back(figure);
+        EXPECT_EQ(severityOf(pair, lettering()), Severity::Hazard) << "a figure of one sheet only";
+        pair.candidate.figures.push_back(figure);
+        EXPECT_EQ(severityOf(pair, lettering()), kind == model::SectionKind::Curves ? Severity::Note : Severity::Hazard);
+        EXPECT_NE(severityOf(pair, curvesRow(WordingClass::Pin, "On overcharge CO shall be low, FET off", "On overcharge CO shall be high, FET on")), Severity::Note);
     }
+}
+
+TEST(Assess, ATableWithAHeadAmongCurvesIsATable) {
+    model::Table table;
+    table.page = 1;
+    table.box = {90, 50, 310, 200};
+    table.headRows = 1;
+    auto pair = pairWithCurves();
+    pair.reference.tables.push_back(table);
+    pair.candidate.tables.push_back(table);
+    EXPECT_EQ(severityOf(pair, lettering()), Severity::Hazard);
+    pair.reference.tables.front().headRows = pair.candidate.tables.front().headRows = 0;
+    EXPECT_EQ(severityOf(pair, lettering()), Severity::Note);
+    EXPECT_EQ(severityOf(pair, curvesRow(WordingClass::Perm, "Overcharge is prohibited.", "Overcharge is allowed.")), Severity::Hazard);
+    pair.reference.tables.front().continues = "t1";
+    EXPECT_EQ(severityOf(pair, lettering()), Severity::Hazard) << "its head stands on the page before";
+    EXPECT_EQ(severityOf(pairWithCurves(), lettering()), Severity::Hazard) << "nothing is known of its place";
 }
 
 TEST(Assess, TheVerdictNamesAValueBeforeASentence) {
