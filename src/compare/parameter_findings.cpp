@@ -5,6 +5,7 @@
 #include "compare/parameter_findings.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <set>
 #include <string>
@@ -377,11 +378,14 @@ void linkConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets) {
 
 namespace {
 
+// Those of the values under Min, Typ and Max that differ, with their unit, spaceless.
+using ColumnValues = std::array<std::string, 3>;
+
 // A row that differs, as a line elsewhere would repeat it.
 struct Restated {
     int draft = 0;
-    std::vector<std::string> symbols;               // bare
-    std::vector<std::string> reference, candidate;  // values with their units, spaceless
+    std::vector<std::string> symbols;  // bare
+    ColumnValues reference, candidate;
 };
 
 // `affected`: "r:" or "c:" and the id of the row.
@@ -392,22 +396,47 @@ void addSymbol(Restated& restated, model::Datasheet const& sheet, std::string_vi
     if (symbol.size() >= 2) restated.symbols.push_back(std::move(symbol));
 }
 
-std::vector<std::string> valuesWithUnit(model::Side const& side, model::Side const& other) {
-    std::vector<std::string> values;
+ColumnValues valuesWithUnit(model::Side const& side, model::Side const& other) {
+    ColumnValues values;
+    std::size_t column = 0;
     for (auto const& [own, others] : {std::pair{side.min, other.min}, std::pair{side.typ, other.typ}, std::pair{side.max, other.max}}) {
-        if (!own.empty() && !others.empty() && own != others && !side.unit.empty()) values.push_back(spaceless(own + side.unit));
+        if (!own.empty() && !others.empty() && own != others && !side.unit.empty()) values[column] = spaceless(own + side.unit);
+        ++column;
     }
     return values;
 }
 
-bool holdsOneOf(std::string const& text, std::vector<std::string> const& values) {
-    return std::any_of(values.begin(), values.end(), [&](std::string const& value) {
-        for (auto at = text.find(value); at != std::string::npos; at = text.find(value, at + 1)) {
-            bool const whole = at == 0 || (!text::isAsciiDigit(text[at - 1]) && text[at - 1] != '.');
-            if (whole) return true;
+// Where the value ends that begins at `at` of the folded text, or npos. "5 A" is not within "1.5 A", "5 Ah" or "5 A/s".
+std::size_t endOfValue(std::string const& folded, std::size_t at, std::string const& value) {
+    if (at > 0 && (text::isAsciiDigit(folded[at - 1]) || folded[at - 1] == '.' || folded[at - 1] == ',')) return std::string::npos;
+    std::size_t end = at;
+    for (std::size_t matched = 0; matched < value.size(); ++end) {
+        if (end == folded.size()) return std::string::npos;
+        if (folded[end] == value[matched]) ++matched;
+        else if (matched == 0 || folded[end] != ' ') return std::string::npos;
+    }
+    if (end == folded.size()) return end;
+    char const next = folded[end];
+    bool const goesOn = text::isAsciiLetter(next) || text::isAsciiDigit(next) || next == '/' || next == '^' || static_cast<unsigned char>(next) >= 0x80U;
+    return goesOn ? std::string::npos : end;
+}
+
+// The text without spaces, each of the values replaced by a mark of its column; empty if it holds none.
+std::string withoutValues(std::string_view printed, ColumnValues const& values) {
+    std::string const folded = text::foldForComparison(printed);
+    std::string rest;
+    bool any = false;
+    for (std::size_t at = 0; at < folded.size();) {
+        std::size_t end = std::string::npos;
+        for (std::size_t column = 0; column < values.size() && end == std::string::npos; ++column) {
+            if (!values[column].empty()) end = endOfValue(folded, at, values[column]);
+            if (end != std::string::npos) rest += static_cast<char>('\x01' + static_cast<char>(column));
         }
-        return false;
-    });
+        any = any || end != std::string::npos;
+        if (end == std::string::npos && folded[at] != ' ') rest += folded[at];
+        at = end == std::string::npos ? at + 1 : end;
+    }
+    return any ? rest : std::string();
 }
 
 }  // namespace
@@ -421,19 +450,20 @@ void linkRestatements(std::vector<Draft>& drafts, SheetPair const& sheets) {
         Restated restated{static_cast<int>(i), {}, valuesWithUnit(*finding.reference, *finding.candidate), valuesWithUnit(*finding.candidate, *finding.reference)};
         addSymbol(restated, sheets.reference, finding.affects[0]);
         addSymbol(restated, sheets.candidate, finding.affects[1]);
-        if (!restated.reference.empty() && !restated.candidate.empty()) rows.push_back(std::move(restated));
+        rows.push_back(std::move(restated));
     }
     if (rows.empty()) return;
     for (Draft& draft : drafts) {
         bool const text = draft.rank == Rank::Wording || draft.rank == Rank::Table;
         if (!text || draft.dropped || draft.cause >= 0 || !draft.finding.reference || !draft.finding.candidate) continue;
-        std::string const r = spaceless(draft.finding.reference->text);
-        std::string const c = spaceless(draft.finding.candidate->text);
+        std::string const r = bareText(draft.finding.reference->text);
+        std::string const c = bareText(draft.finding.candidate->text);
         for (Restated const& row : rows) {
-            bool const named = std::any_of(row.symbols.begin(), row.symbols.end(), [&](std::string const& symbol) {
-                return bareText(r).find(symbol) != std::string::npos && bareText(c).find(symbol) != std::string::npos;
-            });
-            if (!named || !holdsOneOf(r, row.reference) || !holdsOneOf(c, row.candidate)) continue;
+            bool const named = std::any_of(row.symbols.begin(), row.symbols.end(),
+                                           [&](std::string const& symbol) { return r.find(symbol) != std::string::npos && c.find(symbol) != std::string::npos; });
+            if (!named) continue;
+            std::string const rest = withoutValues(draft.finding.reference->text, row.reference);
+            if (rest.empty() || rest != withoutValues(draft.finding.candidate->text, row.candidate)) continue;
             draft.cause = row.draft;
             break;
         }

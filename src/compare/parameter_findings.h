@@ -25,8 +25,9 @@ struct ParameterFindings {
 // under that draft. Called when all drafts are together.
 void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets);
 
-// Two makers: a line of the features or the description that repeats both values of a row that
-// differs ("RDS(ON) < 60 mΩ" against "RDS(ON) < 65 mΩ") follows from that row.
+// Two makers: a line of the features or the description that repeats the values of a row that
+// differs ("RDS(ON) < 60 mΩ" against "RDS(ON) < 65 mΩ") follows from that row, if both lines are
+// the same but for these values. One that says more stays a finding.
 void linkRestatements(std::vector<Draft>& drafts, SheetPair const& sheets);
 
 // Two makers: a caption that states the conditions of a table ("VCC = 5 V, TA = 25 °C unless

@@ -334,14 +334,17 @@ TEST(Align, AFeatureThatRepeatsARowFollowsFromIt) {
         made.specification("", {{.name = name, .symbol = "RDS(on)", .condition = "VGS=4.5V", .max = max, .unit = "mΩ", .canonical = "on-resistance"}});
         return made.build();
     };
-    auto const r = sheet("QX17", "60", "RDS(ON) at VGS = 4.5 V below 60 mΩ", "On-resistance");
-    auto const consequences = [&](std::string const& feature) {
-        auto const comparison = compared(r, sheet("ZL99", "65", feature, "Static drain-source resistance"));
+    auto const consequences = [&](std::string const& feature, std::string const& ours = "RDS(ON) at VGS = 4.5 V below 60 mΩ") {
+        auto const comparison = compared(sheet("QX17", "60", ours, "On-resistance"), sheet("ZL99", "65", feature, "Static drain-source resistance"));
         return std::count_if(comparison.findings.begin(), comparison.findings.end(),
                              [](auto const& finding) { return finding.kind == FindingKind::Wording && !finding.consequenceOf.empty(); });
     };
     EXPECT_EQ(consequences("RDS(ON) at VGS = 4.5 V below 65mΩ"), 1);
     EXPECT_EQ(consequences("RDS(ON) at VGS = 4.5 V below 165 mΩ"), 0) << "another value than the row's";
+    EXPECT_EQ(consequences("RDS(ON) at VGS = 2.5 V below 65 mΩ"), 0) << "another condition";
+    EXPECT_EQ(consequences("RDS(ON) at VGS = 4.5 V below 65 mΩh"), 0) << "another unit";
+    EXPECT_EQ(consequences("RDS(ON) is 65 mΩ and the gate must not be left open.", "RDS(ON) is 60 mΩ and the gate may be left open."), 0) << "it says more";
+    EXPECT_EQ(consequences("RDS(ON) is 65 mΩ high.", "RDS(ON) is 60 mΩ high."), 1) << "a word behind the unit";
 }
 
 // The one limit of a row decides, whichever column it stands in: it counts below the
