@@ -177,12 +177,13 @@ private:
         return !chosen && m_naming.areOthers(a.variant, b.variant);
     }
 
-    // A rating is no characteristic; but within what range a part operates stands among the
-    // ratings of one maker ("operating temperature") and among the conditions of the other.
+    // A rating is no characteristic; but at what temperatures a part operates stands among the
+    // ratings of one maker and among the conditions of the other. A rated supply is none to operate at.
     [[nodiscard]] bool mixesRatings(Parameter const& a, Parameter const& b) const {
         if (!isRatingHereOnly(a, b)) return false;
         auto const* entry = !a.canonical.empty() && a.canonical == b.canonical ? m_sheets.vocabulary.find(a.canonical) : nullptr;
-        return entry == nullptr || entry->role != vocabulary::Role::OperatingRange;
+        bool const temperature = entry != nullptr && (entry->unit == "degC" || entry->unit == "K");
+        return !temperature || entry->role != vocabulary::Role::OperatingRange;
     }
 
     // How much speaks for the pair, 0 … about 1; 0: it cannot be.

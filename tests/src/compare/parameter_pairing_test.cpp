@@ -67,6 +67,14 @@ TEST(ParameterPairing, TheRangeOfOperationStandsAmongRatingsToo) {
     EXPECT_EQ(partners(reference, candidate).size(), 1U);
 }
 
+// What a supply survives is no wider range to work in.
+TEST(ParameterPairing, ARatedSupplyIsNoSupplyToOperateAt) {
+    RowText operating{.name = "Supply voltage", .symbol = "VCC", .min = "2", .max = "6", .unit = "V", .canonical = "supply-range", .kind = ParameterKind::OperatingCondition};
+    RowText rating{.name = "Supply voltage", .symbol = "VCC", .min = "-0.5", .max = "7", .unit = "V", .canonical = "supply-range", .kind = ParameterKind::Rating};
+    EXPECT_TRUE(partners({operating}, {rating}).empty());
+    EXPECT_TRUE(partners({rating}, {operating}).empty());
+}
+
 TEST(ParameterPairing, NeverPairsWhatTheVocabularyTellsApart) {
     std::vector<RowText> const reference{{.name = "Voltage threshold", .symbol = "VCL", .typ = "4.1", .unit = "V", .canonical = "overcharge-release-voltage"}};
     std::vector<RowText> const candidate{{.name = "Voltage threshold upper", .symbol = "VCL", .typ = "4.3", .unit = "V", .canonical = "overcharge-detect-voltage"}};
