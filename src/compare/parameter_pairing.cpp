@@ -18,6 +18,7 @@
 #include "compare/assignment.h"
 #include "compare/conditions.h"
 #include "compare/parameter_profile.h"
+#include "compare/printed_rows.h"
 #include "compare/proof_by_layout.h"
 #include "compare/proof_by_limits.h"
 #include "compare/relation.h"
@@ -89,11 +90,7 @@ double variantWeight(VariantRelation relation, bool twins) {
 }
 
 // But for the version: the same values of one parameter under the same conditions.
-bool printTheSame(Parameter const& a, Parameter const& b) {
-    auto const text = [](std::optional<model::Value> const& value) { return value ? std::string_view(value->text) : std::string_view(); };
-    return a.canonical == b.canonical && a.name == b.name && a.symbol == b.symbol && a.condition == b.condition && a.tableCondition == b.tableCondition && a.kind == b.kind &&
-           a.unit == b.unit && text(a.min) == text(b.min) && text(a.typ) == text(b.typ) && text(a.max) == text(b.max);
-}
+bool printTheSame(Parameter const& a, Parameter const& b) { return a.canonical == b.canonical && a.kind == b.kind && a.tableCondition == b.tableCondition && printAlike(a, b); }
 
 bool isRatingHereOnly(Parameter const& a, Parameter const& b) { return (a.kind == ParameterKind::Rating) != (b.kind == ParameterKind::Rating); }
 // The heading of its table says what the row is.

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <optional>
+#include <string_view>
 #include <unordered_map>
 
 namespace standin::compare {
@@ -128,6 +130,12 @@ std::vector<Key> PrintedRows::keys() const {
     keys.reserve(m_rows.size());
     for (auto const& row : m_rows) keys.push_back(row.key);
     return keys;
+}
+
+bool printAlike(model::Parameter const& a, model::Parameter const& b) {
+    auto const text = [](std::optional<model::Value> const& value) { return value ? std::string_view(value->text) : std::string_view(); };
+    return a.name == b.name && a.symbol == b.symbol && a.condition == b.condition && a.unit == b.unit && text(a.min) == text(b.min) && text(a.typ) == text(b.typ) &&
+           text(a.max) == text(b.max);
 }
 
 }  // namespace standin::compare

@@ -24,7 +24,7 @@ struct PrintedRow {
     Key key = 0;       // of the cells' texts without joints
     bool head = false;
     std::vector<int> parameters;  // indices into Datasheet::parameters
-    bool read = false;  // became parameters, a pin or an ordering line: compared there
+    bool read = false;            // became parameters, a pin or an ordering line: compared there
 };
 
 class PrintedRows {
@@ -53,5 +53,9 @@ private:
     std::vector<std::pair<int, int>> m_ofTable;  // first row and one past the last, by table
     mutable std::vector<std::vector<Key>> m_tokens;
 };
+
+// The same name, symbol, condition of the line, values and unit, letter by letter. Version,
+// condition of the table, kind and meaning may differ.
+[[nodiscard]] bool printAlike(model::Parameter const& a, model::Parameter const& b);
 
 }  // namespace standin::compare

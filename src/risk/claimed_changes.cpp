@@ -14,6 +14,7 @@
 
 #include "compare/change_claims.h"
 #include "compare/finding_id.h"
+#include "compare/printed_rows.h"
 #include "compare/revision_order.h"
 #include "compare/succession.h"
 #include "model/in_halves.h"
@@ -112,12 +113,6 @@ void addValues(Words& values, std::string_view text) {
     addTokens(text, words, values);
 }
 
-bool printAlike(model::Parameter const& a, model::Parameter const& b) {
-    auto const text = [](std::optional<model::Value> const& value) { return value ? std::string_view(value->text) : std::string_view(); };
-    return a.name == b.name && a.symbol == b.symbol && a.condition == b.condition && a.variant == b.variant && a.unit == b.unit && text(a.min) == text(b.min) &&
-           text(a.typ) == text(b.typ) && text(a.max) == text(b.max);
-}
-
 bool isQuiet(Finding const& finding) {
     return finding.relation == model::Relation::Reworded && !finding.classes.empty() &&
            std::all_of(finding.classes.begin(), finding.classes.end(), [](auto c) { return c == WordingClass::Edit || c == WordingClass::Style; });
@@ -184,7 +179,7 @@ private:
         auto& referenceValues = candidateIsNewer() ? thing.older : thing.newer;
         auto& candidateValues = candidateIsNewer() ? thing.newer : thing.older;
         addRow(thing, reference, referenceValues, m_reference);
-        if (reference != nullptr && candidate != nullptr && printAlike(*reference, *candidate)) {
+        if (reference != nullptr && candidate != nullptr && reference->variant == candidate->variant && compare::printAlike(*reference, *candidate)) {
             candidateValues = referenceValues;
             m_candidate.addTitles(candidate->section, thing.titles);
         } else {

@@ -7,6 +7,7 @@
 namespace standin::compare {
 namespace {
 
+using support::RowText;
 using support::SheetBuilder;
 
 TEST(PrintedRows, JoinCellsAndKnowTheirParameters) {
@@ -48,6 +49,19 @@ TEST(PrintedRows, GiveAMergedCellToTheRowItBeginsIn) {
     EXPECT_EQ(rows[0].text, "Delay | 10");
     EXPECT_EQ(rows[1].text, "20");
     EXPECT_EQ(rows[0].box.y1, 20);
+}
+
+TEST(PrintedRows, TwoRowsPrintAlikeUnlessAPrintedFieldDiffers) {
+    auto const row = [](RowText const& text) { return SheetBuilder("QX17").specification("", {text}).build().parameters.front(); };
+    RowText const text{.name = "Delay", .symbol = "tD", .condition = "VDD=3V", .min = "8", .typ = "10", .max = "12", .unit = "ms"};
+    auto const other = [&](std::string RowText::*field) {
+        RowText changed = text;
+        changed.*field = "9";
+        return printAlike(row(text), row(changed));
+    };
+    EXPECT_TRUE(printAlike(row(text), row(text)));
+    for (auto field : {&RowText::name, &RowText::symbol, &RowText::condition, &RowText::min, &RowText::typ, &RowText::max, &RowText::unit}) EXPECT_FALSE(other(field));
+    EXPECT_TRUE(other(&RowText::variant)) << "the callers weigh the version";
 }
 
 }  // namespace
