@@ -39,23 +39,42 @@ bool isOfCurve(Finding const& finding, SheetView const& sheets) {
     return against(finding.reference) || against(finding.candidate);
 }
 
-// Inside a figure, or in what has the form of a table and no head.
-bool isDrawnOrHeadless(model::Side const& side, model::Datasheet const& sheet) {
+enum class Ground { Bare, Drawing, Headless, Table };
+
+// The head of a table that goes on stands in the one before.
+bool hasHead(model::Table const& table, std::vector<model::Table> const& tables) {
+    model::Table const* at = &table;
+    for (std::size_t steps = 0; steps < tables.size() && at->headRows == 0 && !at->continues.empty(); ++steps) {
+        auto const before = std::find_if(tables.begin(), tables.end(), [at](model::Table const& other) { return other.id == at->continues; });
+        if (before == tables.end()) return true;
+        at = &*before;
+    }
+    return at->headRows > 0;
+}
+
+// What a side stands in.
+Ground groundOf(model::Side const& side, model::Datasheet const& sheet) {
     auto const here = [&](auto const& thing) { return thing.page == side.page && thing.box.intersects(side.box); };
-    if (std::any_of(sheet.figures.begin(), sheet.figures.end(), here)) return true;
-    auto const headless = [](model::Table const& table) { return table.headRows == 0 && table.continues.empty(); };
-    return std::any_of(sheet.tables.begin(), sheet.tables.end(), here) &&
-           std::all_of(sheet.tables.begin(), sheet.tables.end(), [&](model::Table const& table) { return !here(table) || headless(table); });
+    if (std::any_of(sheet.figures.begin(), sheet.figures.end(), here)) return Ground::Drawing;
+    Ground ground = Ground::Bare;
+    for (model::Table const& table : sheet.tables) {
+        if (!here(table)) continue;
+        if (hasHead(table, sheet.tables)) return Ground::Table;
+        ground = Ground::Headless;
+    }
+    return ground;
 }
 
 // Lettering of curves that was taken for a table. "Typical electrical characteristics" are
-// curves or a table; what turns a meaning is no lettering.
+// curves or a table, with a head then; what turns a meaning is no lettering.
 bool isLetteringAsTable(Finding const& finding, SheetView const& sheets) {
-    if (finding.kind != FindingKind::Table || sheets.sectionKind(finding) != model::SectionKind::Curves) return false;
+    if (finding.kind != FindingKind::Table || sheets.sectionKind(finding) != model::SectionKind::Curves || finding.classes.empty()) return false;
     bool const numbers =
         std::all_of(finding.classes.begin(), finding.classes.end(), [](WordingClass own) { return isQuiet(own) || own == WordingClass::Num || own == WordingClass::Temp; });
-    return numbers && !finding.classes.empty() && (!finding.reference || isDrawnOrHeadless(*finding.reference, sheets.reference())) &&
-           (!finding.candidate || isDrawnOrHeadless(*finding.candidate, sheets.candidate()));
+    Ground const reference = finding.reference ? groundOf(*finding.reference, sheets.reference()) : Ground::Bare;
+    Ground const candidate = finding.candidate ? groundOf(*finding.candidate, sheets.candidate()) : Ground::Bare;
+    bool const table = reference == Ground::Table || candidate == Ground::Table;
+    return numbers && !table && (reference != Ground::Bare || candidate != Ground::Bare);
 }
 
 std::string checkOf(SheetView const& sheets, std::string const& caution) {

@@ -148,8 +148,13 @@ TEST(Assess, LetteringOfCurvesThatWasTakenForATableIsANote) {
     for (auto const kind : {model::SectionKind::Curves, model::SectionKind::Characteristics}) {
         auto pair = pairWithCurves(kind);
         pair.reference.figures.push_back(figure);
-        EXPECT_EQ(severityOf(pair, lettering()), Severity::Hazard) << "a figure of one sheet only";
-        pair.candidate.figures.push_back(figure);
+        model::Table headed;
+        headed.page = 1;
+        headed.box = figure.box;
+        headed.headRows = 1;
+        pair.candidate.tables = {headed};
+        EXPECT_EQ(severityOf(pair, lettering()), Severity::Hazard) << "a table in the other sheet";
+        pair.candidate.tables.clear();
         EXPECT_EQ(severityOf(pair, lettering()), kind == model::SectionKind::Curves ? Severity::Note : Severity::Hazard);
         EXPECT_NE(severityOf(pair, curvesRow(WordingClass::Pin, "On overcharge CO shall be low, FET off", "On overcharge CO shall be high, FET on")), Severity::Note);
     }
@@ -168,7 +173,13 @@ TEST(Assess, ATableWithAHeadAmongCurvesIsATable) {
     EXPECT_EQ(severityOf(pair, lettering()), Severity::Note);
     EXPECT_EQ(severityOf(pair, curvesRow(WordingClass::Perm, "Overcharge is prohibited.", "Overcharge is allowed.")), Severity::Hazard);
     pair.reference.tables.front().continues = "t1";
+    EXPECT_EQ(severityOf(pair, lettering()), Severity::Hazard) << "its head may stand on the page before";
+    table.id = "t1";
+    table.page = 0;
+    pair.reference.tables.push_back(table);
     EXPECT_EQ(severityOf(pair, lettering()), Severity::Hazard) << "its head stands on the page before";
+    pair.reference.tables.back().headRows = 0;
+    EXPECT_EQ(severityOf(pair, lettering()), Severity::Note);
     EXPECT_EQ(severityOf(pairWithCurves(), lettering()), Severity::Hazard) << "nothing is known of its place";
 }
 
