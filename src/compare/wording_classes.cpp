@@ -125,13 +125,23 @@ std::string_view withoutNumbering(std::string_view printed, SheetNames const& na
     std::size_t const end = printed.find_first_not_of("0123456789.");
     if (end == 0 || end == std::string_view::npos || printed[end] != ' ' || printed.front() == '.') return printed;
     // "4.2 V supply" is a value.
-    bool const number = printed[end - 1] == '.' || std::count(printed.begin(), printed.begin() + static_cast<std::ptrdiff_t>(end), '.') >= 2;
-    if (!number) return printed;
+    bool const deep = std::count(printed.begin(), printed.begin() + static_cast<std::ptrdiff_t>(end), '.') >= 2;
+    if (printed[end - 1] != '.' && !deep) return printed;
     std::string_view const heading = text::trimmed(printed.substr(end));
     bool const reads =
         !heading.empty() && heading.size() <= kLongestHeading && text::isAsciiLetter(heading.front()) && heading.find_first_of("0123456789") == std::string_view::npos;
-    // "2. VSS" is a pin.
-    return reads && !namesAPin(heading.substr(0, heading.find(' ')), names) ? heading : printed;
+    // "2. VSS" is a pin, "2.4.1 VSS" is a heading.
+    return reads && (deep || !namesAPin(heading.substr(0, heading.find(' ')), names)) ? heading : printed;
+}
+
+// 0: no operator.
+std::size_t lastOperatorEnd(std::string_view text) {
+    std::size_t end = 0;
+    for (std::string_view const sign : kOperators) {
+        std::size_t const at = text.rfind(sign);
+        if (at != std::string_view::npos) end = std::max(end, at + sign.size());
+    }
+    return end;
 }
 
 // "V = I × R (3)": an equation without its number. A number in brackets behind a value, a unit
@@ -144,11 +154,10 @@ std::string_view withoutEquationNumber(std::string_view printed, SheetNames cons
     if (number.empty() || number.size() > 2 || !std::all_of(number.begin(), number.end(), text::isAsciiDigit)) return printed;
     std::string_view const left = text::trimmed(printed.substr(0, equals));
     std::string_view const right = text::trimmed(printed.substr(equals + 1, mark - equals - 1));
-    std::size_t const gap = right.rfind(' ');
-    bool const worksOut = std::any_of(kOperators.begin(), kOperators.end(), [&](std::string_view sign) { return right.find(sign) != std::string_view::npos; });
-    if (left.find(' ') != std::string_view::npos || gap == std::string_view::npos || !worksOut) return printed;
-    std::string_view const last = right.substr(gap + 1);
-    bool const symbol = text::isAsciiLetter(last.front()) && (text::isAsciiLetter(last.back()) || text::isAsciiDigit(last.back()));
+    std::size_t const operation = lastOperatorEnd(right);
+    if (left.find(' ') != std::string_view::npos || operation == 0 || operation == right.size()) return printed;
+    std::string_view const last = text::trimmed(right.substr(operation));
+    bool const symbol = last.find(' ') == std::string_view::npos && text::isAsciiLetter(last.front()) && (text::isAsciiLetter(last.back()) || text::isAsciiDigit(last.back()));
     return symbol && !quantity::parseUnit(last) && !namesAPin(last, names) ? printed.substr(0, mark) : printed;
 }
 
@@ -179,10 +188,12 @@ bool readsAsListed(std::string_view listed, SheetNames const& names) {
     constexpr std::size_t kFewestWords = 3;
     static constexpr auto kCounted = std::to_array<std::string_view>(
         {"pin", "pins", "terminal", "terminals", "lead", "leads", "pad", "pads", "channel", "channels", "cell", "cells", "battery", "batteries", "times", "parts", "pieces"});
+    if (text::asciiLower(listed.substr(0, 6)) == "where:" || text::asciiLower(listed) == "where") return true;  // behind an equation
     if (listed.empty() || !text::isAsciiUpper(listed.front())) return false;
     auto const words = text::words(listed);
     auto const first = std::find_if(words.begin(), words.end(), [](std::string_view word) { return !isFiller(text::asciiLower(word), PhraseLanguage::English); });
     if (words.size() < kFewestWords || first == words.end() || first->size() < 2) return false;
+    if (*first == "IC" && first != words.begin()) return true;  // "The IC …"; without the article a current
     bool const word = text::isAsciiLetter(first->front()) && std::all_of(first->begin() + 1, first->end(), text::isAsciiLower);
     bool const symbol = first->front() == 'V' && std::string_view("aeiou").find((*first)[1]) == std::string_view::npos;
     std::string const lower = text::asciiLower(*first);

@@ -217,6 +217,9 @@ TEST(WordingClasses, theNumberOfAnEquationSaysNothing) {
     auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
     EXPECT_EQ(classes("VX = IX × RX", "VX = IX × RX (3)"), "EDIT ");
     EXPECT_EQ(classes("VX = IX × RX (4)", "VX = IX × RX (3)"), "EDIT ");
+    EXPECT_EQ(classes("IX = KX/RX", "IX = KX/RX (3)"), "EDIT ");
+    EXPECT_NE(classes("IX = KX/2 (4)", "IX = KX/2 (3)"), "EDIT ");
+    EXPECT_NE(classes("IX = KX/VSS (4)", "IX = KX/VSS (3)"), "EDIT ");
     EXPECT_NE(classes("VX = IX × RX (1)", "VX = IX × RY (1)"), "EDIT ");
     EXPECT_NE(classes("VX = 5 × (20)", "VX = 5 × (30)"), "EDIT ") << "a factor";
     EXPECT_NE(classes("VX = IX × RX (1) tX = 10 × RX", "VX = IX × RX (6) tX = 10 × RX"), "EDIT ") << "not at the end";
@@ -289,6 +292,10 @@ TEST(WordingClasses, theNumberOfAPinIsNoMarkOfAList) {
     EXPECT_EQ(classes("2) Gate of the upper transistor", "3) Gate of the upper transistor"), "NUM ");
     EXPECT_EQ(classes("(2) VSS", "VSS"), "NUM ");
     EXPECT_EQ(classes("2. VSS", "6. VSS"), "NUM ");
+    EXPECT_EQ(classes("2.4.1 VSS", "6.1.2 VSS"), "EDIT ") << "a heading";
+    EXPECT_EQ(classes("(3) Where:", "(9) where"), "STYLE ");
+    EXPECT_EQ(classes("(3) The IC lights the lamp.", "(9) The IC lights the lamp."), "STYLE ");
+    EXPECT_NE(classes("(3) IC lights the lamp.", "(9) IC lights the lamp."), "STYLE ") << "a current";
     EXPECT_EQ(classes("(5) V supply at the input", "(3) V supply at the input"), "NUM ");
     EXPECT_EQ(classes("(2) Cells light the lamp.", "(3) Cells light the lamp."), "NUM ");
     EXPECT_EQ(classes("(2) lamps in a row are lit", "(3) lamps in a row are lit"), "NUM ");
