@@ -46,10 +46,11 @@ void markRecognised(std::span<model::PageLayout const> pages, model::Datasheet& 
     if (coverage.recognised.empty()) return;
     for (auto& parameter : sheet.parameters) {
         if (!isOnRecognised(coverage, parameter)) continue;
+        parameter.recognised = true;
         parameter.confidence.score = std::min(parameter.confidence.score, kRecognisedAtMost);
         parameter.confidence.reasons.emplace_back("recognised from a picture");
     }
-    for (auto& pin : sheet.pins) pin.recognised = model::isRecognised(coverage, pin.page, pin.box);
+    for (auto& pin : sheet.pins) pin.recognised = pin.recognised || model::isRecognised(coverage, pin.page, pin.box);
     for (auto& sentence : sheet.text) {
         sentence.recognised =
             std::any_of(sentence.places.begin(), sentence.places.end(), [&](model::Place const& place) { return model::isRecognised(coverage, place.page, place.box); });

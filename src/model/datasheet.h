@@ -123,6 +123,7 @@ struct Parameter {
     int page = 0;
     Rect box;
     std::string printed;  // the whole row as printed, cells joined by " | "
+    bool recognised = false;  // in a picture, some of it at least
     bool operator==(Parameter const&) const = default;
 };
 

@@ -154,8 +154,8 @@ std::optional<Interval> intervalOf(Json const& object) {
 }
 
 Json parameterJson(Parameter const& p) {
-    return Members()
-        .add("id", p.id)
+    Members members;
+    members.add("id", p.id)
         .add("section", textOrNull(p.section))
         .add("table", textOrNull(p.table))
         .add("kind", nameOf(p.kind))
@@ -176,8 +176,9 @@ Json parameterJson(Parameter const& p) {
         .add("corrected", p.corrected)
         .add("page", p.page)
         .add("box", boxJson(p.box))
-        .add("printed", p.printed)
-        .take();
+        .add("printed", p.printed);
+    if (p.recognised) members.add("recognised", true);
+    return members.take();
 }
 
 Parameter parameterOf(Json const& j) {
@@ -206,6 +207,7 @@ Parameter parameterOf(Json const& j) {
     p.page = intOf(j, "page");
     p.box = boxOf(j);
     p.printed = textOf(j, "printed");
+    p.recognised = boolOf(j, "recognised");
     return p;
 }
 

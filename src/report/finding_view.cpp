@@ -201,7 +201,9 @@ std::string conditionOf(Parameter const& parameter) {
 }
 
 std::string valuesOf(Parameter const& parameter) {
-    return threeValues(textOf(parameter.min), textOf(parameter.typ), textOf(parameter.max), parameter.unit);
+    auto text = threeValues(textOf(parameter.min), textOf(parameter.typ), textOf(parameter.max), parameter.unit);
+    if (parameter.recognised) text += kRecognisedMark;
+    return text;
 }
 
 std::string clipped(std::string text, std::size_t longest) {

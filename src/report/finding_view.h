@@ -102,7 +102,7 @@ struct ComparedParameters {
 // "Ta = 25 °C; VDD = 3.5 V": condition and table condition, empty where neither.
 [[nodiscard]] std::string conditionOf(model::Parameter const& parameter);
 
-// "4.245 / 4.275 / 4.305 V" of a parameter.
+// "4.245 / 4.275 / 4.305 V" of a parameter. Marked where it was recognised from a picture.
 [[nodiscard]] std::string valuesOf(model::Parameter const& parameter);
 
 // `text` whole, or as many whole characters of it as fit into `longest` bytes and

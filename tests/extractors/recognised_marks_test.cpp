@@ -42,8 +42,9 @@ TEST(MarkRecognised, ListsLinesAndPlaces) {
 TEST(MarkRecognised, LowersTheConfidenceOfWhatRestsOnIt) {
     model::Datasheet sheet;
     sheet.parameters = {parameter({10, 10, 90, 20}), parameter({10, 30, 90, 40})};
-    sheet.pins.resize(2);
+    sheet.pins.resize(3);
     sheet.pins[0].page = sheet.pins[1].page = 2;
+    sheet.pins[2].recognised = true;  // its name is that of a drawing elsewhere
     sheet.pins[0].box = {40, 8, 60, 22};
     sheet.pins[1].box = {40, 28, 60, 42};
     sheet.text.resize(2);
@@ -53,8 +54,11 @@ TEST(MarkRecognised, LowersTheConfidenceOfWhatRestsOnIt) {
     EXPECT_LT(sheet.parameters[0].confidence.score, 0.9);
     EXPECT_EQ(sheet.parameters[0].confidence.reasons, std::vector<std::string>{"recognised from a picture"});
     EXPECT_EQ(sheet.parameters[1].confidence.score, 0.98);
+    EXPECT_TRUE(sheet.parameters[0].recognised);
+    EXPECT_FALSE(sheet.parameters[1].recognised);
     EXPECT_TRUE(sheet.pins[0].recognised);
     EXPECT_FALSE(sheet.pins[1].recognised);
+    EXPECT_TRUE(sheet.pins[2].recognised);
     EXPECT_TRUE(sheet.text[0].recognised);
     EXPECT_FALSE(sheet.text[1].recognised) << "another page";
 }

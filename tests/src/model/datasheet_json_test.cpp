@@ -52,6 +52,7 @@ Datasheet sample() {
     p.page = 1;
     p.printed = "Supply voltage | VDD | \u22120.3 | VSS+12 | V";
     d.parameters = {p};
+    d.parameters.back().recognised = true;
     d.pins = {{"1", "CO", "gate of the charge FET", "", 1, {}}};
     d.pins.back().recognised = true;
     d.packages = {{"SOT-23-6", "SOT-23-6", 6, 1, {}}, {"bare die", "", std::nullopt, 2, {}}};

@@ -45,6 +45,12 @@ TEST(ValuesOf, DashesForWhatIsNotPrinted) {
     EXPECT_EQ(valuesOf(model::Side{1, {}, "a sentence", "", "", "", "", ""}), "a sentence");
     side.recognised = true;
     EXPECT_EQ(valuesOf(side), "– / – / 0.5 µA [recognised from a picture]");
+    model::Parameter parameter;
+    parameter.max = model::Value{"0.5", "0.5", "0.5", {}};
+    parameter.unit = "µA";
+    EXPECT_EQ(valuesOf(parameter), "– / – / 0.5 µA");
+    parameter.recognised = true;
+    EXPECT_EQ(valuesOf(parameter), "– / – / 0.5 µA [recognised from a picture]");
 }
 
 }  // namespace
