@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <iterator>
 #include <string>
+#include <string_view>
 #include <unordered_map>
 #include <utility>
 
@@ -100,26 +101,55 @@ PagesPins fromPages(std::span<model::PageLayout const> pages, std::span<model::S
     return result;
 }
 
+bool restsOnRecognised(model::Pin const& pin, std::span<model::PageLayout const> pages) {
+    return std::any_of(pages.begin(), pages.end(), [&pin](auto const& page) {
+        return page.page == pin.page &&
+               std::any_of(page.words.begin(), page.words.end(), [&pin](auto const& word) { return word.recognised && pin.box.contains(word.box.centre()); });
+    });
+}
+
+struct DrawnName {
+    std::string text;         // empty: drawings disagree
+    bool recognised = false;  // in each of them
+};
+
 // A name that a table prints as a picture stands as text in a drawing that names the
 // other pins of the table alike.
-void nameFromDrawings(std::vector<model::Pin>& pins, std::vector<model::Pin> const& drawn) {
-    std::unordered_map<std::string, std::string> names;  // by number; empty: drawings disagree
+void nameFromDrawings(std::vector<model::Pin>& pins, std::vector<model::Pin> const& drawn, std::span<model::PageLayout const> pages) {
+    std::unordered_map<std::string, DrawnName> names;  // by number
     for (auto const& pin : drawn) {
-        auto const [known, isNew] = names.emplace(pin.number, pin.name);
-        if (!isNew && known->second != pin.name) known->second.clear();
+        bool const recognised = restsOnRecognised(pin, pages);
+        auto const [known, isNew] = names.emplace(pin.number, DrawnName{pin.name, recognised});
+        if (isNew) continue;
+        auto& name = known->second;
+        if (name.text != pin.name) name.text.clear();
+        name.recognised = name.recognised && recognised;
     }
     std::size_t agreeing = 0;
     for (auto const& pin : pins) {
         auto const found = names.find(pin.number);
         if (pin.name.empty() || found == names.end()) continue;
-        if (found->second != pin.name) return;
+        if (found->second.text != pin.name) return;
         ++agreeing;
     }
     if (agreeing < kFewestAgreeing) return;
     for (auto& pin : pins) {
         auto const found = names.find(pin.number);
-        if (pin.name.empty() && found != names.end()) pin.name = found->second;
+        if (!pin.name.empty() || found == names.end()) continue;
+        pin.name = found->second.text;
+        pin.recognised = found->second.recognised;
     }
+}
+
+// True where `word` stands in `name`, whole: a recognised "A" is no part of a printed "VBAT".
+bool hasWord(std::string_view name, std::string_view word) {
+    if (word.empty()) return false;
+    for (auto at = name.find(word); at != std::string_view::npos; at = name.find(word, at + 1)) {
+        bool const begins = at == 0 || name[at - 1] == ' ';
+        bool const ends = at + word.size() == name.size() || name[at + word.size()] == ' ';
+        if (begins && ends) return true;
+    }
+    return false;
 }
 
 // Names that were recognised in a picture, taken out of the pins; one a pin, empty where it is print.
@@ -130,7 +160,7 @@ std::vector<std::string> takeRecognisedNames(std::vector<model::Pin>& pins, std:
             if (!word.recognised) continue;
             for (std::size_t i = 0; i < pins.size(); ++i) {
                 auto& pin = pins[i];
-                bool const isName = pin.page == page.page && pin.box.contains(word.box.centre()) && pin.name.find(word.text) != std::string::npos;
+                bool const isName = pin.page == page.page && pin.box.contains(word.box.centre()) && hasWord(pin.name, word.text);
                 if (isName) names[i] = std::exchange(pin.name, {});
             }
         }
@@ -172,7 +202,7 @@ PinReading readPins(std::span<model::Table const> tables, std::span<model::PageL
         }
     } else {
         auto const recognised = takeRecognisedNames(pins, pages);  // what is printed elsewhere goes before it
-        if (std::any_of(pins.begin(), pins.end(), [](auto const& pin) { return pin.name.empty(); })) nameFromDrawings(pins, fromPages(pages, sections).pins);
+        if (std::any_of(pins.begin(), pins.end(), [](auto const& pin) { return pin.name.empty(); })) nameFromDrawings(pins, fromPages(pages, sections).pins, pages);
         for (std::size_t i = 0; i < pins.size(); ++i) {
             if (pins[i].name.empty()) pins[i].name = recognised[i];
         }

@@ -89,6 +89,26 @@ TEST(ReadPins, APrintedNameGoesBeforeOneThatWasRecognised) {
     EXPECT_EQ(nameOf(), "lN") << "nothing better is known";
 }
 
+TEST(ReadPins, ANameFromARecognisedDrawingIsMarked) {
+    auto const table = tableWithoutAName("GND");
+    auto page = drawing().page();
+    auto const pin = [&] { return readPins(std::span{&table, 1}, std::span{&page, 1}, {}).pins.at(2); };
+    EXPECT_FALSE(pin().recognised);
+    for (auto& word : page.words) word.recognised = true;
+    EXPECT_EQ(pin().name, "IN");
+    EXPECT_TRUE(pin().recognised) << "of the drawing, though the row is print";
+}
+
+TEST(ReadPins, ARecognisedLetterTakesNoPrintedNameOut) {
+    auto table = tableWithoutAName("GND");
+    table.cells[10].text = "VIN";
+    auto builder = drawing();
+    builder.line(110, 37, "I");  // recognised in the row's last column
+    auto page = builder.page();
+    for (auto& word : page.words) word.recognised = word.text == "I";
+    EXPECT_EQ(readPins(std::span{&table, 1}, std::span{&page, 1}, {}).pins.at(2).name, "VIN");
+}
+
 TEST(ReadPins, ADrawingOfAnotherPinOrderNamesNothing) {
     auto const table = tableWithoutAName("VSS");
     auto const page = drawing();
