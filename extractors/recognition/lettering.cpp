@@ -1,6 +1,7 @@
 // Letters are pieces of a letter's height. Letters side by side make lines; small
 // pieces (points, dashes, marks above) go to the line that they stand beside or in;
-// then lines that only such a piece parted are joined.
+// then lines that only such a piece parted are joined. Letters one below the other
+// without the room that lines have between them are turned text.
 //
 // Tested by tests/extractors/recognition/lettering_test.cpp.
 #include "extractors/recognition/lettering.h"
@@ -26,9 +27,18 @@ constexpr double kDashGap = 0.7;        // heights: to a dash, which stands betw
 constexpr double kDashShape = 1.7;      // times as wide as high
 constexpr double kAbove = 0.45;         // heights: how far marks stand above the letters
 constexpr double kBelow = 0.3;
-constexpr double kSmallAtMost = 1.1;    // heights: longer is a bar over a name, a rule
+constexpr double kSmallAtMost = 1.1;  // heights: longer is a bar over a name, a rule
+constexpr double kDashLow = 0.2;      // heights above the baseline: where dashes stand
+constexpr double kDashHigh = 0.7;
+constexpr double kDashLeast = 0.25;     // heights long
 constexpr double kNestedAtLeast = 0.4;  // of the frame's height
 constexpr double kSameBand = 0.6;
+constexpr double kMostLarge = 96;         // points: higher is no letter
+constexpr double kLargeWidth = 1.3;       // heights
+constexpr double kTurnedGap = 0.35;       // of the width of turned letters: lines stand further apart
+constexpr double kTurnedWordGap = 0.9;    // the same, between words
+constexpr double kTurnedEdge = 0.2;       // the same: they stand on one edge
+constexpr std::size_t kLeastTurned = 3;   // letters
 constexpr std::size_t kHigherAtMost = 8;  // one of so many letters
 
 int overlap(int a0, int a1, int b0, int b1) { return std::min(a1, b1) - std::max(a0, b0); }
@@ -60,12 +70,14 @@ public:
         }
     }
 
-    std::vector<LetteringLine> find() {
+    Lettering find() {
         sortOut();
         joinLetters();
         attachSmall();
         joinLines();
-        return std::move(m_lines);
+        listLarge();
+        takeTurnedOut();
+        return {std::move(m_lines), std::move(m_leftOut)};
     }
 
 private:
@@ -76,6 +88,7 @@ private:
             bool const letter = height >= kLeastHeight && height <= kMostHeight && piece.width() <= kLongestPiece * piece.height();
             if (letter) m_letters.push_back(i);
             else if (height < kLeastHeight) m_small.push_back(i);
+            else if (height > kMostHeight) m_large.push_back(i);
         }
         auto const byLeft = [this](std::size_t a, std::size_t b) { return m_pieces[a].left != m_pieces[b].left ? m_pieces[a].left < m_pieces[b].left : a < b; };
         std::sort(m_letters.begin(), m_letters.end(), byLeft);
@@ -183,11 +196,83 @@ private:
                 if (!best || *far + vertical < best->first) best = {*far + vertical, l};
             }
             if (best) found.emplace_back(best->second, piece);
+            else if (isLoneDash(small)) m_leftOut.push_back(small);
         }
         for (auto const& [line, piece] : found) {
             m_lines[line].pieces.push_back(piece);
             m_lines[line].box = united(m_lines[line].box, m_pieces[piece]);
         }
+    }
+
+    // A dash as long as those of a line and level with its letters, at whatever distance: a cell of a table.
+    bool isLoneDash(PixelBox const& small) const {
+        if (small.width() <= kDashShape * small.height()) return false;
+        return std::any_of(m_lines.begin(), m_lines.end(), [&small](LetteringLine const& line) {
+            double const height = line.capHeight;
+            double const middle = line.baseline - (small.top + small.bottom) / 2.0;
+            return middle >= kDashLow * height && middle <= kDashHigh * height && small.width() >= kDashLeast * height && small.width() <= kSmallAtMost * height;
+        });
+    }
+
+    // Letters of a size that no text has are told, drawings around lettering are none.
+    void listLarge() {
+        for (std::size_t const i : m_large) {
+            auto const& piece = m_pieces[i];
+            if (piece.height() > kMostLarge * m_options.pixelsPerPoint || piece.width() > kLargeWidth * piece.height()) continue;
+            bool const around = std::any_of(m_lines.begin(), m_lines.end(), [&piece](LetteringLine const& line) { return contains(piece, line.box); });
+            if (!around) m_leftOut.push_back(piece);
+        }
+    }
+
+    static bool contains(PixelBox const& outer, PixelBox const& inner) {
+        return inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top && inner.bottom <= outer.bottom;
+    }
+
+    // Next to nothing but one letter.
+    bool isSingle(LetteringLine const& line) const {
+        auto const height = [this](std::size_t piece) { return m_pieces[piece].height(); };
+        return std::count_if(line.pieces.begin(), line.pieces.end(), [&](std::size_t piece) { return 2 * height(piece) >= line.box.height(); }) == 1;
+    }
+
+    // One below the other, on one edge, `gap` of their width apart at most.
+    static bool areTurnedNeighbours(PixelBox const& above, PixelBox const& below, double gap) {
+        int const width = std::max(above.width(), below.width());
+        bool const edge = std::min(std::abs(above.left - below.left), std::abs(above.right - below.right)) <= kTurnedEdge * width;
+        bool const beside = overlap(above.left, above.right, below.left, below.right) * 2 > std::min(above.width(), below.width());
+        return edge && beside && below.top >= above.top && below.top - above.bottom <= gap * width;
+    }
+
+    // Lines are sorted from the top.
+    void takeTurnedOut() {
+        std::vector<std::size_t> singles;
+        for (std::size_t i = 0; i < m_lines.size(); ++i) {
+            if (isSingle(m_lines[i])) singles.push_back(i);
+        }
+        Sets letters(singles.size());
+        Sets words(singles.size());
+        int const reach = static_cast<int>(2 * kMostHeight * m_options.pixelsPerPoint);
+        for (std::size_t a = 0; a < singles.size(); ++a) {
+            auto const& above = m_lines[singles[a]].box;
+            for (std::size_t b = a + 1; b < singles.size() && m_lines[singles[b]].box.top <= above.bottom + reach; ++b) {
+                auto const& below = m_lines[singles[b]].box;
+                if (areTurnedNeighbours(above, below, kTurnedGap)) letters.join(a, b);
+                if (areTurnedNeighbours(above, below, kTurnedWordGap)) words.join(a, b);
+            }
+        }
+        std::vector<std::size_t> together(singles.size());
+        for (std::size_t i = 0; i < singles.size(); ++i) ++together[letters.find(i)];
+        std::vector<bool> turned(singles.size());  // by set of words
+        for (std::size_t i = 0; i < singles.size(); ++i) {
+            if (together[letters.find(i)] >= kLeastTurned) turned[words.find(i)] = true;
+        }
+        std::vector<bool> out(m_lines.size());
+        for (std::size_t i = 0; i < singles.size(); ++i) out[singles[i]] = turned[words.find(i)];
+        std::vector<LetteringLine> kept;
+        for (std::size_t i = 0; i < m_lines.size(); ++i) {
+            if (out[i]) m_leftOut.push_back(m_lines[i].box);
+            else kept.push_back(std::move(m_lines[i]));
+        }
+        m_lines = std::move(kept);
     }
 
     // What a dash or a point stands between is one line again.
@@ -226,16 +311,15 @@ private:
     std::span<PixelBox const> m_pieces;
     LetteringOptions m_options;
     std::vector<PixelBox> m_walls;
-    std::vector<std::size_t> m_letters, m_small;
+    std::vector<std::size_t> m_letters, m_small, m_large;
     std::vector<LetteringLine> m_lines;
+    std::vector<PixelBox> m_leftOut;
 };
 
 }  // namespace
 
 PixelBox united(PixelBox const& a, PixelBox const& b) { return {std::min(a.left, b.left), std::min(a.top, b.top), std::max(a.right, b.right), std::max(a.bottom, b.bottom)}; }
 
-std::vector<LetteringLine> findLettering(std::span<PixelBox const> pieces, std::span<PixelBox const> rules, LetteringOptions const& options) {
-    return Finder(pieces, rules, options).find();
-}
+Lettering findLettering(std::span<PixelBox const> pieces, std::span<PixelBox const> rules, LetteringOptions const& options) { return Finder(pieces, rules, options).find(); }
 
 }  // namespace standin::recognition

@@ -1,7 +1,8 @@
 // Tells lettering from drawing among the connected pieces of ink of a picture, and
 // puts its pieces together to lines. Pure: pixels in, pixels out.
 //
-//     auto const lines = findLettering(pieces, rules, {.pixelsPerPoint = 300.0 / 72});
+//     auto const lettering = findLettering(pieces, rules, {.pixelsPerPoint = 300.0 / 72});
+//     for (auto const& line : lettering.lines) …
 #pragma once
 
 #include <cstdint>
@@ -40,8 +41,15 @@ struct LetteringLine {
     int capHeight = 0;  // from the top of its highest letters to the baseline
 };
 
-// Lines from the top, then from the left. `rules` are long straight lines, which part lines where
+struct Lettering {
+    std::vector<LetteringLine> lines;  // from the top, then from the left
+    // What may be lettering and cannot be read, for it stands in no line: letters of turned text,
+    // dashes level with a line and away from its letters, letters higher than a headline's.
+    std::vector<PixelBox> leftOut;
+};
+
+// `rules` are long straight lines, which part lines where
 // they are vertical. O(n²) at worst for n pieces side by side, O(n log n) on pages of text.
-[[nodiscard]] std::vector<LetteringLine> findLettering(std::span<PixelBox const> pieces, std::span<PixelBox const> rules, LetteringOptions const& options);
+[[nodiscard]] Lettering findLettering(std::span<PixelBox const> pieces, std::span<PixelBox const> rules, LetteringOptions const& options);
 
 }  // namespace standin::recognition

@@ -75,6 +75,19 @@ Engine engineFor(std::string const& languages) {
     return engine;
 }
 
+// Kept for the next picture that the thread reads: loading a language takes as long as a page.
+tesseract::TessBaseAPI* keptEngineFor(std::string const& languages) {
+    thread_local std::string loaded;
+    thread_local Engine engine;
+    if (engine == nullptr || loaded != languages) {
+        engine = engineFor(languages);
+        loaded = languages;
+    }
+    // Nothing that one picture taught goes into the next.
+    if (engine != nullptr) engine->ClearAdaptiveClassifier();
+    return engine.get();
+}
+
 bool drawsFrames(std::string const& languages) {
     auto const codes = codesOf(languages);
     return std::any_of(codes.begin(), codes.end(), [](std::string const& code) { return code.starts_with("chi") || code.starts_with("jpn") || code.starts_with("kor"); });
@@ -102,7 +115,9 @@ public:
     Reading(model::Picture const& picture, tesseract::TessBaseAPI& engine) : m_picture(picture), m_ink(picture), m_engine(engine) {}
 
     model::Recognition read(Frames frames) {
-        for (auto const& line : findLettering(m_ink.pieces(), m_ink.rules(), {m_ink.pixelsPerPoint(), frames})) readLine(line);
+        auto const lettering = findLettering(m_ink.pieces(), m_ink.rules(), {m_ink.pixelsPerPoint(), frames});
+        for (auto const& line : lettering.lines) readLine(line);
+        for (auto const& box : lettering.leftOut) m_found.unread.push_back(place(box));
         for (auto const& letter : m_letters) settleCase(letter);
         for (auto const& rule : m_ink.rules()) m_found.rules.push_back(ruleOf(rule));
         joinNear(m_found.unread);
@@ -312,7 +327,7 @@ model::Result<void> checkLanguages(std::string const& languages) {
 
 model::Result<model::Recognition> recognise(model::Picture const& picture, std::string const& languages) {
     if (picture.width <= 0 || picture.height <= 0) return model::Recognition{};
-    auto const engine = engineFor(languages);
+    auto* const engine = keptEngineFor(languages);
     if (engine == nullptr) return tl::unexpected(usage("--ocr " + languages + ": the languages are not installed"));
     return Reading(picture, *engine).read(drawsFrames(languages) ? Frames::PartOfLetters : Frames::AroundLetters);
 }

@@ -3,7 +3,6 @@
 #include "extractors/recognition/recognise.h"
 
 #include <algorithm>
-#include <cctype>
 #include <memory>
 #include <thread>
 
@@ -86,7 +85,23 @@ TEST(Recognise, LightLettersOnADarkBarAreRead) {
 TEST(Recognise, StrokesOfADrawingAreNoWords) {
     // Wires and a resistor: nothing in letters, so no line of signs either.
     auto const found = readDrawn("1 w 40 60 m 44 64 l 48 56 l 52 64 l 56 56 l 60 60 l S 80 58 5 1.5 re f 80 62 5 1.5 re f 120 56 m 126 60 l 120 64 l S");
-    for (auto const& word : found.words) EXPECT_TRUE(std::any_of(word.text.begin(), word.text.end(), [](unsigned char c) { return std::isalnum(c) != 0; })) << word.text;
+    EXPECT_EQ(textsOf(found), Texts{});
+    EXPECT_FALSE(found.unread.empty());
+}
+
+TEST(Recognise, TurnedTextGivesNoWords) {
+    auto const found = readDrawn("BT /F1 10 Tf 20 70 Td (Upright) Tj ET BT /F1 10 Tf 0 1 -1 0 150 8 Tm (Turned 250 mA 6.8 V) Tj ET");
+    EXPECT_EQ(textsOf(found), (Texts{"Upright"}));
+    ASSERT_FALSE(found.unread.empty());
+    EXPECT_TRUE(std::any_of(found.unread.begin(), found.unread.end(), [](auto const& place) { return place.x0 > 135 && place.x1 < 155 && place.height() > 15; }));
+}
+
+TEST(Recognise, ADashAwayFromItsLineIsUnread) {
+    auto const found = readDrawn("BT /F1 10 Tf 20 70 Td (Output) Tj ET BT /F1 10 Tf 100 70 Td (-) Tj ET");
+    EXPECT_EQ(textsOf(found), (Texts{"Output"}));
+    ASSERT_EQ(found.unread.size(), 1U);
+    EXPECT_GT(found.unread[0].x0, 95);
+    EXPECT_LT(found.unread[0].x1, 110);
 }
 
 TEST(Recognise, RulesAreFound) {
@@ -109,6 +124,18 @@ TEST(Recognise, IsTheSameAtEachRunAndInThreads) {
     other.join();
     EXPECT_EQ(texts[0], textsOf(*once));
     EXPECT_EQ(texts[1], textsOf(*once));
+}
+
+TEST(Recognise, APictureReadBeforeChangesNothing) {
+    auto const picture = drawn(kLine);
+    Texts alone;
+    std::thread([&] { alone = textsOf(*recognise(picture, "eng")); }).join();
+    Texts after;
+    std::thread([&] {
+        for (int i = 0; i < 3; ++i) EXPECT_TRUE(recognise(drawn("BT /F1 10 Tf 20 70 Td (Retention vintage 4.215 W) Tj ET"), "eng"));
+        after = textsOf(*recognise(picture, "eng"));
+    }).join();
+    EXPECT_EQ(after, alone);
 }
 
 TEST(Recognise, AnEmptyPageHasNothing) {
