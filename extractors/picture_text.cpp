@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <unordered_map>
 
 #include "text/utf8.h"
 
@@ -72,6 +74,39 @@ bool areInRow(Rect const& a, Rect const& b) {
     return std::min(a.height(), b.height()) >= kSameHeight * higher && gap <= kLetterGap * higher && model::overlap(a.y0, a.y1, b.y0, b.y1) > higher / 2;
 }
 
+struct Row {
+    Rect box, last;
+    std::size_t count = 0;
+};
+
+// Rows that a shape further right may still belong to, by the band of the page that the middle of
+// their last shape is in: shapes in one row are less than a band apart.
+class OpenRows {
+public:
+    // The youngest row that `shape` goes on, which is open no more; none where it begins one.
+    std::optional<std::size_t> take(std::vector<Row> const& rows, Rect const& shape) {
+        std::optional<std::size_t> found;
+        int const middle = bandOf(shape);
+        for (int band = middle - 1; band <= middle + 1; ++band) {
+            auto const entry = m_bands.find(band);
+            if (entry == m_bands.end()) continue;
+            std::erase_if(entry->second, [&](std::size_t row) { return rows[row].last.x1 + kLetterGap * kMostLetter < shape.x0; });
+            for (std::size_t const row : entry->second) {
+                if (areInRow(rows[row].last, shape) && (!found || row > *found)) found = row;
+            }
+        }
+        if (found) std::erase(m_bands[bandOf(rows[*found].last)], *found);
+        return found;
+    }
+
+    void add(std::size_t row, Rect const& shape) { m_bands[bandOf(shape)].push_back(row); }
+
+private:
+    static int bandOf(Rect const& shape) { return static_cast<int>(std::floor(shape.centre().y / kMostLetter)); }
+
+    std::unordered_map<int, std::vector<std::size_t>> m_bands;
+};
+
 // Boxes around shapes of a letter's size that stand in rows.
 std::vector<Rect> rowsOfShapes(PageContent const& page) {
     std::vector<Rect> shapes;
@@ -80,20 +115,17 @@ std::vector<Rect> rowsOfShapes(PageContent const& page) {
         if (box.height() >= kLeastLetter && box.height() <= kMostLetter && box.width() <= 2 * kMostLetter) shapes.push_back(box);
     }
     std::sort(shapes.begin(), shapes.end(), [](Rect const& a, Rect const& b) { return a.x0 != b.x0 ? a.x0 < b.x0 : a.y0 < b.y0; });
-    struct Row {
-        Rect box, last;
-        std::size_t count = 0;
-    };
     std::vector<Row> rows;
+    OpenRows open;
     for (auto const& shape : shapes) {
-        auto const row = std::find_if(rows.rbegin(), rows.rend(), [&shape](Row const& r) { return areInRow(r.last, shape); });
-        if (row == rows.rend()) {
-            rows.push_back({shape, shape, 1});
-        } else {
-            row->box = model::united(row->box, shape);
-            row->last = shape;
-            ++row->count;
-        }
+        auto const known = open.take(rows, shape);
+        if (!known) rows.push_back({shape, shape, 0});
+        auto const index = known.value_or(rows.size() - 1);
+        auto& row = rows[index];
+        row.box = model::united(row.box, shape);
+        row.last = shape;
+        ++row.count;
+        open.add(index, shape);
     }
     std::vector<Rect> boxes;
     for (auto const& row : rows) {

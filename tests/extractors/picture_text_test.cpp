@@ -52,6 +52,33 @@ TEST(PlacesToRecognise, ImagesAndRowsOfShapesBesideText) {
     EXPECT_EQ(placesToRecognise(page), (std::vector<Rect>{{100, 300, 300, 400}, {96, 596, 123, 612}}));
 }
 
+TEST(PlacesToRecognise, RowsBelowEachOtherAndBehindAGapStayApart) {
+    // Drawn out of order: 60 rows of two pieces, 10 letters each.
+    auto page = printedPage(400);
+    for (int letter = 9; letter >= 0; --letter) {
+        for (int row = 0; row < 60; ++row) {
+            auto const y = static_cast<float>(100 + 10 * row);
+            for (float const piece : {50.0F, 300.0F}) {
+                auto const x = piece + 7 * static_cast<float>(letter);
+                page.drawings.push_back({{x, y, x + 5, y + 8}, 1});
+            }
+        }
+    }
+    auto const places = placesToRecognise(page);
+    ASSERT_EQ(places.size(), 120U);
+    for (auto const& place : places) EXPECT_EQ(place.width(), 9 * 7 + 5 + 8) << "half a height more at each side";
+}
+
+TEST(PlacesToRecognise, ManyShapesWithoutARowAreSortedOutSoon) {
+    auto page = printedPage(400);
+    for (int i = 0; i < 200000; ++i) {
+        auto const x = static_cast<float>(i % 2000) * 100;
+        auto const y = static_cast<float>(i / 2000) * 10;
+        page.drawings.push_back({{x, y, x + 5, y + 8}, 1});
+    }
+    EXPECT_TRUE(placesToRecognise(page).empty());
+}
+
 TEST(PlacesToRecognise, TextInAFontWithoutCharacters) {
     auto page = printedPage(400);
     page.fonts.emplace_back();
