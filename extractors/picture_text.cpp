@@ -42,7 +42,7 @@ std::vector<bool> usableFonts(PageContent const& page) {
     std::vector<std::size_t> all(page.fonts.size() + 1);
     std::vector<std::size_t> lost(page.fonts.size() + 1);
     for (auto const& glyph : page.glyphs) {
-        if (isSpace(glyph.code) || glyph.outside) continue;
+        if (isSpace(glyph.code) || glyph.outside || glyph.invisible) continue;
         auto const font = std::min<std::size_t>(glyph.font, page.fonts.size());
         ++all[font];
         lost[font] += isUsable(glyph.code) ? 0U : 1U;
@@ -52,7 +52,8 @@ std::vector<bool> usableFonts(PageContent const& page) {
     return usable;
 }
 
-// Glyphs that stand as text, and those that only recognition can read.
+// Glyphs that stand as text, and those that only recognition can read. Invisible ones are neither:
+// a text layer behind a scan, or what a picture covers, need not say what is seen there.
 struct GlyphUse {
     std::vector<Rect> text, lost;
 };
@@ -61,7 +62,7 @@ GlyphUse usesOf(PageContent const& page) {
     auto const usable = usableFonts(page);
     GlyphUse use;
     for (auto const& glyph : page.glyphs) {
-        if (glyph.outside || isSpace(glyph.code)) continue;
+        if (glyph.outside || glyph.invisible || isSpace(glyph.code)) continue;
         bool const good = usable[std::min<std::size_t>(glyph.font, page.fonts.size())];
         (good ? use.text : use.lost).push_back(glyph.box);
     }

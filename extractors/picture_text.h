@@ -21,11 +21,11 @@ namespace standin::reading {
 [[nodiscard]] std::vector<model::Rect> placesToRecognise(model::PageContent const& page);
 
 // Paints white what is not to be recognised: all outside of `places`, and what the page
-// has as usable text.
+// has as usable text that is seen.
 void paintOver(model::Picture& picture, model::PageContent const& page, std::vector<model::Rect> const& places);
 
 // Adds the words as glyphs of a font with `recognised` set, and the rules. Words where usable text
-// stands are left out. Takes away what the words were recognised from: shapes of letters,
+// that is seen stands are left out. Takes away what the words were recognised from: shapes of letters,
 // glyphs without usable characters.
 void addRecognised(model::PageContent& page, model::Recognition const& found);
 

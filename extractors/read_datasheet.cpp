@@ -101,6 +101,23 @@ void noteTextLayer(model::Datasheet& sheet, std::span<model::PageLayout const> p
     if (!missing.empty()) warnings.push_back(fmt::format("no text layer on page {}: what stands there was recognised from a picture and may be misread; compare it with the page", listed(missing)));
 }
 
+bool hasTextBehindPicture(model::PageLayout const& page) {
+    return std::any_of(page.words.begin(), page.words.end(), [&page](model::Word const& word) {
+        return word.hidden && std::any_of(page.images.begin(), page.images.end(), [&word](model::Image const& image) { return image.box.contains(word.box.centre()); });
+    });
+}
+
+// The text layer of a scan, or what a picture covers: read, but not what is seen.
+void noteHiddenText(model::Datasheet& sheet, std::span<model::PageLayout const> pages) {
+    std::vector<int> hidden;
+    for (auto const& page : pages) {
+        if (hasTextBehindPicture(page)) hidden.push_back(page.page);
+    }
+    if (hidden.empty()) return;
+    sheet.document.warnings.push_back(
+        fmt::format("hidden text where a picture stands on page {}: it was read, and the picture may show something else; compare it with the page", listed(hidden)));
+}
+
 // `kept` gets the pages, unless null.
 model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const& vocabulary, std::vector<model::PageLayout>* kept) {
     model::Datasheet sheet;
@@ -144,6 +161,7 @@ model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const&
     }
     markRecognised(pages, sheet);
     noteTextLayer(sheet, pages);
+    noteHiddenText(sheet, pages);
     if (kept != nullptr) *kept = std::move(pages);
     return sheet;
 }

@@ -89,6 +89,36 @@ TEST(PlacesToRecognise, TextInAFontWithoutCharacters) {
     EXPECT_EQ(placesToRecognise(page), (std::vector<Rect>{{50, 700, 56, 710}}));
 }
 
+// The text layer of a scan is the recognition of others.
+model::PageContent hiddenPage(std::size_t count) {
+    auto page = printedPage(count);
+    for (auto& glyph : page.glyphs) glyph.invisible = true;
+    return page;
+}
+
+TEST(PlacesToRecognise, InvisibleTextIsNoText) {
+    auto page = hiddenPage(400);
+    page.images.push_back({{0, 0, 600, 800}, 1200, 1600, 0});
+    EXPECT_EQ(placesToRecognise(page), (std::vector<Rect>{{0, 0, 600, 800}}));
+    for (auto& glyph : page.glyphs) glyph.code = model::kUnknownCharacter;
+    EXPECT_EQ(placesToRecognise(page), (std::vector<Rect>{{0, 0, 600, 800}})) << "nor lost";
+    page.images.clear();
+    EXPECT_TRUE(placesToRecognise(page).empty()) << "nothing is seen";
+}
+
+TEST(PaintOver, LeavesWhatStandsOverInvisibleText) {
+    auto page = hiddenPage(1);
+    model::Picture picture{100, 100, {0, 0, 100, 100}, std::vector<std::uint8_t>(30000, 7)};
+    paintOver(picture, page, {{30, 30, 60, 60}});
+    EXPECT_EQ(int{picture.rgb[static_cast<std::size_t>(3 * (100 * 45 + 42))]}, 7);
+}
+
+TEST(AddRecognised, WhatIsSeenOverInvisibleTextIsAdded) {
+    auto page = hiddenPage(3);
+    addRecognised(page, {{word("8.0", {40, 41, 55, 49})}, {}, {}});
+    EXPECT_EQ(textOf(page), "aaa8.0") << "the layout drops what is covered";
+}
+
 TEST(PaintOver, LeavesOnlyWhatIsAskedForAndNotPrinted) {
     auto page = printedPage(1);
     page.width = 100;

@@ -2,14 +2,19 @@
 // holds, threads change nothing, errors name the file.
 #include "extractors/read_datasheet.h"
 
+#include <algorithm>
+#include <array>
 #include <atomic>
+#include <fstream>
 #include <map>
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include "extractors/poppler/page_picture.h"
 #include "extractors/recognition/recognise.h"
 #include "model/datasheet_json.h"
+#include "support/pdf_writer.h"
 
 namespace standin::reading {
 namespace {
@@ -21,7 +26,7 @@ vocabulary::Vocabulary const& builtIn() {
 
 std::string data(char const* name) { return fmt::format("{}/{}", STANDIN_TESTDATA, name); }
 
-class EverySheet : public testing::TestWithParam<char const*> {};
+class EverySheet : public ::testing::TestWithParam<char const*> {};
 
 TEST_P(EverySheet, AccountsForEveryNumber) {
     auto const sheet = readDatasheet(data(GetParam()), {}, builtIn());
@@ -45,7 +50,7 @@ TEST_P(EverySheet, IsTheSameOnOneThreadAndOnThree) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Testdata, EverySheet,
-                         testing::Values("protection/reference.pdf", "protection/candidate.pdf", "protection-zh/reference-zh.pdf", "regulator/reference.pdf", "regulator/candidate.pdf",
+                         ::testing::Values("protection/reference.pdf", "protection/candidate.pdf", "protection-zh/reference-zh.pdf", "regulator/reference.pdf", "regulator/candidate.pdf",
                                          "mosfet/revision-b.pdf", "features/plain.pdf", "features/two-columns.pdf", "features/side-by-side-tables.pdf", "features/rotated-page.pdf",
                                          "features/watermark.pdf", "features/hidden-text.pdf"),
                          [](auto const& test) { return fmt::format("s{}", test.index); });
@@ -197,6 +202,71 @@ TEST(ReadDatasheet, PinsThatArePicturesAreRecognised) {
         EXPECT_TRUE(pin.recognised) << pin.number;
     }
     EXPECT_EQ(pins, (std::map<std::string, std::string>{{"1", "VIN"}, {"2", "VSS"}, {"3", "HOLD"}, {"4", "VOUT"}, {"5", "SENSE"}, {"6", "READY"}}));
+}
+
+// A table of ratings; `mode` goes before its text.
+std::string ratings(std::string const& maximum, std::string const& mode = {}) {
+    std::vector<std::array<std::string, 4>> const rows{{"Parameter", "Symbol", "Max", "Unit"},      {"Input voltage", "VIN", maximum, "V"},   {"Output current", "IOUT", "120", "mA"},
+                                                       {"Enable voltage", "VEN", "6.5", "V"}, {"Power dissipation", "PD", "400", "mW"}};
+    std::array<int, 4> const columns{50, 250, 330, 420};
+    auto content = fmt::format("{} BT /F1 14 Tf 50 780 Td (1 Absolute maximum ratings) Tj ET 0.5 w ", mode);
+    int y = 740;
+    for (auto const& row : rows) {
+        for (std::size_t i = 0; i < row.size(); ++i) content += fmt::format("BT /F1 10 Tf {} {} Td ({}) Tj ET ", columns[i], y, row[i]);
+        content += fmt::format("45 {0} m 480 {0} l S ", y - 5);
+        y -= 18;
+    }
+    return content;
+}
+
+// `content` as pixels, put on a page by the operators that `placed` gives them.
+std::string pageWithPicture(std::string const& content, model::Rect const& box, std::string const& placed) {
+    testing::PdfWriter drawing;
+    drawing.page({.content = content, .mediaBox = "0 0 595 842"});
+    auto pictures = poppler::PagePicture::open(drawing.bytes(), {});
+    auto const picture = (*pictures)->render(1, box, 300.0 / 72);
+    testing::PdfWriter pdf;
+    int const image = pdf.stream(fmt::format("/Type /XObject /Subtype /Image /Width {} /Height {} /ColorSpace /DeviceRGB /BitsPerComponent 8", picture->width, picture->height),
+                                 std::string(picture->rgb.begin(), picture->rgb.end()));
+    pdf.page({.content = placed, .resources = fmt::format("/XObject << /I {} 0 R >>", image), .mediaBox = "0 0 595 842"});
+    auto path = ::testing::TempDir() + "/standin-page-with-picture.pdf";
+    std::ofstream(path, std::ios::binary) << pdf.bytes();
+    return path;
+}
+
+model::Parameter const& inputVoltageOf(model::Datasheet const& sheet) {
+    auto const found = std::find_if(sheet.parameters.begin(), sheet.parameters.end(), [](auto const& p) { return p.symbol == "VIN"; });
+    static model::Parameter const none;
+    return found == sheet.parameters.end() ? none : *found;
+}
+
+bool warns(model::Datasheet const& sheet, std::string_view of) {
+    auto const& warnings = sheet.document.warnings;
+    return std::any_of(warnings.begin(), warnings.end(), [of](auto const& warning) { return warning.find(of) != std::string::npos; });
+}
+
+TEST(ReadDatasheet, WhatAPictureShowsGoesBeforeWhatItCovers) {
+    auto const path = pageWithPicture("BT /F1 10 Tf 330 722 Td (8.0) Tj ET", {324, 109, 364, 123}, ratings("5.0") + "q 40 0 0 14 324 719 cm /I Do Q");
+    auto const seen = readDatasheet(path, withRecognition(), builtIn());
+    ASSERT_TRUE(seen && inputVoltageOf(*seen).max);
+    EXPECT_EQ(inputVoltageOf(*seen).max->text, "8.0");
+    EXPECT_TRUE(inputVoltageOf(*seen).recognised);
+    EXPECT_TRUE(warns(*seen, "left out: \"5.0\"")) << "what is covered is told";
+    auto const hidden = readDatasheet(path, {}, builtIn());
+    ASSERT_TRUE(hidden);
+    EXPECT_TRUE(warns(*hidden, "hidden text where a picture stands on page 1"));
+}
+
+TEST(ReadDatasheet, WhatAScanShowsGoesBeforeItsTextLayer) {
+    auto const path = pageWithPicture(ratings("5.0"), {0, 0, 595, 842}, "q 595 0 0 842 0 0 cm /I Do Q 1 G " + ratings("3.0", "3 Tr"));
+    auto const seen = readDatasheet(path, withRecognition(), builtIn());
+    ASSERT_TRUE(seen && inputVoltageOf(*seen).max);
+    EXPECT_EQ(inputVoltageOf(*seen).max->text, "5.0");
+    EXPECT_TRUE(inputVoltageOf(*seen).recognised);
+    EXPECT_FALSE(warns(*seen, "hidden text where")) << "all of it was recognised";
+    auto const hidden = readDatasheet(path, {}, builtIn());
+    ASSERT_TRUE(hidden);
+    EXPECT_TRUE(warns(*hidden, "hidden text where a picture stands on page 1"));
 }
 
 TEST(ReadDatasheet, APageOfOneImageHasNoTextLayer) {
