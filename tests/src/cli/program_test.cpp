@@ -6,6 +6,7 @@
 #include <string>
 
 #include <sys/wait.h>
+#include <unistd.h>
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
@@ -25,7 +26,7 @@ std::string content(fs::path const& path) {
 class ProgramTest : public testing::Test {
 protected:
     void SetUp() override {
-        m_folder = fs::temp_directory_path() / ("standin_program_" + std::string(testing::UnitTest::GetInstance()->current_test_info()->name()));
+        m_folder = fs::temp_directory_path() / fmt::format("standin_program_{}_{}", testing::UnitTest::GetInstance()->current_test_info()->name(), getpid());
         fs::remove_all(m_folder);
         fs::create_directories(m_folder);
     }
