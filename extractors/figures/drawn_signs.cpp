@@ -101,8 +101,10 @@ public:
             if (auto place = placeOf(shape)) found.push_back({std::move(*place), m_page.page, shape});
         }
         for (auto const& rule : m_page.rules) {
-            if (!isLoneDash(rule)) continue;
-            if (auto place = placeOfMinus(rule.box)) found.push_back({std::move(*place), m_page.page, rule.box});
+            if (rule.axis != model::Rule::Axis::Horizontal || !isThin(rule.box, m_page.bodySize) || inFigure(rule.box)) continue;
+            // Few strokes stand in front of digits: only those are set against all other rules.
+            auto place = placeOfMinus(rule.box);
+            if (place && standsAlone(rule)) found.push_back({std::move(*place), m_page.page, rule.box});
         }
         if (found.size() > kMostDrawnSigns) {
             found.resize(kMostDrawnSigns);
@@ -121,9 +123,8 @@ private:
         return found == m_tables.end() ? nullptr : *found;
     }
 
-    // Short enough for a minus, and no other rule goes on from it.
-    bool isLoneDash(model::Rule const& rule) const {
-        if (rule.axis != model::Rule::Axis::Horizontal || !isThin(rule.box, m_page.bodySize) || inFigure(rule.box)) return false;
+    // No other rule goes on from it.
+    bool standsAlone(model::Rule const& rule) const {
         return std::none_of(m_page.rules.begin(), m_page.rules.end(), [&](model::Rule const& other) { return &other != &rule && other.box.grown(1).intersects(rule.box.grown(1)); });
     }
 
