@@ -95,23 +95,16 @@ struct Thing {
     Words titles;        // headings it stands under, in either sheet
 };
 
-// The words of a text, and the values in it.
-void addTokens(std::string_view text, Words& words, Words& values) {
+// The words of a text, and the values in it; null: not wanted.
+void addTokens(std::string_view text, Words* words, Words* values) {
     for (auto const& token : compare::claimTokens(text)) {
-        if (token.kind != ClaimToken::Kind::Sign) words.insert(token.key);
-        if (token.kind == ClaimToken::Kind::Quantity) values.insert(token.key);
+        if (words != nullptr && token.kind != ClaimToken::Kind::Sign) words->insert(token.key);
+        if (values != nullptr && token.kind == ClaimToken::Kind::Quantity) values->insert(token.key);
     }
 }
 
-void addWords(Words& words, std::string_view text) {
-    Words values;
-    addTokens(text, words, values);
-}
-
-void addValues(Words& values, std::string_view text) {
-    Words words;
-    addTokens(text, words, values);
-}
+void addWords(Words& words, std::string_view text) { addTokens(text, &words, nullptr); }
+void addValues(Words& values, std::string_view text) { addTokens(text, nullptr, &values); }
 
 bool isQuiet(Finding const& finding) {
     return finding.relation == model::Relation::Reworded && !finding.classes.empty() &&
@@ -162,7 +155,7 @@ private:
 
     void addSide(Thing& thing, std::optional<model::Side> const& side, Words& values, Chapters const& chapters) const {
         if (!side) return;
-        addTokens(side->text, thing.words, values);
+        addTokens(side->text, &thing.words, &values);
         chapters.addTitles(chapters.sectionAt(side->page, side->box), thing.titles);
     }
 
