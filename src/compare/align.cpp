@@ -13,6 +13,7 @@
 #include <utility>
 #include <vector>
 
+#include "compare/conditions.h"
 #include "compare/coverage_account.h"
 #include "compare/document_conflicts.h"
 #include "compare/document_findings.h"
@@ -161,15 +162,16 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
         model::useLargePages();
         return findProseDifferences(sheets);
     });
-    ParameterPairing const pairing = pairParameters(sheets);
-    ParameterFindings parameters = findParameterDifferences(sheets, pairing);
+    ConditionMemo conditions;  // of both sheets, for every stage that relates rows
+    ParameterPairing const pairing = pairParameters(sheets, conditions);
+    ParameterFindings parameters = findParameterDifferences(sheets, pairing, conditions);
     SectionFindings sections = pairSections(sheets);
 
     std::vector<Draft> drafts = std::move(parameters.drafts);
     append(drafts, findFeatureDifferences(sheets));
     append(drafts, findPinDifferences(sheets));
     append(drafts, findOrderingDifferences(sheets));
-    append(drafts, findRowDifferences(sheets, pairing));
+    append(drafts, findRowDifferences(sheets, pairing, conditions));
     std::vector<Draft> figures = findFigureDifferences(sheets).drafts;
     std::vector<Draft> furniture = findFurnitureDifferences(sheets);
     ProseFindings prose = proseReading.get();
@@ -184,11 +186,11 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     reconcileOneSided(drafts, sheets);
     dropRepeatedCaptions(drafts);
     classifyTexts(drafts, sheets);
-    linkConditionTexts(drafts, sheets);
-    linkTableConditions(drafts, sheets);
+    linkConditionTexts(drafts, sheets, conditions);
+    linkTableConditions(drafts, sheets, conditions);
     linkRestatements(drafts, sheets);
     linkStatements(drafts, sheets);
-    append(drafts, findParameterConflicts(sheets));
+    append(drafts, findParameterConflicts(sheets, conditions));
     linkConflicts(drafts);
     absorb(drafts);
     linkProperties(drafts, sheets);

@@ -186,8 +186,8 @@ std::string boundsKey(std::string_view printed) {
 
 // "GND = 0 V" says where voltages are measured from.
 bool isGroundAtZero(Part const& part) {
-    if ((part.symbol != "gnd" && part.symbol != "vss" && part.symbol != conditionSymbolKey("GND")) || part.interval.unit != "V" || part.interval.lo || part.interval.hi)
-        return false;
+    if (part.interval.unit != "V" || part.interval.lo || part.interval.hi) return false;
+    if (part.symbol != "gnd" && part.symbol != "vss" && part.symbol != conditionSymbolKey("GND")) return false;
     auto const value = part.interval.typ ? Decimal::parse(*part.interval.typ) : std::nullopt;
     return value && value->isZero();
 }
@@ -248,6 +248,19 @@ void settleBothSupplies(Part& part) {
     part.range = rangeOf(part.interval);
 }
 
+std::optional<Part> statedPart(quantity::ConditionPart const& read) {
+    Part part;
+    part.symbol = symbolOf(read);
+    part.interval = read.interval;
+    part.range = rangeOf(part.interval);
+    settleBothSupplies(part);
+    part.node = nodeKey(part.interval.relativeTo);
+    part.bare = isBare(read.text);
+    // Only a value is printed ("25 °C"): the unit tells which quantity.
+    if (part.symbol.empty()) part.symbol = part.interval.unit == "degC" ? "ta" : "value:" + part.interval.unit;
+    return isGroundAtZero(part) ? std::nullopt : std::optional(std::move(part));
+}
+
 class Stating {
 public:
     explicit Stating(ConditionMemo& memo) : m_memo(memo) {}
@@ -258,26 +271,15 @@ public:
         text = text.substr(0, kLongestCondition);
         Caption const caption = scope == Scope::Table ? readCaption(text) : Caption{{}, text};
         addState(caption.state);
-        for (auto const& read : m_memo.partsOf(caption.conditions)) {
-            if (read.understood) addQuantity(read, scope);
-            else addWords(read.text, scope);
+        for (auto const& part : m_memo.partsOf(caption.conditions)) {
+            if (!part.read.understood) addWords(part.read.text, scope);
+            else if (part.stated) addQuantity(*part.stated, scope);
         }
     }
     std::vector<Part> take() { return std::move(m_parts); }
 
 private:
-    void addQuantity(quantity::ConditionPart const& read, Scope scope) {
-        Part part;
-        part.symbol = symbolOf(read);
-        part.interval = read.interval;
-        part.range = rangeOf(part.interval);
-        settleBothSupplies(part);
-        part.node = nodeKey(part.interval.relativeTo);
-        part.bare = isBare(read.text);
-        part.ofTable = scope == Scope::Table;
-        // Only a value is printed ("25 °C"): the unit tells which quantity.
-        if (part.symbol.empty()) part.symbol = part.interval.unit == "degC" ? "ta" : "value:" + part.interval.unit;
-        if (isGroundAtZero(part)) return;
+    void addQuantity(Part const& part, Scope scope) {
         if (scope == Scope::Table) {
             auto const own = m_parts.begin() + static_cast<std::ptrdiff_t>(m_ownCount);
             bool const settled = std::any_of(m_parts.begin(), own, [&](Part const& other) { return other.symbol == part.symbol; }) ||
@@ -287,11 +289,13 @@ private:
             // holds. A range goes on holding beside a remark on typical values.
             auto const earlier = std::find_if(own, m_parts.end(), [&](Part const& other) { return other.symbol == part.symbol; });
             if (earlier != m_parts.end() && isPoint(earlier->interval) && isPoint(part.interval)) {
-                *earlier = std::move(part);
+                *earlier = part;
+                earlier->ofTable = true;
                 return;
             }
         }
-        m_parts.push_back(std::move(part));
+        m_parts.push_back(part);
+        m_parts.back().ofTable = scope == Scope::Table;
     }
 
     void addState(std::string_view state) {
@@ -385,10 +389,23 @@ bool saysNoMore(Part const& part, std::vector<Part> const& others) {
 
 }  // namespace
 
-std::vector<quantity::ConditionPart> const& ConditionMemo::partsOf(std::string_view printed) {
+std::vector<ReadPart> const& ConditionMemo::partsOf(std::string_view printed) {
     auto const [entry, isNew] = m_parts.try_emplace(std::string(printed));
-    if (isNew) entry->second = quantity::parseCondition(withoutPhrases(printed));
+    if (!isNew) return entry->second;
+    for (quantity::ConditionPart& read : quantity::parseCondition(withoutPhrases(printed))) {
+        std::optional<Part> stated = read.understood ? statedPart(read) : std::nullopt;
+        entry->second.push_back({std::move(read), std::move(stated)});
+    }
     return entry->second;
+}
+
+StatedConditions const& ConditionMemo::stated(ConditionTexts texts) {
+    constexpr char kBetween = '\x1f';  // in no printed text
+    std::string both;
+    both.reserve(texts.own.size() + 1 + texts.table.size());
+    both.append(texts.own).append(1, kBetween).append(texts.table);
+    auto const found = m_stated.find(both);
+    return found != m_stated.end() ? found->second : m_stated.emplace(std::move(both), stateConditions(texts, *this)).first->second;
 }
 
 StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo) {
@@ -399,20 +416,15 @@ StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo) {
 }
 
 std::optional<model::Interval> temperatureRange(std::string_view printed, ConditionMemo& memo) {
-    for (auto const& part : memo.partsOf(readCaption(printed.substr(0, kLongestCondition)).conditions)) {
+    for (auto const& [part, stated] : memo.partsOf(readCaption(printed.substr(0, kLongestCondition)).conditions)) {
         if (part.understood && part.interval.unit == "degC" && part.interval.lo && part.interval.hi) return part.interval;
     }
     return std::nullopt;
 }
 
-ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate) {
-    ConditionMemo memo;
-    return relateConditions(reference, candidate, memo);
-}
-
 ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate, ConditionMemo& memo) {
     if (reference.own == candidate.own && reference.table == candidate.table) return ConditionRelation::Same;
-    return relateStated(stateConditions(reference, memo), stateConditions(candidate, memo));
+    return relateStated(memo.stated(reference), memo.stated(candidate));
 }
 
 ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate) {

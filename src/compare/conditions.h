@@ -1,7 +1,7 @@
 // How the conditions of two values stand to each other.
 //
-//     relateConditions({"VDD=3.5V", "Ta=25°C"}, {"VDD = 3.5 V, TA = 25 °C", ""})  ->  Same
-//     relateConditions({"Ta=25°C", ""}, {"Ta=-20 to 60°C", ""})                    ->  Harsher
+//     relateConditions({"VDD=3.5V", "Ta=25°C"}, {"VDD = 3.5 V, TA = 25 °C", ""}, memo)  ->  Same
+//     relateConditions({"Ta=25°C", ""}, {"Ta=-20 to 60°C", ""}, memo)                    ->  Harsher
 #pragma once
 
 #include <optional>
@@ -43,13 +43,25 @@ struct StatedConditions {
     std::string own, table;  // as given
     std::vector<StatedPart> parts;
 };
-// Remembers what the texts of a sheet say: rows share the conditions of their table.
+
+// One part of a text as it was read, and if it was understood, as a part of the line's own
+// condition; nothing where it says nothing ("GND = 0 V").
+struct ReadPart {
+    quantity::ConditionPart read;
+    std::optional<StatedPart> stated;
+};
+
+// Remembers what the texts of both sheets say: rows share the conditions of their table, and
+// one stage after another relates the same rows. What it gives stays as long as it lives. For
+// one thread.
 class ConditionMemo {
 public:
-    [[nodiscard]] std::vector<quantity::ConditionPart> const& partsOf(std::string_view printed);
+    [[nodiscard]] std::vector<ReadPart> const& partsOf(std::string_view printed);
+    [[nodiscard]] StatedConditions const& stated(ConditionTexts texts);
 
 private:
-    std::unordered_map<std::string, std::vector<quantity::ConditionPart>> m_parts;
+    std::unordered_map<std::string, std::vector<ReadPart>> m_parts;
+    std::unordered_map<std::string, StatedConditions> m_stated;  // by both texts
 };
 
 [[nodiscard]] StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo);
@@ -64,7 +76,6 @@ private:
 // sheet only give OneUnstated, where a missing temperature stands for 25 °C.
 // Words that cannot be read as quantities are compared as text. Exchange turns
 // Harsher into Milder and leaves the rest.
-[[nodiscard]] model::ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate);
 [[nodiscard]] model::ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate, ConditionMemo& memo);
 [[nodiscard]] model::ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate);
 

@@ -68,7 +68,7 @@ Verdict relateRows(Parameter const& a, Parameter const& b, ConditionMemo& memo) 
     }
 }
 
-std::vector<Conflict> conflictsOf(model::Datasheet const& sheet) {
+std::vector<Conflict> conflictsOf(model::Datasheet const& sheet, ConditionMemo& memo) {
     std::map<std::tuple<std::string, model::ParameterKind, std::string>, std::vector<Parameter const*>> buckets;
     for (auto const& p : sheet.parameters) {
         if (!p.canonical.empty() && !p.table.empty()) buckets[{p.canonical, p.kind, text::foldKey(p.variant)}].push_back(&p);
@@ -82,7 +82,6 @@ std::vector<Conflict> conflictsOf(model::Datasheet const& sheet) {
         auto const found = continues.find(p.table);
         return found == continues.end() ? p.table : found->second;
     };
-    ConditionMemo memo;
     std::vector<Conflict> conflicts;
     std::map<std::pair<std::string, std::string>, Votes> votesOf;  // by tables
     for (auto const& [key, rows] : buckets) {
@@ -124,10 +123,10 @@ Key keyOfConflict(Conflict const& conflict) {
 
 }  // namespace
 
-std::vector<Draft> findParameterConflicts(SheetPair const& sheets) {
+std::vector<Draft> findParameterConflicts(SheetPair const& sheets, ConditionMemo& memo) {
     std::vector<Draft> drafts;
-    auto const reference = conflictsOf(sheets.reference);
-    auto const candidate = conflictsOf(sheets.candidate);
+    auto const reference = conflictsOf(sheets.reference, memo);
+    auto const candidate = conflictsOf(sheets.candidate, memo);
     std::vector<char> met(candidate.size(), 0);
     auto add = [&](Conflict const* r, Conflict const* c) {
         bool const shared = r != nullptr && c != nullptr;

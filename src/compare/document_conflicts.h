@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "compare/conditions.h"
 #include "compare/drafts.h"
 #include "compare/sheet_pair.h"
 
@@ -13,7 +14,7 @@ namespace standin::compare {
 // names both places, on the side of that sheet only. A conflict that both sheets share
 // alike is no difference but a coverage finding. Rows that one table repeats are its
 // versions or conditions, never a conflict.
-[[nodiscard]] std::vector<Draft> findParameterConflicts(SheetPair const& sheets);
+[[nodiscard]] std::vector<Draft> findParameterConflicts(SheetPair const& sheets, ConditionMemo& memo);
 
 // A conflict that arises from a changed parameter follows from that parameter's finding.
 void linkConflicts(std::vector<Draft>& drafts);

@@ -116,7 +116,7 @@ Relation decided(Relation values, bool equal, ConditionRelation conditions) {
 
 class Findings {
 public:
-    explicit Findings(SheetPair const& sheets) : m_sheets(sheets) {}
+    Findings(SheetPair const& sheets, ConditionMemo& conditions) : m_sheets(sheets), m_conditions(conditions) {}
 
     ParameterFindings run(ParameterPairing const& pairing) {
         for (auto const& pair : pairing.pairs) comparePair(pair);
@@ -171,7 +171,7 @@ private:
 
     // Equal values whose condition, or a part of it, is printed once for several rows.
     void groupByCondition(Draft& draft, Parameter const& r, Parameter const& c) {
-        bool const own = relateConditions({r.condition, {}}, {c.condition, {}}) != ConditionRelation::Same;
+        bool const own = relateConditions({r.condition, {}}, {c.condition, {}}, m_conditions) != ConditionRelation::Same;
         auto const [before, after] = changedPart(r.condition, c.condition);
         auto key = own ? std::make_tuple(r.table, c.table, before, after) : std::make_tuple(std::string(), std::string(), r.tableCondition, c.tableCondition);
         int const index = static_cast<int>(m_result.drafts.size());
@@ -226,7 +226,7 @@ private:
     }
 
     SheetPair const& m_sheets;
-    ConditionMemo m_conditions;
+    ConditionMemo& m_conditions;
     ParameterFindings m_result;
     std::map<std::tuple<std::string, std::string, std::string, std::string>, int> m_firstOfCondition;
     struct CommonCell {
@@ -245,9 +245,11 @@ std::string withoutBrackets(std::string text) {
 
 }  // namespace
 
-ParameterFindings findParameterDifferences(SheetPair const& sheets, ParameterPairing const& pairing) { return Findings(sheets).run(pairing); }
+ParameterFindings findParameterDifferences(SheetPair const& sheets, ParameterPairing const& pairing, ConditionMemo& conditions) {
+    return Findings(sheets, conditions).run(pairing);
+}
 
-void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
+void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets, ConditionMemo& memo) {
     std::map<std::string, Parameter const*> referenceOf;
     std::map<std::string, Parameter const*> candidateOf;
     for (auto const& p : sheets.reference.parameters) referenceOf.emplace("r:" + p.id, &p);
@@ -265,7 +267,6 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets) {
     }
     if (shown.empty()) return;
     std::map<std::pair<std::string, std::string>, int> known;
-    ConditionMemo memo;
     for (std::size_t i = 0; i < drafts.size(); ++i) {
         auto& draft = drafts[i];
         if (draft.rank != Rank::Parameter || draft.finding.relation != Relation::ConditionsDiffer || draft.finding.affects.size() != 2) continue;
@@ -337,13 +338,12 @@ struct TwoConditions {
     std::string reference, candidate;
 };
 
-std::vector<TwoConditions> differingTableConditions(std::vector<Draft> const& drafts, SheetPair const& sheets) {
+std::vector<TwoConditions> differingTableConditions(std::vector<Draft> const& drafts, SheetPair const& sheets, ConditionMemo& memo) {
     std::map<std::string, Parameter const*> rows;
     for (auto const& p : sheets.reference.parameters) rows.emplace("r:" + p.id, &p);
     for (auto const& p : sheets.candidate.parameters) rows.emplace("c:" + p.id, &p);
     std::vector<TwoConditions> all;
     std::set<std::pair<std::string, std::string>> known;
-    ConditionMemo memo;
     for (std::size_t i = 0; i < drafts.size(); ++i) {
         auto const& draft = drafts[i];
         if (draft.dropped || draft.rank != Rank::Parameter || draft.finding.relation != Relation::ConditionsDiffer || draft.finding.affects.size() != 2) continue;
@@ -361,9 +361,9 @@ std::vector<TwoConditions> differingTableConditions(std::vector<Draft> const& dr
 
 }  // namespace
 
-void linkConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets) {
+void linkConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets, ConditionMemo& memo) {
     if (sheets.oneText()) return;
-    auto const conditions = differingTableConditions(drafts, sheets);
+    auto const conditions = differingTableConditions(drafts, sheets, memo);
     if (conditions.empty()) return;
     for (Draft& draft : drafts) {
         bool const text = draft.rank == Rank::Wording || draft.rank == Rank::Section || draft.rank == Rank::Table;

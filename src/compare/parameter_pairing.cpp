@@ -100,7 +100,8 @@ int filledColumns(Parameter const& p) { return (p.min ? 1 : 0) | (p.typ ? 2 : 0)
 
 class Pairing {
 public:
-    explicit Pairing(SheetPair const& sheets) : m_sheets(sheets), m_naming(sheets.reference, sheets.candidate, sheets.vocabulary) {}
+    Pairing(SheetPair const& sheets, ConditionMemo& conditions)
+        : m_sheets(sheets), m_naming(sheets.reference, sheets.candidate, sheets.vocabulary, conditions), m_conditions(conditions) {}
 
     ParameterPairing run() {
         select(m_sheets.reference, m_sheets.options.referenceVariant, m_reference, m_result.otherVariantReference);
@@ -218,7 +219,7 @@ private:
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
         if (dimensionsDiffer && !twins && !(sameSymbol && sameName)) total -= 0.35;
         if (a.kind != b.kind && !twins) total -= 0.02;
-        total += 0.2 * conditionLikeness(relateStated(pa.conditions, pb.conditions), pa.conditions, pb.conditions);
+        total += 0.2 * conditionLikeness(relateStated(*pa.conditions, *pb.conditions), *pa.conditions, *pb.conditions);
         total += variantWeight(relateVersions(pa, pb), twins);
         if (pa.grade && pb.grade) total += pa.grade == pb.grade ? kGradeWeight : -kGradeWeight;
         total += kTellingWeight * tellingLikeness(m_referenceWords, i, m_candidateWords, j);
@@ -242,15 +243,15 @@ private:
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
         bool const ratingsMix = mixesRatings(a, b);
         VariantRelation const variants = relateVersions(pa, pb);
-        auto const conditions = relateStated(pa.conditions, pb.conditions);
+        auto const conditions = relateStated(*pa.conditions, *pb.conditions);
         Agreement const numbers = agreementOf(pa, pb);
         bool const sameSymbol = !pa.symbol.empty() && pa.symbol == pb.symbol;
         // The conditions of two makers seldom read alike: numbers that all agree speak louder, unless one symbol has two values.
         bool const oneThing = sameSymbol || (!a.canonical.empty() && a.canonical == b.canonical);
-        bool const opposed = contradict(pa.conditions, pb.conditions);
+        bool const opposed = contradict(*pa.conditions, *pb.conditions);
         // Both print one version for the row, or one supply, load or temperature: it is no other of the several.
         bool const sameVersion = variants == VariantRelation::Shares || (variants == VariantRelation::Same && pa.namesVariant && pb.namesVariant);
-        bool const sameCase = sameVersion || (!opposed && agreeingQuantities(pa.conditions, pb.conditions) > 0);
+        bool const sameCase = sameVersion || (!opposed && agreeingQuantities(*pa.conditions, *pb.conditions) > 0);
         bool const agree = oneThing && !dimensionsDiffer && !opposed && (numbers.full() || (sameVersion && numbers.agreeing > 0));
         if (agree) identity = std::max(identity, kAgreeingConfidence);
         // One of several rows of a table whose versions only one sheet names: a lone number may be another version's.
@@ -396,7 +397,7 @@ private:
         conclude(edges, chosen, losses);
     }
 
-    int agreeingConditions(Edge const& edge) { return agreeingQuantities(referenceProfile(edge.reference).conditions, candidateProfile(edge.candidate).conditions); }
+    int agreeingConditions(Edge const& edge) { return agreeingQuantities(*referenceProfile(edge.reference).conditions, *candidateProfile(edge.candidate).conditions); }
 
     // By reference: numbers decided, while another row prints more of the conditions.
     std::unordered_map<int, char> conditionsSpeakForOthers(std::vector<Edge> const& edges, std::vector<Edge> const& chosen) {
@@ -442,8 +443,8 @@ private:
     }
 
     double likenessOfConditions(int reference, int candidate) {
-        auto const& r = referenceProfile(reference).conditions;
-        auto const& c = candidateProfile(candidate).conditions;
+        auto const& r = *referenceProfile(reference).conditions;
+        auto const& c = *candidateProfile(candidate).conditions;
         return conditionLikeness(relateStated(r, c), r, c);
     }
 
@@ -483,7 +484,7 @@ private:
         for (ParameterPair const& pair : pairs) {
             Profile const& pr = referenceProfile(pair.reference);
             Profile const& pc = candidateProfile(pair.candidate);
-            bool const opposed = !areOfOneVersion(pair) || contradict(pr.conditions, pc.conditions);
+            bool const opposed = !areOfOneVersion(pair) || contradict(*pr.conditions, *pc.conditions);
             CandidatePair& one = asked.emplace_back(CandidatePair{pair.reference, pair.candidate, opposed, pair.confidence > kProvenConfidence});
             std::string const name = strandName(r(pair.reference), pr);
             if (name.empty() || name != strandName(c(pair.candidate), pc)) continue;
@@ -513,13 +514,13 @@ private:
         for (auto const& [name, rows] : all.reference) {
             for (int const i : rows) {
                 atReference[i] = static_cast<int>(reference.size());
-                reference.push_back({name, &referenceProfile(i).conditions});
+                reference.push_back({name, referenceProfile(i).conditions});
             }
         }
         for (auto const& [name, rows] : all.candidate) {
             for (int const j : rows) {
                 atCandidate[j] = static_cast<int>(candidate.size());
-                candidate.push_back({name, &candidateProfile(j).conditions});
+                candidate.push_back({name, candidateProfile(j).conditions});
             }
         }
         for (ParameterPair const& pair : pairs) {
@@ -574,7 +575,7 @@ private:
     SheetPair const& m_sheets;
     VersionNaming m_naming;
     TellingWords m_referenceWords, m_candidateWords;  // of rows without a twin
-    ConditionMemo m_conditions;
+    ConditionMemo& m_conditions;
     ParameterPairing m_result;
     std::vector<int> m_reference, m_candidate;          // of the chosen variants
     std::vector<int> m_freeReference, m_freeCandidate;  // without a twin
@@ -583,6 +584,6 @@ private:
 
 }  // namespace
 
-ParameterPairing pairParameters(SheetPair const& sheets) { return Pairing(sheets).run(); }
+ParameterPairing pairParameters(SheetPair const& sheets, ConditionMemo& conditions) { return Pairing(sheets, conditions).run(); }
 
 }  // namespace standin::compare

@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "compare/conditions.h"
 #include "compare/sheet_pair.h"
 
 namespace standin::compare {
@@ -29,6 +30,6 @@ struct ParameterPairing {
 // condition, variant and the place in rows that correspond; a rating is never
 // paired with a characteristic, nor two parameters that the vocabulary tells
 // apart, unless both stand in the same printed row.
-[[nodiscard]] ParameterPairing pairParameters(SheetPair const& sheets);
+[[nodiscard]] ParameterPairing pairParameters(SheetPair const& sheets, ConditionMemo& conditions);
 
 }  // namespace standin::compare

@@ -75,7 +75,7 @@ ParameterProfile profileOf(Parameter const& p, VariantWords variant, PrintedRows
     profile.variant = std::move(variant);
     profile.namesVariant = !p.variant.empty();
     if (p.interval) profile.dimension = p.interval->unit;
-    profile.conditions = stateConditions({p.condition, p.tableCondition}, memo);
+    profile.conditions = &memo.stated({p.condition, p.tableCondition});
     profile.conditionInValues = hasConditionInValues(p);
     if (!p.tableCondition.empty()) profile.grade = temperatureRange(p.tableCondition, memo);
     profile.numbers = {numberOf(p.min, profile.dimension), numberOf(p.typ, profile.dimension), numberOf(p.max, profile.dimension)};

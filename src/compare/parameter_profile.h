@@ -24,7 +24,7 @@ struct ParameterProfile {
     bool namesVariant = false;  // printed, not meant
     std::string dimension;
     bool conditionInValues = false;                           // "(7 ≤ VIN ≤ 25)" in the value columns of a line
-    StatedConditions conditions;                              // taken apart once, related with many
+    StatedConditions const* conditions = nullptr;             // taken apart once, related with many; of the memo
     std::optional<model::Interval> grade;                     // the range of temperatures that its table holds for
     std::array<std::optional<quantity::Decimal>, 3> numbers;  // min, typ, max as far as they are numbers
     int row = -1;

@@ -93,7 +93,7 @@ std::vector<std::string_view> cellsOf(std::string_view row) {
 enum class RowChange { Other, Symbols, Writing };
 
 // Symbols of one vocabulary id; or the same quantities in other units.
-RowChange changeOf(SheetPair const& sheets, std::vector<int> const& partnerOf, PrintedRow const& r, PrintedRow const& c) {
+RowChange changeOf(SheetPair const& sheets, std::vector<int> const& partnerOf, PrintedRow const& r, PrintedRow const& c, ConditionMemo& memo) {
     auto const before = cellsOf(r.text);
     auto const after = cellsOf(c.text);
     if (before.size() != after.size()) return RowChange::Other;
@@ -112,7 +112,7 @@ RowChange changeOf(SheetPair const& sheets, std::vector<int> const& partnerOf, P
             bool const inCells = (holds(a.min, before[i]) && holds(b.min, after[i])) || (holds(a.typ, before[i]) && holds(b.typ, after[i])) || (holds(a.max, before[i]) && holds(b.max, after[i])) ||
                                  (keyOf(a.unit) == keyOf(before[i]) && keyOf(b.unit) == keyOf(after[i])) || (keyOf(a.condition) == keyOf(before[i]) && keyOf(b.condition) == keyOf(after[i]));
             if (!inCells || !isEqual(relateValues(a, b), a, b)) continue;
-            bool const sameConditions = relateConditions({a.condition, a.tableCondition}, {b.condition, b.tableCondition}) == model::ConditionRelation::Same;
+            bool const sameConditions = relateConditions({a.condition, a.tableCondition}, {b.condition, b.tableCondition}, memo) == model::ConditionRelation::Same;
             if (sameConditions && explained == RowChange::Other) explained = RowChange::Writing;
         }
         if (explained == RowChange::Other) return RowChange::Other;
@@ -123,7 +123,7 @@ RowChange changeOf(SheetPair const& sheets, std::vector<int> const& partnerOf, P
 
 }  // namespace
 
-std::vector<Draft> findRowDifferences(SheetPair const& sheets, ParameterPairing const& pairing) {
+std::vector<Draft> findRowDifferences(SheetPair const& sheets, ParameterPairing const& pairing, ConditionMemo& memo) {
     std::vector<Draft> drafts;
     std::vector<int> partnerOf(sheets.reference.parameters.size(), -1);
     for (auto const& pair : pairing.pairs) partnerOf[static_cast<std::size_t>(pair.reference)] = pair.candidate;
@@ -134,7 +134,7 @@ std::vector<Draft> findRowDifferences(SheetPair const& sheets, ParameterPairing 
         if (!sheets.oneText() && ((r.read && c.read) || (r.head && c.head))) continue;
         if (!sheets.oneText() && !sheets.sameLanguage) continue;
         drafts.push_back(rowDraft(sheets, &r, &c));
-        RowChange const change = r.read && c.read ? changeOf(sheets, partnerOf, r, c) : RowChange::Other;
+        RowChange const change = r.read && c.read ? changeOf(sheets, partnerOf, r, c, memo) : RowChange::Other;
         if (change == RowChange::Symbols) drafts.back().finding.classes = {model::WordingClass::Style};
         if (change == RowChange::Writing) drafts.back().finding.classes = {model::WordingClass::Edit};
     }

@@ -15,7 +15,7 @@ namespace standin::compare {
 // a row is a draft (absorb() leaves one finding a row). Also captions and lead
 // lines of corresponding tables. A row whose paired parameters only have another
 // symbol of one vocabulary id is classed as Style, other units of equal values as Edit.
-[[nodiscard]] std::vector<Draft> findRowDifferences(SheetPair const& sheets, ParameterPairing const& pairing);
+[[nodiscard]] std::vector<Draft> findRowDifferences(SheetPair const& sheets, ParameterPairing const& pairing, ConditionMemo& memo);
 
 // One-sided rows of one table that are still there at the end are joined, as many
 // as can be shown in one finding.

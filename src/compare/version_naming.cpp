@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <set>
 
-#include "compare/conditions.h"
 #include "quantity/decimal.h"
 
 namespace standin::compare {
@@ -32,9 +31,8 @@ void keepEachOnce(std::vector<std::string>& codes) {
 
 }  // namespace
 
-VersionNaming::Naming VersionNaming::namingOf(model::Datasheet const& sheet, vocabulary::Vocabulary const& vocabulary) {
+VersionNaming::Naming VersionNaming::namingOf(model::Datasheet const& sheet, vocabulary::Vocabulary const& vocabulary, ConditionMemo& memo) {
     Naming naming;
-    ConditionMemo memo;
     for (auto const& row : sheet.parameters) {
         auto const [version, isNew] = naming.nominals.try_emplace(row.variant);
         if (isNew) {
@@ -62,8 +60,8 @@ VersionNaming::Naming VersionNaming::namingOf(model::Datasheet const& sheet, voc
     return naming;
 }
 
-VersionNaming::VersionNaming(model::Datasheet const& reference, model::Datasheet const& candidate, vocabulary::Vocabulary const& vocabulary)
-    : m_reference(namingOf(reference, vocabulary)), m_candidate(namingOf(candidate, vocabulary)) {
+VersionNaming::VersionNaming(model::Datasheet const& reference, model::Datasheet const& candidate, vocabulary::Vocabulary const& vocabulary, ConditionMemo& memo)
+    : m_reference(namingOf(reference, vocabulary, memo)), m_candidate(namingOf(candidate, vocabulary, memo)) {
     m_reference.ownIsMeant = codesMeet(m_reference.own, m_candidate.codes);
     m_candidate.ownIsMeant = codesMeet(m_candidate.own, m_reference.codes);
     m_shared = codesMeet(m_reference.codes, m_candidate.codes) || m_reference.ownIsMeant || m_candidate.ownIsMeant;

@@ -1,7 +1,7 @@
 // How two sheets name the versions of their parts: what a row without a version holds
 // for, and whether versions that have other names are other parts.
 //
-//     VersionNaming naming(sheetOfLq20, sheetOfLq20AndLq21, vocabulary);
+//     VersionNaming naming(sheetOfLq20, sheetOfLq20AndLq21, vocabulary, memo);
 //     naming.areOthers(naming.ofReference(rowWithoutVersion), naming.ofCandidate(rowOfLq21))   // true: the first sheet is that of LQ20
 #pragma once
 
@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "compare/conditions.h"
 #include "compare/variant_words.h"
 #include "model/datasheet.h"
 #include "vocabulary/vocabulary.h"
@@ -17,7 +18,7 @@ namespace standin::compare {
 
 class VersionNaming {
 public:
-    VersionNaming(model::Datasheet const& reference, model::Datasheet const& candidate, vocabulary::Vocabulary const& vocabulary);
+    VersionNaming(model::Datasheet const& reference, model::Datasheet const& candidate, vocabulary::Vocabulary const& vocabulary, ConditionMemo& memo);
 
     // Words of the version that a row is printed for; of the sheet's own part where it
     // is printed for none and the other sheet has rows for that part. With what the
@@ -46,7 +47,7 @@ private:
         std::map<std::string, VariantWords> words;             // by version as printed; made last, of all the others
         bool corresponds = false;                              // some version of it has a partner in the other sheet
     };
-    static Naming namingOf(model::Datasheet const& sheet, vocabulary::Vocabulary const& vocabulary);
+    static Naming namingOf(model::Datasheet const& sheet, vocabulary::Vocabulary const& vocabulary, ConditionMemo& memo);
     static VariantWords wordsOf(model::Parameter const& row, Naming const& naming);
     static VariantWords makeWords(std::string const& version, Naming const& naming);
     static bool correspond(Naming const& own, Naming const& other);

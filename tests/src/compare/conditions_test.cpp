@@ -99,28 +99,32 @@ Case const kCases[] = {
     {{"VCC=2 to 6", ""}, {"VCC=4.5 V", ""}, ConditionRelation::Milder},
 };
 
+ConditionRelation related(ConditionTexts reference, ConditionTexts candidate) {
+    ConditionMemo memo;
+    return relateConditions(reference, candidate, memo);
+}
+
 TEST(Conditions, AreToldSameHarsherMilderOrUnordered) {
     for (auto const& c : kCases) {
-        EXPECT_EQ(relateConditions(c.reference, c.candidate), c.relation)
-            << c.reference.own << " / " << c.reference.table << " : " << c.candidate.own << " / " << c.candidate.table;
+        EXPECT_EQ(related(c.reference, c.candidate), c.relation) << c.reference.own << " / " << c.reference.table << " : " << c.candidate.own << " / " << c.candidate.table;
     }
 }
 
 // The prose of two languages is listed as not compared; its words are no second difference.
 TEST(Conditions, WordsInTwoWritingsAreNoDifferenceButTheirQuantitiesAre) {
-    EXPECT_EQ(relateConditions({"Circuit working", ""}, {"电路工作", ""}), ConditionRelation::Same);
-    EXPECT_EQ(relateConditions({"Circuit working", ""}, {"Circuit idle", ""}), ConditionRelation::Unordered);
-    EXPECT_EQ(relateConditions({"Circuit working, VDD=3V", ""}, {"电路工作, VDD=4V", ""}), ConditionRelation::Unordered);
-    EXPECT_EQ(relateConditions({"Circuit working, VDD=3V", ""}, {"电路工作", ""}), ConditionRelation::OneUnstated);
-    EXPECT_EQ(relateConditions({"except as stated VBT=4.0V RPG=1.5K, charging", ""}, {"除说明外 VBT=4.0V RPG=1.5K，充电模式", ""}), ConditionRelation::Same);
-    EXPECT_EQ(relateConditions({"except as stated VBT=4.0V", ""}, {"除说明外 VBT=4.2V", ""}), ConditionRelation::Unordered);
-    EXPECT_EQ(relateConditions({"", "A=85°C, VDD=5V"}, {"", "否则仅指 TA=85°C, VDD=5V"}), ConditionRelation::Same);
-    EXPECT_EQ(relateConditions({"", "A=85°C, VDD=5V"}, {"", "否则仅指 TA=25°C, VDD=5V"}), ConditionRelation::Unordered);
+    EXPECT_EQ(related({"Circuit working", ""}, {"电路工作", ""}), ConditionRelation::Same);
+    EXPECT_EQ(related({"Circuit working", ""}, {"Circuit idle", ""}), ConditionRelation::Unordered);
+    EXPECT_EQ(related({"Circuit working, VDD=3V", ""}, {"电路工作, VDD=4V", ""}), ConditionRelation::Unordered);
+    EXPECT_EQ(related({"Circuit working, VDD=3V", ""}, {"电路工作", ""}), ConditionRelation::OneUnstated);
+    EXPECT_EQ(related({"except as stated VBT=4.0V RPG=1.5K, charging", ""}, {"除说明外 VBT=4.0V RPG=1.5K，充电模式", ""}), ConditionRelation::Same);
+    EXPECT_EQ(related({"except as stated VBT=4.0V", ""}, {"除说明外 VBT=4.2V", ""}), ConditionRelation::Unordered);
+    EXPECT_EQ(related({"", "A=85°C, VDD=5V"}, {"", "否则仅指 TA=85°C, VDD=5V"}), ConditionRelation::Same);
+    EXPECT_EQ(related({"", "A=85°C, VDD=5V"}, {"", "否则仅指 TA=25°C, VDD=5V"}), ConditionRelation::Unordered);
 }
 
 TEST(Conditions, MirrorWhenExchanged) {
     for (auto const& c : kCases) {
-        ConditionRelation const back = relateConditions(c.candidate, c.reference);
+        ConditionRelation const back = related(c.candidate, c.reference);
         ConditionRelation expected = c.relation;
         if (c.relation == ConditionRelation::Harsher) expected = ConditionRelation::Milder;
         if (c.relation == ConditionRelation::Milder) expected = ConditionRelation::Harsher;
@@ -140,6 +144,20 @@ TEST(Conditions, OnlyOneQuantityWithTwoValuesContradicts) {
     EXPECT_FALSE(contradictory("no load", "output loaded"));
 }
 
+// One text alone, the same text for a table, and both in the other order are four statements.
+TEST(ConditionMemo, KeepsApartWhatIsStatedWhere) {
+    ConditionMemo memo;
+    for (ConditionTexts const texts : {ConditionTexts{"VDD=5V", ""}, ConditionTexts{"", "VDD=5V"}, ConditionTexts{"VDD=5V", "Ta=25°C"}, ConditionTexts{"Ta=25°C", "VDD=5V"}}) {
+        StatedConditions const& stated = memo.stated(texts);
+        EXPECT_EQ(&memo.stated(texts), &stated);
+        EXPECT_EQ(stated.own, texts.own);
+        EXPECT_EQ(stated.table, texts.table);
+        ASSERT_FALSE(stated.parts.empty());
+        EXPECT_EQ(stated.parts.front().ofTable, texts.own.empty());
+    }
+    EXPECT_EQ(memo.stated({"VDD=5V", "Ta=25°C"}).parts.size(), 2U);
+}
+
 TEST(Conditions, EveryChangedDigitIsSeen) {
     for (std::string const form : {"VDD=#V", "ID=#mA, VGS=4V", "f=#kHz", "Ta=#5°C", "RL=#kΩ", "pulse of #0 µs", "# cells", "VIN=VOUT+#V", "t<#ms", "VO=#/9", "VI=0/# VDD=5"}) {
         auto filled = [&](char digit) {
@@ -149,7 +167,7 @@ TEST(Conditions, EveryChangedDigitIsSeen) {
         };
         std::string const before = filled('3');
         std::string const after = filled('7');
-        EXPECT_NE(relateConditions({before, ""}, {after, ""}), ConditionRelation::Same) << form;
+        EXPECT_NE(related({before, ""}, {after, ""}), ConditionRelation::Same) << form;
     }
 }
 

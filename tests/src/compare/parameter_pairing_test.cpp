@@ -20,6 +20,11 @@ vocabulary::Vocabulary const& words() {
     return vocabulary;
 }
 
+ParameterPairing paired(SheetPair const& sheets) {
+    ConditionMemo memo;
+    return pairParameters(sheets, memo);
+}
+
 Datasheet sheetOf(std::vector<RowText> const& rows, std::string const& part) {
     SheetBuilder builder(part);
     builder.sentence("Text of " + part + " alone.");
@@ -32,7 +37,7 @@ std::map<std::string, std::string> partners(std::vector<RowText> const& referenc
     Datasheet const r = sheetOf(reference, "QX17");
     Datasheet const c = sheetOf(candidate, "ZL99");
     std::map<std::string, std::string> found;
-    for (auto const& pair : pairParameters(SheetPair(r, c, options, words())).pairs) {
+    for (auto const& pair : paired(SheetPair(r, c, options, words())).pairs) {
         found[r.parameters[static_cast<std::size_t>(pair.reference)].id] = c.parameters[static_cast<std::size_t>(pair.candidate)].id;
     }
     return found;
@@ -103,7 +108,7 @@ TEST(ParameterPairing, LowersItsConfidenceWhereTwoFitAlike) {
     Datasheet const c = sheetOf({{.name = "Delay", .symbol = "tD", .condition = "state A", .typ = "11", .unit = "ms"},
                                  {.name = "Delay", .symbol = "tD", .condition = "state B", .typ = "12", .unit = "ms"}},
                                 "ZL99");
-    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    auto const pairing = paired(SheetPair(r, c, {}, words()));
     ASSERT_EQ(pairing.pairs.size(), 1U);
     EXPECT_TRUE(pairing.pairs[0].doubtful);
     EXPECT_LT(pairing.pairs[0].confidence, 0.8);
@@ -120,7 +125,7 @@ TEST(ParameterPairing, IsSureWhereOnlyOneArrangementFits) {
     };
     Datasheet const r = sheetOf(rows("Propagation delay", " V"), "QX17");
     Datasheet const c = sheetOf(rows("Propagation delay clock to output", ""), "ZL99");
-    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    auto const pairing = paired(SheetPair(r, c, {}, words()));
     ASSERT_EQ(pairing.pairs.size(), 3U);
     for (auto const& pair : pairing.pairs) {
         EXPECT_EQ(pair.reference, pair.candidate);
@@ -143,7 +148,7 @@ TEST(ParameterPairing, IsNotSureOfOneOfSeveralRowsUnderOtherConditions) {
     Datasheet const c = sheetOf({{.name = "On resistance", .symbol = "RDS", .condition = "VGS=10V", .max = "24", .unit = "mΩ", .canonical = "on-resistance"},
                                  {.name = "On resistance", .symbol = "RDS", .condition = "VGS=6V", .max = "28", .unit = "mΩ", .canonical = "on-resistance"}},
                                 "ZL99");
-    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    auto const pairing = paired(SheetPair(r, c, {}, words()));
     ASSERT_EQ(pairing.pairs.size(), 1U);
     EXPECT_LT(pairing.pairs[0].confidence, 0.8);
 }
@@ -151,7 +156,7 @@ TEST(ParameterPairing, IsNotSureOfOneOfSeveralRowsUnderOtherConditions) {
 TEST(ParameterPairing, IsSureOfTheOnlyRowOfItsIdWhateverItsConditions) {
     Datasheet const r = sheetOf({{.name = "On resistance", .symbol = "RDS", .condition = "VGS=4.5V", .max = "30", .unit = "mΩ", .canonical = "on-resistance"}}, "QX17");
     Datasheet const c = sheetOf({{.name = "Drain-source resistance", .symbol = "RON", .condition = "VGS=10V", .max = "24", .unit = "mΩ", .canonical = "on-resistance"}}, "ZL99");
-    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    auto const pairing = paired(SheetPair(r, c, {}, words()));
     ASSERT_EQ(pairing.pairs.size(), 1U);
     EXPECT_GT(pairing.pairs[0].confidence, 0.8);
 }
@@ -159,7 +164,7 @@ TEST(ParameterPairing, IsSureOfTheOnlyRowOfItsIdWhateverItsConditions) {
 double confidenceOf(std::vector<RowText> const& reference, std::vector<RowText> const& candidate, std::size_t index = 0) {
     Datasheet const r = sheetOf(reference, "QX17");
     Datasheet const c = sheetOf(candidate, "ZL99");
-    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    auto const pairing = paired(SheetPair(r, c, {}, words()));
     return index < pairing.pairs.size() ? pairing.pairs[index].confidence : -1;
 }
 
@@ -181,7 +186,7 @@ TEST(ParameterPairing, RowsThatContradictEachOtherAndFitAlikeAreADoubtfulPair) {
     };
     Datasheet const r = sheet("QX17", {{.condition = "TA = 25 °C", .min = "4.2", .max = "4.25"}, {.condition = "TA = 30 °C", .min = "4.2", .max = "4.25"}});
     Datasheet const c = sheet("ZL99", {{.condition = "TA = 60 °C", .min = "4.4", .max = "4.5"}});
-    auto const pairs = pairParameters(SheetPair(r, c, {}, words())).pairs;
+    auto const pairs = paired(SheetPair(r, c, {}, words())).pairs;
     ASSERT_EQ(pairs.size(), 1U);
     EXPECT_TRUE(pairs[0].doubtful);
     EXPECT_LE(pairs[0].confidence, 0.6);
@@ -277,7 +282,7 @@ TEST(ParameterPairing, RowsOfOneNameGoWhereOthersOfItWent) {
     auto const candidate = rows({"storing clock pulse width", "moving clock pulse width"}, {"2", "1"});
     Datasheet const r = sheetOf(reference, "QX17");
     Datasheet const c = sheetOf(candidate, "ZL99");
-    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    auto const pairing = paired(SheetPair(r, c, {}, words()));
     ASSERT_EQ(pairing.pairs.size(), 12U);
     for (auto const& pair : pairing.pairs) {
         EXPECT_EQ(pair.candidate, (pair.reference + 6) % 12);
@@ -302,7 +307,7 @@ TEST(ParameterPairing, ListsTheRowsOfVersionsThatTheOtherSheetDoesNotCover) {
     RowText const forAll{.name = "Slew rate", .symbol = "SR", .typ = "3", .unit = "V/µs"};
     Datasheet const r = sheetOf({row("LQ20A", "Offset"), row("LQ20V", "Offset"), forAll}, "QX17");
     Datasheet const c = sheetOf({row("LQ10A", "Input offset"), row("LQ20A", "Input offset")}, "ZL99");
-    auto const pairing = pairParameters(SheetPair(r, c, {}, words()));
+    auto const pairing = paired(SheetPair(r, c, {}, words()));
     ASSERT_EQ(pairing.pairs.size(), 1U);
     EXPECT_EQ(pairing.otherVariantReference, (std::vector<int>{1}));
     EXPECT_EQ(pairing.otherVariantCandidate, (std::vector<int>{0}));

@@ -51,12 +51,13 @@ TEST(VersionNaming, RelatesByNameByOwnPartAndByWhatTheVersionIsMadeFor) {
              {"one voltage each", {output("5", "")}, {output("3.3", "")}, VariantRelation::Same, false}}) {
         Datasheet const r = sheetOf("QX17", c.reference);
         Datasheet const k = sheetOf("ZL99", c.candidate);
-        VersionNaming const naming(r, k, words());
+        ConditionMemo memo;
+        VersionNaming const naming(r, k, words(), memo);
         auto const a = naming.ofReference(r.parameters[0]);
         auto const b = naming.ofCandidate(k.parameters[0]);
         EXPECT_EQ(relateVariants(a, b), c.relation) << c.what;
         EXPECT_EQ(naming.areOthers(a, b), c.others) << c.what;
-        VersionNaming const exchanged(k, r, words());
+        VersionNaming const exchanged(k, r, words(), memo);
         EXPECT_EQ(exchanged.areOthers(exchanged.ofReference(k.parameters[0]), exchanged.ofCandidate(r.parameters[0])), c.others) << c.what;
     }
 }
