@@ -111,6 +111,15 @@ bool isOfDrawing(model::Finding const& finding) {
     return finding.kind == model::FindingKind::Figure && finding.classes == std::vector{WordingClass::Style};
 }
 
+// Where only one limit is printed, there is no range to lie in.
+std::string insideTitle(std::string_view name, model::Finding const& finding, std::string const& by) {
+    bool const printed = finding.reference && finding.candidate;
+    bool const least = printed && !finding.reference->min.empty() && !finding.candidate->min.empty();
+    bool const most = printed && !finding.reference->max.empty() && !finding.candidate->max.empty();
+    if (least == most) return fmt::format("{} lies inside the reference's range", name);
+    return fmt::format("{} is {}{}", name, most ? "lower" : "higher", by);
+}
+
 }  // namespace
 
 std::string amount(Decimal value, std::string_view unit) {
@@ -197,7 +206,7 @@ std::string parameterTitle(std::string_view name, model::Finding const& finding,
         return fmt::format("{}: the candidate states a typical value only", name);
     }
     switch (finding.relation) {
-        case Relation::Inside: return range ? fmt::format("{} is narrower{}", name, by) : fmt::format("{} lies inside the reference's range", name);
+        case Relation::Inside: return range ? fmt::format("{} is narrower{}", name, by) : insideTitle(name, finding, by);
         case Relation::Wider: return fmt::format("{} is wider{}{}", name, by.empty() ? "" : judged.distance->higher ? ", reaching higher" : ", reaching lower", by);
         case Relation::ReachesHigher: return fmt::format("{} reaches higher{}", name, by);
         case Relation::ReachesLower: return fmt::format("{} reaches lower{}", name, by);

@@ -37,6 +37,27 @@ TEST(Texts, AConflictInsideOneSheetNamesTheSheet) {
     EXPECT_EQ(texts::parameterExplanation(finding, {}, {}, {}), "The candidate prints it twice, with other values: VCU | 4.28 | V (page 3) / VCU | 4.26 | V (page 7). Look at both pages.");
 }
 
+model::Finding insideOf(char const* referenceMin, char const* referenceMax, char const* candidateMin, char const* candidateMax) {
+    model::Finding finding;
+    finding.relation = model::Relation::Inside;
+    finding.reference.emplace();
+    finding.reference->min = referenceMin;
+    finding.reference->max = referenceMax;
+    finding.candidate.emplace();
+    finding.candidate->min = candidateMin;
+    finding.candidate->max = candidateMax;
+    return finding;
+}
+
+TEST(Texts, ALoneLimitThatMovedInwardsIsLowerOrHigher) {
+    ParameterJudgement judged;
+    judged.distance = Distance{.of = Bounding::Maximum, .higher = false, .amount = *quantity::Decimal::parse("0.05")};
+    EXPECT_EQ(texts::parameterTitle("Low-level input voltage", insideOf("", "0.8", "", "0.75"), judged, vocabulary::Role::Cap, "V"), "Low-level input voltage is lower by 50 mV");
+    judged.distance = Distance{.of = Bounding::Minimum, .higher = true, .amount = *quantity::Decimal::parse("2")};
+    EXPECT_EQ(texts::parameterTitle("Clock frequency", insideOf("3", "", "5", ""), judged, vocabulary::Role::Floor, "Hz"), "Clock frequency is higher by 2 Hz");
+    EXPECT_EQ(texts::parameterTitle("Delay", insideOf("1", "4", "2", "3"), judged, vocabulary::Role::Window, "s"), "Delay lies inside the reference's range");
+}
+
 TEST(Texts, ShorteningKeepsCharactersWhole) {
     EXPECT_EQ(texts::shortened("abc", 3), "abc");
     EXPECT_EQ(texts::shortened("ab过充", 4), "ab…");
