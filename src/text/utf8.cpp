@@ -15,7 +15,7 @@ bool isContinuation(unsigned char byte) { return (byte & 0xC0U) == 0x80U; }
 
 }  // namespace
 
-char32_t decodeNext(std::string_view utf8, std::size_t& at) {
+char32_t decodeSequence(std::string_view utf8, std::size_t& at) {
     auto const byteAt = [&](std::size_t i) { return static_cast<unsigned char>(utf8[i]); };
     unsigned char const first = byteAt(at);
     if (first < 0x80) {
@@ -69,7 +69,7 @@ char32_t decodePrevious(std::string_view utf8, std::size_t& at) {
     return static_cast<unsigned char>(utf8[at]) < 0x80 ? static_cast<char32_t>(utf8[at]) : kReplacementCharacter;
 }
 
-void append(std::string& utf8, char32_t code) {
+void appendSequence(std::string& utf8, char32_t code) {
     if ((code >= 0xD800 && code <= 0xDFFF) || code > 0x10FFFF) code = kReplacementCharacter;
     if (code < 0x80) {
         utf8.push_back(static_cast<char>(code));
@@ -147,11 +147,33 @@ std::size_t codePointCount(std::string_view utf8) {
     return count;
 }
 
+namespace {
+
+constexpr char kCaseBit = 0x20;
+
+// Eight bytes in lower case at once. The sums set the high bit of a byte from 'A' on
+// and of one beyond 'Z'; without its own high bit no byte carries into the next.
+std::uint64_t eightLowered(std::uint64_t bytes) {
+    constexpr std::uint64_t kEach = 0x0101010101010101U;
+    std::uint64_t const low = bytes & (kEach * 0x7F);
+    std::uint64_t const fromA = low + kEach * (0x80 - 'A');
+    std::uint64_t const beyondZ = low + kEach * (0x80 - 'Z' - 1);
+    std::uint64_t const upper = fromA & ~beyondZ & ~bytes & (kEach * 0x80);
+    return bytes | upper >> 2U;  // 0x80 becomes the bit of the case
+}
+
+}  // namespace
+
 std::string asciiLower(std::string_view utf8) {
     std::string lower(utf8);
-    for (char& c : lower) {
-        if (isAsciiUpper(c)) c = static_cast<char>(c + ('a' - 'A'));
+    std::size_t at = 0;
+    for (; at + sizeof(std::uint64_t) <= lower.size(); at += sizeof(std::uint64_t)) {
+        std::uint64_t eight = 0;
+        std::memcpy(&eight, lower.data() + at, sizeof(eight));
+        eight = eightLowered(eight);
+        std::memcpy(lower.data() + at, &eight, sizeof(eight));
     }
+    for (; at < lower.size(); ++at) lower[at] = static_cast<char>(isAsciiUpper(lower[at]) ? lower[at] | kCaseBit : lower[at]);
     return lower;
 }
 
@@ -165,6 +187,8 @@ bool isSpace(char32_t code) {
 }  // namespace
 
 std::string_view trimmed(std::string_view utf8) {
+    auto const isPlainEnd = [](char c) { return c > ' ' && c <= '~'; };
+    if (!utf8.empty() && isPlainEnd(utf8.front()) && isPlainEnd(utf8.back())) return utf8;
     std::size_t begin = 0;
     while (begin < utf8.size()) {
         std::size_t next = begin;

@@ -18,14 +18,27 @@ inline constexpr char32_t kReplacementCharacter = U'\uFFFD';
 // The code point at byte `at`, which moves behind it. A byte that starts no
 // valid sequence gives kReplacementCharacter and moves by one: every call makes
 // progress. Precondition: at < utf8.size().
-[[nodiscard]] char32_t decodeNext(std::string_view utf8, std::size_t& at);
+[[nodiscard]] char32_t decodeSequence(std::string_view utf8, std::size_t& at);  // the same for any first byte
+[[nodiscard]] inline char32_t decodeNext(std::string_view utf8, std::size_t& at) {
+    auto const first = static_cast<unsigned char>(utf8[at]);
+    if (first >= 0x80) return decodeSequence(utf8, at);
+    ++at;
+    return first;
+}
 
 // The code point that ends before byte `at`, which moves to its start.
 // Precondition: at > 0.
 [[nodiscard]] char32_t decodePrevious(std::string_view utf8, std::size_t& at);
 
 // Appends the UTF-8 form; surrogates and values above U+10FFFF become U+FFFD.
-void append(std::string& utf8, char32_t code);
+void appendSequence(std::string& utf8, char32_t code);  // the same for any code point
+inline void append(std::string& utf8, char32_t code) {
+    if (code < 0x80) {
+        utf8.push_back(static_cast<char>(code));
+    } else {
+        appendSequence(utf8, code);
+    }
+}
 
 [[nodiscard]] std::u32string toUtf32(std::string_view utf8);
 [[nodiscard]] std::string toUtf8(std::u32string_view codes);
