@@ -20,16 +20,21 @@ namespace standin::quantity {
 
 namespace {
 
+std::optional<Unit> columnUnitOf(ValueContext const& context) {
+    if (context.unit.empty()) return std::nullopt;
+    return parseUnit(context.unit, {.expected = context.expected, .allCapitals = context.allCapitals});
+}
+
 class ValueReader {
 public:
-    explicit ValueReader(ValueContext const& context) : m_context(context) {
-        if (!context.unit.empty()) m_columnUnit = parseUnit(context.unit, {.expected = context.expected, .allCapitals = context.allCapitals});
+    // `columnUnit` is columnUnitOf(context) and has to outlive the reader.
+    ValueReader(ValueContext const& context, std::optional<Unit> const& columnUnit) : m_context(context), m_columnUnit(columnUnit) {
         if (m_columnUnit && !m_columnUnit->note.empty()) m_value.notes.push_back(m_columnUnit->note);
     }
 
     ParsedValue read(std::string_view printed) {
         std::string const folded = text::foldForComparison(printed);
-        if (isBlankMark(folded)) return m_value;
+        if (isBlankMark(folded)) return std::move(m_value);
         std::string remark;
         std::string_view text = withoutRemark(folded, remark);
         if (!remark.empty() && isBoundRemark(remark)) {  // "0.9 (typ)", "2 kV (max)"
@@ -47,7 +52,7 @@ public:
             if (text.size() > 2 && text.front() == '(') m_value.notes.emplace_back("number in brackets: not read as a value");
         }
         finish();
-        return m_value;
+        return std::move(m_value);
     }
 
 private:
@@ -273,7 +278,7 @@ private:
     }
 
     ValueContext m_context;
-    std::optional<Unit> m_columnUnit;
+    std::optional<Unit> const& m_columnUnit;
     BoundWord m_bound = BoundWord::None;
     std::string m_held;
     ParsedValue m_value;
@@ -304,14 +309,18 @@ std::string tagOf(ParsedValue const& value, bool upper) {
 
 }  // namespace
 
-ParsedValue parseValue(std::string_view printed, ValueContext const& context) { return ValueReader(context).read(printed); }
+ParsedValue parseValue(std::string_view printed, ValueContext const& context) {
+    std::optional<Unit> const columnUnit = columnUnitOf(context);
+    return ValueReader(context, columnUnit).read(printed);
+}
 
 ParsedCell parseCell(CellTexts const& texts) {
     ParsedCell cell;
     ValueContext const context{.unit = texts.unit, .expected = texts.expected, .allCapitals = texts.allCapitals, .comma = texts.comma, .known = texts.known};
-    ParsedValue const min = parseValue(texts.min, context);
-    ParsedValue const typ = parseValue(texts.typ, context);
-    ParsedValue const max = parseValue(texts.max, context);
+    std::optional<Unit> const columnUnit = columnUnitOf(context);
+    ParsedValue const min = ValueReader(context, columnUnit).read(texts.min);
+    ParsedValue const typ = ValueReader(context, columnUnit).read(texts.typ);
+    ParsedValue const max = ValueReader(context, columnUnit).read(texts.max);
     for (ParsedValue const* value : {&min, &typ, &max}) {
         for (std::string const& note : value->notes) {
             if (std::find(cell.notes.begin(), cell.notes.end(), note) == cell.notes.end()) cell.notes.push_back(note);

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <iterator>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -65,6 +66,28 @@ constexpr Spelling kSpecials[] = {
     {"°С", "degC", "1"}, {"мм", "m", "0.001"},
 };
 
+// Spellings in the order of the texts, equal ones as they were listed.
+template <class Entry, std::size_t kCount>
+constexpr auto sortedBySpelling(Entry const (&entries)[kCount]) {
+    std::array<Entry, kCount> sorted{};
+    std::size_t used = 0;
+    for (Entry const& entry : entries) {
+        std::size_t at = used++;
+        for (; at > 0 && entry.printed < sorted[at - 1].printed; --at) sorted[at] = sorted[at - 1];
+        sorted[at] = entry;
+    }
+    return sorted;
+}
+
+template <class Entry, std::size_t kCount>
+constexpr std::size_t longestSpelling(std::array<Entry, kCount> const& entries) {
+    std::size_t longest = 0;
+    for (Entry const& entry : entries) longest = std::max(longest, entry.printed.size());
+    return longest;
+}
+
+constexpr auto kSortedSpecials = sortedBySpelling(kSpecials);
+
 struct Base {
     std::string_view printed;
     std::string_view coherent;
@@ -80,6 +103,17 @@ constexpr Base kBases[] = {
 constexpr Base kBentBases[] = {
     {"v", "V"}, {"a", "A"}, {"S", "s"}, {"f", "F"}, {"HZ", "Hz"}, {"hz", "Hz"}, {"w", "W"}, {"h", "H"}, {"Farad", "F"}, {"Farads", "F"},
 };
+
+constexpr auto kSortedBases = sortedBySpelling(kBases);
+constexpr auto kSortedBentBases = sortedBySpelling(kBentBases);
+constexpr std::size_t kLongestBase = std::max(longestSpelling(kSortedBases), longestSpelling(kSortedBentBases));
+
+// The entry of that spelling in a sorted list in which no spelling is listed twice.
+template <std::size_t kCount>
+Base const* findBase(std::array<Base, kCount> const& sorted, std::string_view printed) {
+    auto const found = std::ranges::lower_bound(sorted, printed, {}, &Base::printed);
+    return found != sorted.end() && found->printed == printed ? &*found : nullptr;
+}
 
 struct Prefix {
     std::string_view printed;
@@ -107,8 +141,7 @@ Unit makeUnit(std::string_view coherent, Decimal factor) {
 Decimal power(int exponent) { return Decimal(1).scaledByPowerOfTen(exponent); }
 
 void addSpecials(std::string_view printed, std::vector<Candidate>& out) {
-    for (Spelling const& special : kSpecials) {
-        if (special.printed != printed) continue;
+    for (Spelling const& special : std::ranges::equal_range(kSortedSpecials, printed, {}, &Spelling::printed)) {
         Unit unit = makeUnit(special.coherent, 1);
         unit.qualifier = std::string(special.qualifier);
         if (special.factor == "F") {  // Fahrenheit: (F - 32) / 1.8
@@ -119,34 +152,40 @@ void addSpecials(std::string_view printed, std::vector<Candidate>& out) {
         } else {
             unit.factor = *Decimal::parse(special.factor);
         }
-        out.push_back({unit, 0});
+        out.push_back({std::move(unit), 0});
     }
+}
+
+// `printed` read as that prefix and base, where the two go together.
+void addReading(std::string_view printed, Prefix const& prefix, Base const& base, bool bent, std::vector<Candidate>& out) {
+    bool const timeOrLength = base.coherent == "s" || base.coherent == "m";
+    bool const centi = prefix.power == -2 || prefix.power == -1;
+    if (centi && base.coherent != "m") return;     // "dA", "cV" are not met
+    if (timeOrLength && prefix.power > 3) return;  // no mega-seconds
+    if (base.coherent == "B" && prefix.power < 0) return;
+    if (base.printed == "R" && prefix.power != 0) return;
+    if ((base.coherent == "K") && prefix.power > 0) return;  // "KK"
+    Unit unit = makeUnit(base.coherent, power(prefix.power + base.power));
+    int rank = (prefix.bent ? 2 : 0) + (bent ? 1 : 0);
+    // No sheet of a semiconductor states megavolts or mega-amperes.
+    bool const absurd = prefix.printed == "M" && !prefix.bent && (base.coherent == "V" || base.coherent == "A" || base.coherent == "F");
+    if (absurd) rank += 4;
+    if (prefix.bent) {
+        unit.note = fmt::format("capital {} in \"{}\" read as {}", prefix.printed, printed,
+                                prefix.printed == "M"   ? "milli"
+                                : prefix.printed == "U" ? "micro"
+                                : prefix.printed == "N" ? "nano"
+                                                        : "pico");
+    }
+    out.push_back({std::move(unit), rank});
 }
 
 void addPrefixed(std::string_view printed, std::vector<Candidate>& out) {
     for (Prefix const& prefix : kPrefixes) {
-        if (printed.size() <= prefix.printed.size() || printed.substr(0, prefix.printed.size()) != prefix.printed) continue;
+        if (printed.size() <= prefix.printed.size() || printed.size() - prefix.printed.size() > kLongestBase || !printed.starts_with(prefix.printed)) continue;
         std::string_view const rest = printed.substr(prefix.printed.size());
-        auto const add = [&](Base const& base, bool bent) {
-            if (base.printed != rest) return;
-            bool const timeOrLength = base.coherent == "s" || base.coherent == "m";
-            bool const centi = prefix.power == -2 || prefix.power == -1;
-            if (centi && base.coherent != "m") return;                                 // "dA", "cV" are not met
-            if (timeOrLength && prefix.power > 3) return;                              // no mega-seconds
-            if (base.coherent == "B" && prefix.power < 0) return;
-            if (base.printed == "R" && prefix.power != 0) return;
-            if ((base.coherent == "K") && prefix.power > 0) return;                    // "KK"
-            Unit unit = makeUnit(base.coherent, power(prefix.power + base.power));
-            int rank = (prefix.bent ? 2 : 0) + (bent ? 1 : 0);
-            // No sheet of a semiconductor states megavolts or mega-amperes.
-            bool const absurd = prefix.printed == "M" && !prefix.bent && (base.coherent == "V" || base.coherent == "A" || base.coherent == "F");
-            if (absurd) rank += 4;
-            if (prefix.bent) unit.note = fmt::format("capital {} in \"{}\" read as {}", prefix.printed, printed,
-                                                     prefix.printed == "M" ? "milli" : prefix.printed == "U" ? "micro" : prefix.printed == "N" ? "nano" : "pico");
-            out.push_back({unit, rank});
-        };
-        for (Base const& base : kBases) add(base, false);
-        for (Base const& base : kBentBases) add(base, true);
+        if (Base const* const base = findBase(kSortedBases, rest)) addReading(printed, prefix, *base, false, out);
+        if (Base const* const base = findBase(kSortedBentBases, rest)) addReading(printed, prefix, *base, true, out);
     }
 }
 
