@@ -5,6 +5,7 @@
 #include "vocabulary/lexicon.h"
 
 #include <algorithm>
+#include <array>
 
 namespace standin::vocabulary {
 
@@ -102,6 +103,21 @@ bool isWordPoint(char32_t point) {
            (point >= 0x430 && point <= 0x45F);
 }
 
+// An ASCII letter or digit as foldWords() writes it; 0 for any other byte.
+constexpr std::array<char, 256> kPlainWordBytes = [] {
+    std::array<char, 256> bytes{};
+    for (char digit = '0'; digit <= '9'; ++digit) {
+        bytes[static_cast<unsigned char>(digit)] = digit;
+    }
+    for (char letter = 'a'; letter <= 'z'; ++letter) {
+        bytes[static_cast<unsigned char>(letter)] = letter;
+        bytes[static_cast<unsigned char>(letter - 'a' + 'A')] = letter;
+    }
+    return bytes;
+}();
+
+char plainWordByte(char byte) { return kPlainWordBytes[static_cast<unsigned char>(byte)]; }
+
 std::size_t lengthAt(std::string_view text, std::size_t position) {
     auto const lead = static_cast<unsigned char>(text[position]);
     std::size_t const length = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : lead >= 0xC0 ? 2 : 1;
@@ -136,17 +152,28 @@ std::string foldWords(std::string_view text) {
     out.reserve(text.size() + 8);
     enum class Before { Nothing, Word, Cjk } before = Before::Nothing;
     std::size_t wordStart = 0;
+    auto const openWord = [&] {
+        if (before == Before::Cjk || (before == Before::Nothing && !out.empty())) {
+            out += ' ';
+        }
+        if (before != Before::Word) {
+            wordStart = out.size();
+        }
+        before = Before::Word;
+    };
     for (std::size_t position = 0; position < text.size();) {
+        if (plainWordByte(text[position]) != 0) {  // letters and digits up to the next other byte
+            openWord();
+            do {
+                out += plainWordByte(text[position]);
+                ++position;
+            } while (position < text.size() && plainWordByte(text[position]) != 0);
+            continue;
+        }
         char32_t const point = foldPoint(nextCodePoint(text, position));
         if (isWordPoint(point)) {
-            if (before == Before::Cjk || (before == Before::Nothing && !out.empty())) {
-                out += ' ';
-            }
-            if (before != Before::Word) {
-                wordStart = out.size();
-            }
+            openWord();
             append(out, point);
-            before = Before::Word;
         } else if (isCjk(point)) {
             if (before == Before::Word || (before == Before::Nothing && !out.empty())) {
                 out += ' ';

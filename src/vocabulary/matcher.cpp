@@ -175,16 +175,20 @@ private:
                 shared[alias] += weight;
             }
         }
+        auto const overlap = [&](std::uint32_t index) -> double { return shared[index] / (0.6F * m_store.aliases[index].weight + 0.4F * saidWeight); };
+        if (touched.size() > kMostAliases) {
+            std::nth_element(touched.begin(), touched.begin() + kMostAliases, touched.end());
+            touched.resize(kMostAliases);
+        }
+        std::erase_if(touched, [&](std::uint32_t index) { return overlap(index) < kLowestName; });
         std::sort(touched.begin(), touched.end());
-        touched.resize(std::min(touched.size(), kMostAliases));
         for (std::uint32_t const index : touched) {
             Alias const& alias = m_store.aliases[index];
-            double score = shared[index] / (0.6F * alias.weight + 0.4F * saidWeight);
-            if (score < kLowestName) {
-                continue;
-            }
+            double score = overlap(index);
             std::uint32_t const clash = groupsOf(m_store.lexicon, m_said.ids, alias.concepts) & groupsOf(m_store.lexicon, alias.concepts, m_said.ids);
-            score *= std::pow(kConflict, std::popcount(clash));
+            if (clash != 0) {
+                score *= std::pow(kConflict, std::popcount(clash));
+            }
             if (score >= kLowestName) {
                 Candidate& candidate = candidateOf(alias.entry);
                 candidate.name = std::max(candidate.name, score);

@@ -246,14 +246,16 @@ std::optional<Match> Vocabulary::match(Query const& query) const {
     return matchParameter(*m_store, query);
 }
 
-std::vector<FeatureStatement> Vocabulary::statements(std::string_view sentence, std::string_view family) const {
+namespace {
+
+// The states of features that a sentence states, of which `said` is what it says.
+std::vector<FeatureStatement> statedBy(Concepts const& said, std::string_view family, Vocabulary::Store const& store) {
     std::vector<FeatureStatement> found;
-    Concepts const said = m_store->lexicon.read(sentence.substr(0, kLongestSentence));
-    ConceptId const* const negation = m_store->lexicon.findConcept("not");
-    ConceptId const* const inhibition = m_store->lexicon.findConcept("inhibit");
+    ConceptId const* const negation = store.lexicon.findConcept("not");
+    ConceptId const* const inhibition = store.lexicon.findConcept("inhibit");
     bool const negated = negation != nullptr && said.has(*negation);
     bool const inhibited = inhibition != nullptr && said.has(*inhibition);
-    float const saidWeight = m_store->weightOf(said.ids) + static_cast<float>(said.unknown);
+    float const saidWeight = store.weightOf(said.ids) + static_cast<float>(said.unknown);
     struct Best {
         std::uint32_t feature;
         std::int32_t state;
@@ -262,9 +264,9 @@ std::vector<FeatureStatement> Vocabulary::statements(std::string_view sentence, 
     };
     std::vector<Best> best;
     for (ConceptId id : said.ids) {
-        for (std::uint32_t index : m_store->phrasesByConcept[id]) {
-            Statement const& phrase = m_store->phrases[index];
-            FeatureEntry const& entry = m_store->features[phrase.feature];
+        for (std::uint32_t index : store.phrasesByConcept[id]) {
+            Statement const& phrase = store.phrases[index];
+            FeatureEntry const& entry = store.features[phrase.feature];
             if (!family.empty() && entry.family != family && entry.family != "generic") {
                 continue;
             }
@@ -294,12 +296,18 @@ std::vector<FeatureStatement> Vocabulary::statements(std::string_view sentence, 
     }
     for (auto const& one : best) {
         if (!one.tied) {
-            FeatureEntry const& entry = m_store->features[one.feature];
+            FeatureEntry const& entry = store.features[one.feature];
             found.push_back(FeatureStatement{.feature = entry.id, .state = entry.states[static_cast<std::size_t>(one.state)].token,
                                              .score = std::min(1.0, 0.5 + 0.5 * one.weight / std::max(saidWeight, 1.0F))});
         }
     }
     return found;
+}
+
+}  // namespace
+
+std::vector<FeatureStatement> Vocabulary::statements(std::string_view sentence, std::string_view family) const {
+    return statedBy(m_store->lexicon.read(sentence.substr(0, kLongestSentence)), family, *m_store);
 }
 
 std::optional<FeatureStatement> Vocabulary::statement(std::string_view title, std::string_view cell, std::string_view family) const {
@@ -350,11 +358,11 @@ std::vector<Topic> Vocabulary::topics(std::string_view sentence, std::string_vie
         }
     };
     sentence = sentence.substr(0, kLongestSentence);
-    for (auto const& stated : statements(sentence, family)) {
+    Concepts const said = m_store->lexicon.read(sentence);
+    for (auto const& stated : statedBy(said, family, *m_store)) {
         FeatureEntry const* entry = feature(stated.feature);
         add(entry->id, entry->severity, entry->caution);
     }
-    Concepts const said = m_store->lexicon.read(sentence);
     std::vector<ConceptId> covered;
     for (auto const& combined : m_store->topics) {
         if (said.containsAll(combined.concepts)) {
