@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 #include <string>
 #include <unordered_map>
 #include <vector>
@@ -113,11 +114,17 @@ constexpr std::array kKnown{
 // Inside a longer heading only what can't be meant otherwise.
 constexpr std::size_t kInsideBytes = 12;
 constexpr std::size_t kInsideCjkBytes = 12;  // four characters
+static_assert(kInsideBytes >= 2 && kInsideBytes <= kInsideCjkBytes);  // kindInside() looks no nearer to the end
 
 struct Table {
     std::unordered_map<std::string, Kind> exact;
     std::vector<std::pair<std::string, Kind>> inside;  // longest first
+    std::unordered_map<std::uint16_t, std::vector<std::size_t>> insideByStart;  // by the first two bytes, in that order
 };
+
+std::uint16_t twoBytesAt(std::string_view text, std::size_t at) {
+    return static_cast<std::uint16_t>(static_cast<unsigned char>(text[at]) << 8U | static_cast<unsigned char>(text[at + 1]));
+}
 
 Table makeTable() {
     Table table;
@@ -136,12 +143,28 @@ Table makeTable() {
         }
     }
     std::stable_sort(table.inside.begin(), table.inside.end(), [](auto const& a, auto const& b) { return a.first.size() > b.first.size(); });
+    for (std::size_t i = 0; i < table.inside.size(); ++i) table.insideByStart[twoBytesAt(table.inside[i].first, 0)].push_back(i);
     return table;
 }
 
 Table const& table() {
     static Table const made = makeTable();
     return made;
+}
+
+// The kind of the longest known heading that stands somewhere in the key.
+std::optional<Kind> kindInside(std::string_view key) {
+    auto const& inside = table().inside;
+    std::size_t longest = inside.size();  // its place in the list, which is in that order
+    for (std::size_t at = 0; at + kInsideBytes <= key.size(); ++at) {
+        auto const starting = table().insideByStart.find(twoBytesAt(key, at));
+        if (starting == table().insideByStart.end()) continue;
+        for (std::size_t const index : starting->second) {
+            if (index >= longest) break;
+            if (key.substr(at).starts_with(inside[index].first)) longest = index;
+        }
+    }
+    return longest < inside.size() ? std::optional(inside[longest].second) : std::nullopt;
 }
 
 bool isSkippedInFront(char32_t c) {
@@ -261,10 +284,7 @@ std::optional<Kind> headingKind(std::string_view title, Look look) {
         }
     }
     if (look == Look::Plain) return std::nullopt;
-    std::string const key = text::foldKey(stripped);
-    for (auto const& [known, kind] : table().inside)
-        if (key.find(known) != std::string::npos) return kind;
-    return std::nullopt;
+    return kindInside(text::foldKey(stripped));
 }
 
 }  // namespace standin::sections

@@ -30,6 +30,7 @@ TEST(Headings, KindFollowsFromTheWords) {
         {"Typical Application", Look::Plain, Kind::Application},
         {"Typical Electrical Characteristics", Look::Heading, Kind::Curves},
         {"Package Information", Look::Plain, Kind::Package},
+        {"Pin descriptions and typical electrical characteristics curves of the WL12", Look::Heading, Kind::Curves},  // the longest of several
         {"Revision history", Look::Plain, Kind::Revision},
         {"Absolute Maximum Ratings \u7EDD\u5BF9\u6700\u5927\u989D\u5B9A\u503C", Look::Plain, Kind::Ratings},
         {"\u4E00\u3001\u6982\u8FF0", Look::Plain, Kind::Description},
