@@ -186,6 +186,12 @@ std::optional<Leads> leadsBefore(std::string_view text, std::size_t at) {
     return Leads{count, at};
 }
 
+// Whether the first two characters fit; digits may stand behind joints.
+bool mayBe(Family const& family, std::string_view text, std::size_t at) {
+    char const second = family.name[1];
+    return !text::isAsciiLetter(second) || (at + 1 < text.size() && upper(text[at + 1]) == second);
+}
+
 std::optional<PackageName> nameAt(std::string_view text, std::size_t at, Family const& family) {
     auto const end = matchFamily(text, at, family.name);
     if (end == std::string_view::npos) return std::nullopt;
@@ -229,17 +235,36 @@ std::optional<PackageName> nameAt(std::string_view text, std::size_t at, Family 
 
 }  // namespace
 
-std::optional<PackageName> findPackageName(std::string_view text) {
+namespace {
+
+// The first true answer of `ask(at, family)` over the words that a family's name may begin, from left to right.
+template <class Ask>
+auto firstOf(std::string_view text, Ask const& ask) {
+    bool inWord = false;
     for (std::size_t at = 0; at < text.size(); ++at) {
-        char const first = upper(text[at]);
-        if (first < 'B' || first > 'X') continue;
-        bool const starts = at == 0 || !isAlnum(text[at - 1]) || static_cast<unsigned char>(text[at - 1]) >= 0x80;
-        if (!starts) continue;
-        for (int index = kChains.first[static_cast<std::size_t>(first - 'A')]; index >= 0; index = kChains.next[static_cast<std::size_t>(index)]) {
-            if (auto found = nameAt(text, at, kFamilies[static_cast<std::size_t>(index)])) return found;
+        bool const starts = !inWord;
+        inWord = text::isAsciiLetter(text[at]) || text::isAsciiDigit(text[at]);
+        if (!starts || !text::isAsciiLetter(text[at])) continue;
+        for (int index = kChains.first[static_cast<std::size_t>(upper(text[at]) - 'A')]; index >= 0; index = kChains.next[static_cast<std::size_t>(index)]) {
+            Family const& family = kFamilies[static_cast<std::size_t>(index)];
+            if (!mayBe(family, text, at)) continue;
+            if (auto answer = ask(at, family)) return answer;
         }
     }
-    return std::nullopt;
+    return decltype(ask(std::size_t{}, kFamilies.front())){};
+}
+
+}  // namespace
+
+std::optional<PackageName> findPackageName(std::string_view text) {
+    return firstOf(text, [&](std::size_t at, Family const& family) { return nameAt(text, at, family); });
+}
+
+bool mayBeginPackageName(std::string_view word, std::string_view next) {
+    if (firstOf(word, [](std::size_t, Family const&) { return true; })) return true;
+    // "8-lead", "14 pin", "8L": a digit, and the "l" or "p" of the word for leads, joints between them.
+    if (std::none_of(word.begin(), word.end(), text::isAsciiDigit)) return false;
+    return word.find_first_of("lLpP") != std::string_view::npos || (!next.empty() && (isJoint(next.front()) || upper(next.front()) == 'L' || upper(next.front()) == 'P'));
 }
 
 }  // namespace standin::packages

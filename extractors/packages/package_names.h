@@ -25,4 +25,8 @@ struct PackageName {
 // Linear in the text.
 [[nodiscard]] std::optional<PackageName> findPackageName(std::string_view text);
 
+// A cheap test that spares the search: false where no name begins in `word`, which
+// `next` stands behind on its line, neither with its letters nor with its count.
+[[nodiscard]] bool mayBeginPackageName(std::string_view word, std::string_view next);
+
 }  // namespace standin::packages

@@ -53,6 +53,7 @@ void searchLine(std::vector<Found>& found, model::PageLayout const& page, model:
     for (std::size_t i = line.firstWord; i < end; ++i) {
         auto const& word = page.words[i];
         if (word.hidden || word.owner == model::Owner::Furniture || word.text.size() > 64 || !mayBeginName(word.text)) continue;
+        if (!mayBeginPackageName(word.text, i + 1 < end ? std::string_view(page.words[i + 1].text) : std::string_view{})) continue;
         std::string some = word.text;
         std::vector<std::size_t> starts{0};
         for (std::size_t k = i + 1; k < std::min(end, i + kWordsOfAName) && page.words[k].text.size() <= 32; ++k) {

@@ -45,4 +45,19 @@ TEST(PackageNames, PlaceAndLeads) {
     EXPECT_EQ(before->pins, 8);
 }
 
+TEST(PackageNames, WordsThatMayBeginOneAreTold) {
+    using standin::packages::mayBeginPackageName;
+    struct Words {
+        char const* word;
+        char const* next;
+    };
+    for (auto const& [word, next] : {Words{"SOT-23", ""}, Words{"(sot23)", ""}, Words{"D", "2PAK"}, Words{"QX71-TSSOP", "8"}, Words{"8-lead", "SOIC"}, Words{"14", "Pin"},
+                                     Words{"8", "-lead"}, Words{"8L", ""}}) {
+        EXPECT_TRUE(mayBeginPackageName(word, next)) << word << ' ' << next;
+    }
+    for (auto const& [word, next] : {Words{"", ""}, Words{"3.3", "V"}, Words{"Ambient", "temperature"}, Words{"VCC", "5"}, Words{"10", ""}, Words{"BSOT", ""}}) {
+        EXPECT_FALSE(mayBeginPackageName(word, next)) << word << ' ' << next;
+    }
+}
+
 }  // namespace

@@ -57,4 +57,14 @@ TEST(ReadPackages, RunningHeadsAndHiddenWordsDoNotCount) {
     EXPECT_TRUE(readPackages(pages, {}).empty());
 }
 
+TEST(ReadPackages, NamesThatBeginWithTheirCount) {
+    std::vector<model::PageLayout> pages{page(1)};
+    addLine(pages[0], 100, {"in", "8", "-", "lead", "SOIC"});
+    addLine(pages[0], 120, {"and", "14", "Pin", "TSSOP"});
+    auto const packages = readPackages(pages, {});
+    ASSERT_EQ(packages.size(), 2U);
+    EXPECT_EQ(packages[0].name, "8 - lead SOIC");
+    EXPECT_EQ(packages[1].name, "14 Pin TSSOP");
+}
+
 }  // namespace
