@@ -11,6 +11,7 @@
 #include "extractors/parameters/shapes.h"
 #include "extractors/parameters/text_forms.h"
 #include "extractors/parameters/value_cell.h"
+#include "text/utf8.h"
 
 namespace standin::parameters {
 
@@ -44,8 +45,16 @@ bool refersToFigure(std::string const& text) {
     return low.starts_with("fig") || low.starts_with("see ");
 }
 
+// False for words in which no value can be: ASCII without digit, point, comma and the marks
+// and words of ranges between symbols ("VSS to VDD").
+bool mayHoldValue(std::string const& text) {
+    if (!standin::text::isAscii(text) || text.find_first_of("0123456789.,~") != std::string::npos) return true;
+    std::string const low = standin::text::asciiLower(text);
+    return contains(low, "to") || contains(low, "bis") || contains(low, "thr");
+}
+
 bool looksLikeValue(std::string const& text) {
-    if (refersToFigure(text)) return false;
+    if (!mayHoldValue(text) || refersToFigure(text)) return false;
     ValueCell const value = readValueCell(text, Slot::Single);
     if (value.form == ValueForm::Number || value.form == ValueForm::Range) return true;
     return value.form == ValueForm::Expression && hasDigit(text) && !isPartLike(text);

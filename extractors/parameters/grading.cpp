@@ -75,15 +75,21 @@ void fillInterval(model::Parameter& parameter) {
     if (parameter.max) parameter.max->value = parsed.maxValue;
 }
 
-model::Grade gradeOf(model::Parameter const& parameter, bool nominal) {
-    if (parameter.kind == model::ParameterKind::Rating) return model::Grade::A;
-    std::string said = folded(parameter.condition + " " + parameter.tableCondition);
-    for (std::string const& note : parameter.notes) said += " " + folded(note);
+bool ByDesign::isSaidIn(std::string const& text) {
+    if (text.empty()) return false;
+    auto const [known, fresh] = m_known.try_emplace(text, false);
+    if (!fresh) return known->second;
     constexpr std::array kByDesign = {"by design", "by characteri", "not production tested", "not tested in production", "not 100% tested", "by correlation", "by statistical",
                                       "设计保证", "设计值", "設計保証", "不做量产测试", "konstruktionsbedingt", "durch design", "не тестируется"};
-    for (std::string_view words : kByDesign) {
-        if (contains(said, words)) return model::Grade::GD;
-    }
+    std::string const said = folded(text);
+    known->second = std::ranges::any_of(kByDesign, [&](std::string_view words) { return contains(said, words); });
+    return known->second;
+}
+
+model::Grade gradeOf(model::Parameter const& parameter, bool nominal, ByDesign& byDesign) {
+    if (parameter.kind == model::ParameterKind::Rating) return model::Grade::A;
+    auto const saidByDesign = [&](std::string const& text) { return byDesign.isSaidIn(text); };
+    if (saidByDesign(parameter.condition) || saidByDesign(parameter.tableCondition) || std::ranges::any_of(parameter.notes, saidByDesign)) return model::Grade::GD;
     if (parameter.typ && !parameter.min && !parameter.max) {
         bool const tolerance = parameter.typ->text.find("±") != std::string::npos;
         if (!tolerance) return nominal ? model::Grade::N : model::Grade::T;
@@ -91,6 +97,11 @@ model::Grade gradeOf(model::Parameter const& parameter, bool nominal) {
     std::string const own = parameter.condition;
     if (!temperaturesIn(own).empty()) return only25(own) ? model::Grade::G25 : model::Grade::G;
     return only25(parameter.tableCondition) ? model::Grade::G25 : model::Grade::G;
+}
+
+model::Grade gradeOf(model::Parameter const& parameter, bool nominal) {
+    ByDesign byDesign;
+    return gradeOf(parameter, nominal, byDesign);
 }
 
 model::Confidence confidenceOf(model::Parameter const& parameter, PrintedRow const& row, ColumnPlan const& plan, model::Table const& table) {

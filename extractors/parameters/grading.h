@@ -4,6 +4,7 @@
 
 #include <span>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 #include "extractors/parameters/column_plan.h"
@@ -18,9 +19,20 @@ void fillInterval(model::Parameter& parameter);
 // True where the typical column is headed "Nom." or the like.
 [[nodiscard]] bool headedNominal(ColumnPlan const& plan);
 
+// Whether a text says that a value is assured by design instead of by test. Rows of
+// a table share their notes: each text is read once.
+class ByDesign {
+public:
+    [[nodiscard]] bool isSaidIn(std::string const& text);
+
+private:
+    std::unordered_map<std::string, bool> m_known;
+};
+
 // From the kind, the filled columns, the conditions and the notes (DOMAIN grades).
 // `nominal`: the typical column is headed as nominal.
 [[nodiscard]] model::Grade gradeOf(model::Parameter const& parameter, bool nominal);
+[[nodiscard]] model::Grade gradeOf(model::Parameter const& parameter, bool nominal, ByDesign& byDesign);
 
 // Score 0 … 1 with reasons; 0.9 and more is meant to be right in 99 of 100 rows.
 [[nodiscard]] model::Confidence confidenceOf(model::Parameter const& parameter, PrintedRow const& row, ColumnPlan const& plan, model::Table const& table);

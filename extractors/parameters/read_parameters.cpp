@@ -121,6 +121,7 @@ private:
     std::span<model::PageLayout> m_pages;
     std::vector<model::Section> const& m_sections;
     Footnotes m_footnotes;
+    ByDesign m_byDesign;
     std::map<std::string, Carried> m_carried;
     std::map<std::string, std::string> m_partOf;  // by table: the part that its caption speaks of
     std::vector<model::Parameter> m_out;
@@ -167,7 +168,7 @@ void Reader::add(PrintedRow& row, model::Table const& table, ColumnPlan const& p
     parameter.box = row.box;
     parameter.printed = row.printed;
     fillInterval(parameter);
-    parameter.grade = gradeOf(parameter, headedNominal(plan));
+    parameter.grade = gradeOf(parameter, headedNominal(plan), m_byDesign);
     parameter.confidence = confidenceOf(parameter, row, plan, table);
     own(table, row.cells, model::Owner::Parameter);
     m_out.push_back(std::move(parameter));
@@ -312,7 +313,7 @@ std::vector<model::Parameter> Reader::read() {
     findPartsOfCaptions();
     for (model::Table& table : m_tables) readTable(table);
     for (model::Parameter& parameter : readRatingLists(m_pages, m_tables, m_sections)) m_out.push_back(std::move(parameter));
-    std::ranges::stable_sort(m_out, {}, [](model::Parameter const& parameter) { return parameter.page; });
+    if (!std::ranges::is_sorted(m_out, {}, &model::Parameter::page)) std::ranges::stable_sort(m_out, {}, &model::Parameter::page);
     return std::move(m_out);
 }
 

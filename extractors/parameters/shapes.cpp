@@ -8,6 +8,7 @@
 #include <cstdint>
 
 #include "extractors/parameters/text_forms.h"
+#include "text/utf8.h"
 
 namespace standin::parameters {
 
@@ -22,14 +23,14 @@ std::string withoutSpaces(std::string_view text) {
 }
 
 // Base units after folding to lower case; prefixes are tried in front of them.
-constexpr std::array kBases = {"v",    "a",     "ω",    "ohm", "ohms", "w",    "s",     "sec",  "secs",  "second", "seconds", "f",    "h",   "hz",    "m",    "g",   "k",   "°c",
-                               "°f",   "c",     "j",    "t",   "db",   "dbm",  "dbc",   "dbv",  "%",     "ppm",    "ppb",     "pa",   "bar", "bit",   "bits", "lsb", "mil", "mils",
-                               "in",   "inch",  "min",  "hr",  "hrs",  "hour", "hours", "year", "years", "cycle",  "cycles",  "vrms", "vpp", "vp-p",  "vdc",  "vac", "vpk", "vp",
-                               "arms", "app",   "ap-p", "adc", "bps",  "b/s",  "kgf",   "n",    "n·m",   "lm",     "lx",      "cd",   "rpm", "gauss", "oe",   "ah",  "wh",  "day",
-                               "days", "times", "x",    "mho", "sps",  "va",   "aω",    "в",    "а",     "ом",     "вт",      "с",    "гц",  "ф",     "дб",   "гн",  "秒",  "伏",
-                               "安",   "欧",    "瓦",   "°",   "deg",  "degc", "dbfs",  "gs",   "ks",    "vpeak",  "apk",     "r",    "s/m", "℃"};
+constexpr auto kBases = std::to_array<std::string_view>(
+    {"v",     "a",    "ω",     "ohm",   "ohms",   "w",    "s",   "sec",  "secs", "second", "seconds", "f",    "h",    "hz",  "m",    "g",     "k",    "°c",  "°f",  "c",   "j",
+     "t",     "db",   "dbm",   "dbc",   "dbv",    "%",    "ppm", "ppb",  "pa",   "bar",    "bit",     "bits", "lsb",  "mil", "mils", "in",    "inch", "min", "hr",  "hrs", "hour",
+     "hours", "year", "years", "cycle", "cycles", "vrms", "vpp", "vp-p", "vdc",  "vac",    "vpk",     "vp",   "arms", "app", "ap-p", "adc",   "bps",  "b/s", "kgf", "n",   "n·m",
+     "lm",    "lx",   "cd",    "rpm",   "gauss",  "oe",   "ah",  "wh",   "day",  "days",   "times",   "x",    "mho",  "sps", "va",   "aω",    "в",    "а",   "ом",  "вт",  "с",
+     "гц",    "ф",    "дб",    "гн",    "秒",     "伏",   "安",  "欧",   "瓦",   "°",      "deg",     "degc", "dbfs", "gs",  "ks",   "vpeak", "apk",  "r",   "s/m", "℃"});
 
-constexpr std::array kPrefixes = {"", "m", "u", "μ", "µ", "n", "p", "f", "k", "g", "c", "d", "м", "мк", "н", "п", "к", "毫", "微", "千", "meg"};
+constexpr auto kPrefixes = std::to_array<std::string_view>({"", "m", "u", "μ", "µ", "n", "p", "f", "k", "g", "c", "d", "м", "мк", "н", "п", "к", "毫", "微", "千", "meg"});
 
 // Up to eight bytes as one number, to be compared at once; no text of ours has a zero byte.
 constexpr std::uint64_t packed(std::string_view text) {
@@ -41,6 +42,9 @@ constexpr std::uint64_t packed(std::string_view text) {
 constexpr std::size_t kLongestBase = 8;
 static_assert(std::ranges::all_of(kBases, [](std::string_view base) { return base.size() <= kLongestBase; }));
 
+constexpr std::size_t kLongestPrefix = 4;
+static_assert(std::ranges::all_of(kPrefixes, [](std::string_view prefix) { return prefix.size() <= kLongestPrefix; }));
+
 constexpr auto kSortedBases = [] {
     std::array<std::uint64_t, kBases.size()> sorted{};
     std::ranges::transform(kBases, sorted.begin(), packed);
@@ -49,8 +53,9 @@ constexpr auto kSortedBases = [] {
 }();
 
 bool isBase(std::string_view factor) {
+    if (factor.empty() || factor.size() > kLongestPrefix + kLongestBase) return false;
     return std::ranges::any_of(kPrefixes, [&](std::string_view prefix) {
-        if (!factor.starts_with(prefix)) return false;
+        if (!prefix.empty() && (prefix.front() != factor.front() || !factor.starts_with(prefix))) return false;
         std::string_view const base = factor.substr(prefix.size());
         return base.size() <= kLongestBase && std::ranges::binary_search(kSortedBases, packed(base));
     });
@@ -73,16 +78,20 @@ bool isUnitFactor(std::string_view factor) {
 }
 
 bool isRelation(char32_t c) {
-    return c == U'=' || c == U'<' || c == U'>' || c == U'\u2264' || c == U'\u2265' || c == U'\u2260' || c == U'\u2248' || c == U'\u2266' || c == U'\u2267' || c == U'\uFF1D' ||
-           c == U'\uFF1C' || c == U'\uFF1E' || c == U'\u2192';
+    if (c < 0x80) return c == U'=' || c == U'<' || c == U'>';
+    return c == U'\u2264' || c == U'\u2265' || c == U'\u2260' || c == U'\u2248' || c == U'\u2266' || c == U'\u2267' || c == U'\uFF1D' || c == U'\uFF1C' || c == U'\uFF1E' ||
+           c == U'\u2192';
 }
 
-constexpr std::array kPackageRoots = {"SOT",   "SOIC",  "SOP",    "SSOP", "TSSOP", "MSOP",   "VSSOP", "HTSSOP", "DIP", "PDIP",  "CDIP", "QFN", "DFN",  "WDFN",
-                                      "UDFN",  "VQFN",  "DHVQFN", "WQFN", "QFP",   "LQFP",   "TQFP",  "BGA",    "CSP", "WLCSP", "SO",   "TO",  "SC",   "DPAK",
-                                      "D2PAK", "DDPAK", "PLCC",   "LCC",  "ESOP",  "HSOP",   "SIP",   "ZIP",    "LGA", "TDFN",  "USON", "SON", "XSON", "DMP",
-                                      "SMD",   "SMA",   "SMB",    "DO",   "SOD",   "CERDIP", "HVSOF", "DSBGA",  "VSP", "SSOT",  "CASE"};
+constexpr auto kPackageRoots = std::to_array<std::string_view>(
+    {"SOT", "SOIC", "SOP",  "SSOP", "TSSOP", "MSOP",  "VSSOP", "HTSSOP", "DIP", "PDIP", "CDIP",  "QFN",    "DFN",   "WDFN",  "UDFN", "VQFN", "DHVQFN", "WQFN",
+     "QFP", "LQFP", "TQFP", "BGA",  "CSP",   "WLCSP", "SO",    "TO",     "SC",  "DPAK", "D2PAK", "DDPAK",  "PLCC",  "LCC",   "ESOP", "HSOP", "SIP",    "ZIP",
+     "LGA", "TDFN", "USON", "SON",  "XSON",  "DMP",   "SMD",   "SMA",    "SMB", "DO",   "SOD",   "CERDIP", "HVSOF", "DSBGA", "VSP",  "SSOT", "CASE"});
 
-constexpr std::array kVariantEndings = {"version", "versions", "series", "devices", "device", "系列", "版本", "型", "grade", "type", "types", "ランク", "rank"};
+constexpr int kFewestPartDigits = 2;
+
+constexpr auto kVariantEndings =
+    std::to_array<std::string_view>({"version", "versions", "series", "devices", "device", "系列", "版本", "型", "grade", "type", "types", "ランク", "rank"});
 
 }  // namespace
 
@@ -98,7 +107,8 @@ bool hasDigit(std::string_view text) {
 
 bool hasOrdinaryWord(std::string_view text) {
     int run = 0;
-    for (char32_t c : decoded(text)) {
+    for (std::size_t at = 0; at < text.size();) {
+        char32_t const c = standin::text::decodeNext(text, at);
         bool const lower = (c >= U'a' && c <= U'z') || (c >= U'\u0430' && c <= U'\u044F') || (c >= U'\u00DF' && c <= U'\u00FF');
         run = lower ? run + 1 : 0;
         if (run >= 4 || (isCjk(c) && c >= 0x3041 && c < 0xFF00)) return true;
@@ -106,48 +116,52 @@ bool hasOrdinaryWord(std::string_view text) {
     return false;
 }
 
+namespace {
+
+// One word of a list of symbols; `among`: there are others beside it.
+bool isSymbolWord(std::string_view word, bool among) {
+    int letters = 0;
+    int lowerRun = 0;
+    int longest = 0;
+    int length = 0;
+    bool capitalOrSign = false;
+    for (std::size_t at = 0; at < word.size(); ++length) {
+        char32_t const c = standin::text::decodeNext(word, at);
+        if (isCjk(c) && c < 0xFF00) return false;
+        if (isRelation(c)) return false;
+        if (isLatinLetter(c) || isGreek(c)) ++letters;
+        bool const lower = c >= U'a' && c <= U'z';
+        lowerRun = lower ? lowerRun + 1 : 0;
+        longest = std::max(longest, lowerRun);
+        if ((c >= U'A' && c <= U'Z') || isGreek(c) || isDigit(c) || c == U'(' || c == U'+' || c == U'-' || c == U'_') capitalOrSign = true;
+    }
+    if (longest >= 6) return false;  // "Vripple" has six: judged below
+    if (letters > 12) return false;
+    if (letters >= 4 && !capitalOrSign) return false;
+    if (longest == length && length >= 4) return false;
+    // "Output", "Rise": a capital and lower case only, of word length
+    bool const capitalised = longest >= 3 && longest + 1 == length && standin::text::isAsciiUpper(word.front());
+    if (capitalised && among) return false;
+    if (capitalised && longest >= 4) {
+        constexpr std::string_view kLeads = "VITRCLPQEFGS";
+        constexpr auto kTails = std::to_array<std::string_view>({"start", "hold", "limit", "float", "term", "leak", "drop", "trip", "load", "line", "noise"});
+        bool const known = std::ranges::find(kTails, word.substr(1)) != kTails.end();
+        if (!known || kLeads.find(word.front()) == std::string_view::npos) return false;
+    }
+    return true;
+}
+
+}  // namespace
+
 bool isSymbolLike(std::string_view raw) {
     std::string const text = trimmed(raw);
     if (text.empty() || text.size() > 40) return false;
+    std::size_t behindFirst = 0;
+    char32_t const first = standin::text::decodeNext(text, behindFirst);
+    if (!isLatinLetter(first) && !isGreek(first) && first != U'%' && first != U'|') return false;
     std::vector<std::string> const words = splitAtSpaces(text);
     if (words.size() > 5) return false;
-    std::u32string const codes = decoded(text);
-    if (!isLatinLetter(codes[0]) && !isGreek(codes[0]) && codes[0] != U'%' && codes[0] != U'|') return false;
-    // every space-separated word must look like a part of a symbol list
-    for (std::string const& word : words) {
-        std::u32string const w = decoded(word);
-        int letters = 0;
-        int lowerRun = 0;
-        int longest = 0;
-        int depth = 0;
-        bool capitalOrSign = false;
-        for (std::size_t i = 0; i < w.size(); ++i) {
-            char32_t const c = w[i];
-            if (isCjk(c) && c < 0xFF00) return false;
-            if (isRelation(c)) return false;
-            if (c == U'(' || c == U'[') ++depth;
-            if (c == U')' || c == U']') --depth;
-            if (isLatinLetter(c) || isGreek(c)) ++letters;
-            bool const lower = c >= U'a' && c <= U'z';
-            lowerRun = lower ? lowerRun + 1 : 0;
-            longest = std::max(longest, lowerRun);
-            if ((c >= U'A' && c <= U'Z') || isGreek(c) || isDigit(c) || c == U'(' || c == U'+' || c == U'-' || c == U'_') capitalOrSign = true;
-        }
-        if (longest >= 6) return false;  // "Vripple" has six: judged below
-        if (letters > 12) return false;
-        if (letters >= 4 && !capitalOrSign) return false;
-        if (longest == static_cast<int>(w.size()) && w.size() >= 4) return false;
-        // "Output", "Rise": a capital and lower case only, of word length
-        if (longest >= 3 && longest + 1 == static_cast<int>(w.size()) && w[0] >= U'A' && w[0] <= U'Z' && words.size() > 1) return false;
-        if (longest >= 4 && longest + 1 == static_cast<int>(w.size()) && w[0] >= U'A' && w[0] <= U'Z') {
-            constexpr std::u32string_view kLeads = U"VITRCLPQEFGS";
-            std::u32string_view const tail = std::u32string_view(w).substr(1);
-            bool const known = tail == U"start" || tail == U"hold" || tail == U"limit" || tail == U"float" || tail == U"term" || tail == U"leak" || tail == U"drop" ||
-                               tail == U"trip" || tail == U"load" || tail == U"line" || tail == U"noise";
-            if (!known || kLeads.find(w[0]) == std::u32string_view::npos) return false;
-        }
-    }
-    return true;
+    return std::ranges::all_of(words, [&](std::string const& word) { return isSymbolWord(word, words.size() > 1); });
 }
 
 bool isUnitLike(std::string_view raw) {
@@ -157,8 +171,10 @@ bool isUnitLike(std::string_view raw) {
     if (text.front() == '(' && text.back() == ')') text = text.substr(1, text.size() - 2);
     if (text.front() == '[' && text.back() == ']') text = text.substr(1, text.size() - 2);
     // both Omegas and both mus compare alike after folding by hand
-    for (auto const& [from, to] : {std::pair<std::string_view, std::string_view>{"Ω", "ω"}, {"µ", "μ"}, {"Ω", "ω"}}) {
-        for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size())) text.replace(at, from.size(), to);
+    if (!standin::text::isAscii(text)) {
+        for (auto const& [from, to] : {std::pair<std::string_view, std::string_view>{"Ω", "ω"}, {"µ", "μ"}, {"Ω", "ω"}}) {
+            for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size())) text.replace(at, from.size(), to);
+        }
     }
     if (isUnitFactor(text)) return true;
     std::size_t at = 0;
@@ -171,7 +187,7 @@ bool isUnitLike(std::string_view raw) {
         if (factor.starts_with("√")) factor.remove_prefix(std::string_view("√").size());
         if (factor.starts_with("rt")) factor.remove_prefix(2);
         if (factor.starts_with("(") && factor.ends_with(")")) factor = factor.substr(1, factor.size() - 2);
-        if (!isUnitFactor(factor)) return false;
+        if (factor.size() == text.size() || !isUnitFactor(factor)) return false;  // the whole is none
         ++factors;
         if (end == text.size()) break;
         at = end + (end == slash ? 1 : text[end] == '*' ? 1 : std::string_view("·").size());
@@ -180,9 +196,9 @@ bool isUnitLike(std::string_view raw) {
 }
 
 bool hasRelation(std::string_view text) {
-    std::u32string const codes = decoded(text);
-    for (std::size_t i = 1; i < codes.size(); ++i) {
-        if (isRelation(codes[i])) return true;
+    for (std::size_t at = 0; at < text.size();) {
+        bool const first = at == 0;
+        if (isRelation(standin::text::decodeNext(text, at)) && !first) return true;
     }
     return false;
 }
@@ -197,9 +213,11 @@ bool isConditionLike(std::string_view raw) {
          {"human body", "human-body", "charged device", "charged-device", "machine model", "hbm", "cdm", "steady state", "steady-state", "free air", "still air"}) {
         if (text.starts_with(lead)) return true;
     }
-    return contains(text, "unless otherwise") || contains(text, "otherwise noted") || contains(text, "otherwise specified") || contains(text, "除非") || contains(text, "特に") ||
-           contains(text, "如无") || contains(text, "若无") || contains(text, "sofern nicht") || contains(text, "если не") || contains(text, "over temperature") ||
-           contains(text, "temperature range (");
+    if (contains(text, "unless otherwise") || contains(text, "otherwise noted") || contains(text, "otherwise specified") || contains(text, "sofern nicht") ||
+        contains(text, "over temperature") || contains(text, "temperature range (")) {
+        return true;
+    }
+    return !standin::text::isAscii(text) && (contains(text, "除非") || contains(text, "特に") || contains(text, "如无") || contains(text, "若无") || contains(text, "если не"));
 }
 
 bool isPackageLike(std::string_view raw) {
@@ -223,16 +241,15 @@ bool isPartLike(std::string_view raw) {
     std::string const text = trimmed(tidied(raw));
     if (text.size() < 2 || text.size() > 90) return false;
     std::string const low = folded(text);
-    bool const pins = low.find(" pin") != std::string::npos || low.find(" terminal") != std::string::npos;
-    if ((low.starts_with("all other") && !pins) || low == "all types" || low == "all devices" || low == "all versions") return true;
-    if (!hasRelation(text)) {
-        for (std::string_view ending : kVariantEndings) {
-            if (low.ends_with(ending) && low.size() > ending.size() && low.size() <= ending.size() + 26 &&
-                (hasDigit(low) || low.starts_with("for ") || decoded(low).size() <= ending.size() + 3)) {
-                return true;
-            }
+    auto const namesPins = [&] { return low.find(" pin") != std::string::npos || low.find(" terminal") != std::string::npos; };
+    if ((low.starts_with("all other") && !namesPins()) || low == "all types" || low == "all devices" || low == "all versions") return true;
+    for (std::string_view ending : kVariantEndings) {
+        if (low.ends_with(ending) && low.size() > ending.size() && low.size() <= ending.size() + 26 && !hasRelation(text) &&
+            (hasDigit(low) || low.starts_with("for ") || standin::text::codePointCount(low) <= ending.size() + 3)) {
+            return true;
         }
     }
+    if (std::ranges::count_if(text, standin::text::isAsciiDigit) < kFewestPartDigits) return false;
     int parts = 0;
     std::size_t at = 0;
     std::string const list = text;
@@ -264,8 +281,8 @@ bool isPartLike(std::string_view raw) {
                 return false;
             }
         }
-        bool const part = quote ? digits >= 2 && other == 0
-                                : digits >= 2 &&
+        bool const part = quote ? digits >= kFewestPartDigits && other == 0
+                                : digits >= kFewestPartDigits &&
                                       (leading >= 2 || (other >= 1 && other <= 3 && digits >= 3 && leading == 0) || (leading == 1 && digits >= 3) ||
                                        (capitals >= 1 && digits >= 3 && isDigit(codes[0]) && codes.size() >= 6)) &&
                                       other <= 3;

@@ -145,6 +145,9 @@ bool isFootnoteMark(std::string_view raised) {
 
 namespace {
 
+constexpr char32_t kSee = 0x736565;  // "see"
+constexpr char32_t kNot = 0x6E6F74;  // of "note"
+
 // Full-width brackets, only where they hold a reference.
 void takeWideBrackets(std::string& text, std::vector<std::string>& marks) {
     for (std::size_t at = text.find("（"); at != std::string::npos; at = text.find("（", at + 1)) {
@@ -244,6 +247,21 @@ void takeCircledDigits(std::string& text, std::vector<std::string>& marks) {
     }
 }
 
+// Tidy ASCII without brackets, stars, punctuation at which ends are trimmed, "see" and "note": nothing to take out.
+bool holdsNoReference(std::string_view text) {
+    char32_t lastThree = 0;  // in lower case
+    char before = ' ';
+    for (char const c : text) {
+        auto const byte = static_cast<unsigned char>(c);
+        if (byte <= ' ' ? c != ' ' || before == ' ' : byte >= 0x7F) return false;
+        if (c == '(' || c == '[' || c == '*' || c == ',' || c == ';') return false;
+        lastThree = (lastThree << 8U | byte | 0x20U) & 0xFFFFFFU;
+        if (lastThree == kSee || lastThree == kNot) return false;
+        before = c;
+    }
+    return before != ' ' || text.empty();
+}
+
 // "…, see Figure 3", "Note 1" at the end.
 void takeTail(std::string& text, std::vector<std::string>& marks) {
     std::string low = folded(text);
@@ -266,6 +284,7 @@ void takeTail(std::string& text, std::vector<std::string>& marks) {
 }  // namespace
 
 std::string withoutReferences(std::string_view raw, std::vector<std::string>& marks) {
+    if (holdsNoReference(raw)) return std::string(raw);
     std::string text(raw);
     bool const ascii = standin::text::isAscii(raw);
     if (!ascii) takeWideBrackets(text, marks);

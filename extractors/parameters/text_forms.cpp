@@ -88,6 +88,16 @@ bool isTidy(std::string_view text) {
     return text.empty() || before != ' ';
 }
 
+// The first place from `at` on that is no gap.
+std::size_t behindSpaces(std::string_view text, std::size_t at) {
+    while (at < text.size()) {
+        std::size_t next = at;
+        if (!isSpace(standin::text::decodeNext(text, next))) break;
+        at = next;
+    }
+    return at;
+}
+
 std::string tidiedAscii(std::string_view text) {
     std::string out;
     out.reserve(text.size());
@@ -109,12 +119,11 @@ std::string tidiedAscii(std::string_view text) {
 std::string tidied(std::string_view text) {
     if (isTidy(text)) return std::string(text);
     if (standin::text::isAscii(text)) return tidiedAscii(text);
-    std::u32string const codes = decoded(text);
     std::string out;
     out.reserve(text.size());
     bool gap = false;
-    for (std::size_t i = 0; i < codes.size(); ++i) {
-        char32_t const c = codes[i];
+    for (std::size_t at = 0; at < text.size();) {
+        char32_t const c = standin::text::decodeNext(text, at);
         if (isInvisible(c)) continue;
         if (isSpace(c)) {
             gap = !out.empty();
@@ -122,18 +131,19 @@ std::string tidied(std::string_view text) {
         }
         if (gap) out.push_back(' ');
         gap = false;
-        if (isDash(c)) {
+        if (c < 0x80) {
+            out.push_back(static_cast<char>(c));
+        } else if (isDash(c)) {
             out.push_back('-');
         } else if (c == U'\u2103') {
             out += "°C";
         } else if (c == U'\u2109') {
             out += "°F";
-        } else if (isDegree(c) && (c != U'\u2070' || (i + 1 < codes.size() && codes[i + 1] == U'C'))) {
+        } else if (isDegree(c) && (c != U'\u2070' || text.substr(at, 1) == "C")) {
             out += "°";
             // "° C" is one sign in print
-            std::size_t next = i + 1;
-            while (next < codes.size() && isSpace(codes[next])) ++next;
-            if (next > i + 1 && next < codes.size() && codes[next] == U'C') i = next - 1;
+            std::size_t const next = behindSpaces(text, at);
+            if (text.substr(next, 1) == "C") at = next;
         } else if (c == U'\u301C' || c == U'\u223C' || c == U'\uFF5E' || c == U'\u2053' || c == U'\u02DC') {
             out.push_back('~');
         } else if (c == U'\u2126') {
@@ -151,14 +161,14 @@ std::string folded(std::string_view text) {
     if (isTidy(text)) return standin::text::asciiLower(text);
     std::string const tidy = tidied(text);
     if (standin::text::isAscii(tidy)) return standin::text::asciiLower(tidy);
-    std::u32string const codes = decoded(tidy);
     std::string out;
-    out.reserve(text.size());
-    for (char32_t c : codes) {
+    out.reserve(tidy.size());
+    for (std::size_t at = 0; at < tidy.size();) {
+        char32_t c = standin::text::decodeNext(tidy, at);
         if (c >= 0xFF01 && c <= 0xFF5E) c -= 0xFEE0;
         if (c == U'\u2018' || c == U'\u2019') c = U'\'';
         if (c == U'\u201C' || c == U'\u201D') c = U'"';
-        append(out, lowered(c));
+        standin::text::append(out, lowered(c));
     }
     return out;
 }
@@ -232,7 +242,8 @@ bool saysNothing(std::string_view text) {
     for (char c : text) {
         if (standin::text::isAsciiLetter(c) || standin::text::isAsciiDigit(c)) return false;
     }
-    for (char32_t c : decoded(text)) {
+    for (std::size_t at = 0; at < text.size();) {
+        char32_t const c = standin::text::decodeNext(text, at);
         if (isSpace(c) || isInvisible(c) || isDash(c)) continue;
         if (c == U'.' || c == U'\u2026' || c == U'\u2025' || c == U'/' || c == U'_' || c == U'\u30FC' || c == U'\u4E00' || c == U'*') continue;
         return false;
@@ -243,12 +254,12 @@ bool saysNothing(std::string_view text) {
 std::string joined(std::string_view left, std::string_view right) {
     if (left.empty()) return std::string(right);
     if (right.empty()) return std::string(left);
-    std::size_t lead = left.size() - 1;
-    while (lead > 0 && (static_cast<unsigned char>(left[lead]) & 0xC0) == 0x80) --lead;
-    std::u32string const last = decoded(left.substr(lead));
-    std::u32string const first = decoded(right.substr(0, 4));
-    bool const cjk = !last.empty() && !first.empty() && isCjk(last.back()) && isCjk(first.front());
-    std::string out(left);
+    std::size_t last = left.size();
+    std::size_t first = 0;
+    bool const cjk = static_cast<unsigned char>(left.back()) >= 0x80 && isCjk(standin::text::decodePrevious(left, last)) && isCjk(standin::text::decodeNext(right, first));
+    std::string out;
+    out.reserve(left.size() + 1 + right.size());
+    out += left;
     if (!cjk) out.push_back(' ');
     out += right;
     return out;

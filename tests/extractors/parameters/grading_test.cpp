@@ -107,6 +107,19 @@ TEST(Grade, IsNominalWhereTheColumnSaysSo) {
     EXPECT_FALSE(headedNominal(columns));
 }
 
+TEST(Grade, IsByDesignWhereConditionOrNoteSaysSo) {
+    ByDesign byDesign;
+    auto parameter = sure();
+    EXPECT_NE(gradeOf(parameter, false, byDesign), model::Grade::GD);
+    parameter.notes = {"Pulse test.", "Guaranteed by Design, not production tested."};
+    for (int row = 0; row < 2; ++row) EXPECT_EQ(gradeOf(parameter, false, byDesign), model::Grade::GD);  // the second row meets known notes
+    parameter.notes.pop_back();
+    EXPECT_NE(gradeOf(parameter, false, byDesign), model::Grade::GD);
+    parameter.tableCondition = "设计保证";
+    EXPECT_EQ(gradeOf(parameter, false, byDesign), model::Grade::GD);
+    EXPECT_EQ(gradeOf(parameter, false), model::Grade::GD);
+}
+
 TEST(Confidence, FallsWhereASignOfTheRowIsADrawing) {
     std::vector<model::Parameter> rows{sure(), sure(), sure()};
     for (std::size_t i = 0; i < rows.size(); ++i) {

@@ -93,6 +93,10 @@ TEST(TableText, NotedIsNoNote) {
     EXPECT_EQ(withoutReferences("TA=25°C unless otherwise noted", marks), "TA=25°C unless otherwise noted");
     EXPECT_TRUE(marks.empty());
     EXPECT_EQ(withoutReferences("Supply voltage note 1", marks), "Supply voltage");
+    EXPECT_EQ(withoutReferences("Supply voltage NOTE 2", marks), "Supply voltage");
+    EXPECT_EQ(withoutReferences("Supply  voltage,", marks), "Supply voltage");
+    EXPECT_EQ(withoutReferences("Does not oversee", marks), "Does not oversee");
+    EXPECT_EQ(marks, (std::vector<std::string>{"1", "2"}));
 }
 
 TEST(TableText, RaisedCapitalsAreNoMark) {

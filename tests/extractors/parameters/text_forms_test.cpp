@@ -48,5 +48,21 @@ TEST(TextForms, JoinedPutsNoSpaceBetweenCjk) {
     EXPECT_EQ(joined("电压", "VDD"), "电压 VDD");
 }
 
+TEST(TextForms, JoinedWithAGapButBetweenCjk) {
+    EXPECT_EQ(joined("Supply", "voltage"), "Supply voltage");
+    EXPECT_EQ(joined("电源", "电压"), "电源电压");
+    EXPECT_EQ(joined("电源", "V"), "电源 V");
+    EXPECT_EQ(joined("10 µ", "电"), "10 µ 电");
+    EXPECT_EQ(joined("", "V"), "V");
+    EXPECT_EQ(joined("电", ""), "电");
+}
+
+TEST(TextForms, DegreesAndDashesAreMadeOne) {
+    EXPECT_EQ(tidied("\u2013 40 \u00BA  C \u2026 85 \u2103"), "- 40 °C \u2026 85 °C");
+    EXPECT_EQ(tidied("25 \u2070C 10\u2070"), "25 °C 10\u2070");
+    EXPECT_EQ(tidied("\u200B 10\u00A0\u00A0k\u2126 "), "10 kΩ");
+    EXPECT_EQ(folded("\u2018\uFF36\u2019 ÄÖ \u201CТок\u201D"), "'v' äö \"ток\"");
+}
+
 }  // namespace
 }  // namespace standin::parameters
