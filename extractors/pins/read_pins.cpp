@@ -168,6 +168,31 @@ std::vector<std::string> takeRecognisedNames(std::vector<model::Pin>& pins, std:
     return names;
 }
 
+// "S" of "S1" and of "S2"; empty for other names.
+std::string_view stemBefore(std::string_view name, std::string_view endings) {
+    if (name.size() < 2 || endings.find(name.back()) == std::string_view::npos) return {};
+    name.remove_suffix(1);
+    return name;
+}
+
+bool isRecognisedName(model::Pin const& pin, std::span<model::PageLayout const> pages) {
+    return std::any_of(pages.begin(), pages.end(), [&pin](auto const& page) {
+        return pin.page == page.page && std::any_of(page.words.begin(), page.words.end(), [&pin](auto const& word) {
+                   return word.recognised && pin.box.contains(word.box.centre()) && hasWord(pin.name, word.text);
+               });
+    });
+}
+
+// In a picture the digit of "S1" looks like a letter; where the package has an "S2" it is a digit.
+void readFirstOfNumbered(std::vector<model::Pin>& pins, std::span<model::PageLayout const> pages) {
+    for (auto& pin : pins) {
+        auto const stem = stemBefore(pin.name, "lIi|");
+        if (stem.empty()) continue;
+        bool const numbered = std::any_of(pins.begin(), pins.end(), [&](auto const& other) { return other.package == pin.package && stemBefore(other.name, "2") == stem; });
+        if (numbered && isRecognisedName(pin, pages)) pin.name.back() = '1';
+    }
+}
+
 // A table that names pins without numbers tells what those of the drawing do.
 void takeFunctions(std::vector<model::Pin> const& named, std::vector<model::Pin>& drawn) {
     std::unordered_map<std::string, std::string> functions;
@@ -207,6 +232,7 @@ PinReading readPins(std::span<model::Table const> tables, std::span<model::PageL
             if (pins[i].name.empty()) pins[i].name = recognised[i];
         }
     }
+    readFirstOfNumbered(pins, pages);
     clearSinglePackage(pins);
     reading.unread = unreadPins(pins, drawings, pages, sections);
     return reading;

@@ -109,6 +109,24 @@ TEST(ReadPins, ARecognisedLetterTakesNoPrintedNameOut) {
     EXPECT_EQ(readPins(std::span{&table, 1}, std::span{&page, 1}, {}).pins.at(2).name, "VIN");
 }
 
+TEST(ReadPins, ARecognisedLetterForTheFirstOfTwoIsADigit) {
+    auto table = tableWithoutAName("Al");
+    table.cells[7].text = "A2";
+    table.cells[10].text = "Bl";
+    PageBuilder builder;
+    builder.line(60, 18, "Al");
+    builder.line(60, 42, "Bl");
+    auto page = builder.page();
+    auto const names = [&] {
+        std::string joined;
+        for (auto const& pin : readPins(std::span{&table, 1}, std::span{&page, 1}, {}).pins) joined += pin.name + " ";
+        return joined;
+    };
+    EXPECT_EQ(names(), "Al A2 Bl ") << "print is left as it is";
+    for (auto& word : page.words) word.recognised = true;
+    EXPECT_EQ(names(), "A1 A2 Bl ") << "nothing says that there is a B2";
+}
+
 TEST(ReadPins, ADrawingOfAnotherPinOrderNamesNothing) {
     auto const table = tableWithoutAName("VSS");
     auto const page = drawing();
