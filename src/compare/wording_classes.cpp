@@ -226,24 +226,37 @@ std::string withoutSpaces(std::string_view printed) {
     return folded;
 }
 
-std::vector<std::string> keysOfKind(ReadSentence const& sentence, Kind kind) {
-    std::vector<std::string> keys;
-    for (Token const& token : sentence.tokens) {
-        if (token.kind == kind) keys.push_back(token.key);
+// Of the tokens of a sentence, which outlives them.
+using Keys = std::vector<std::string_view>;
+
+template <class Wanted>
+Keys keysOf(ReadSentence const& sentence, Wanted const& wanted) {
+    auto const& tokens = sentence.tokens;
+    Keys keys;
+    auto const count = std::count_if(tokens.begin(), tokens.end(), wanted);
+    if (count == 0) return keys;
+    keys.reserve(static_cast<std::size_t>(count));
+    for (Token const& token : tokens) {
+        if (wanted(token)) keys.push_back(token.key);
     }
     return keys;
 }
 
-std::vector<std::string> sorted(std::vector<std::string> keys) {
+Keys keysOfKind(ReadSentence const& sentence, Kind kind) {
+    return keysOf(sentence, [kind](Token const& token) { return token.kind == kind; });
+}
+
+Keys sorted(Keys keys) {
     std::sort(keys.begin(), keys.end());
     return keys;
 }
 
 // Keys of `a` that `b` does not have, equal ones counted.
-std::vector<std::string> only(std::vector<std::string> const& a, std::vector<std::string> const& b) {
-    std::vector<std::string> const left = sorted(a);
-    std::vector<std::string> const right = sorted(b);
-    std::vector<std::string> difference;
+Keys only(Keys const& a, Keys const& b) {
+    if (a.empty() || b.empty()) return sorted(a);
+    Keys const left = sorted(a);
+    Keys const right = sorted(b);
+    Keys difference;
     std::set_difference(left.begin(), left.end(), right.begin(), right.end(), std::back_inserter(difference));
     return difference;
 }
@@ -341,44 +354,38 @@ private:
 
     // "VDD below 1.5 V": a pin's name in a sentence about its voltage.
     [[nodiscard]] bool pinNamesAreSymbols() const {
-        return says(Meaning::Above) || says(Meaning::Below) || says(Meaning::AtLeast) || says(Meaning::AtMost) || !keysOfKind(m_reference, Kind::Number).empty() ||
-               !keysOfKind(m_candidate, Kind::Number).empty();
+        return says(Meaning::Above) || says(Meaning::Below) || says(Meaning::AtLeast) || says(Meaning::AtMost) || m_reference.hasToken(Kind::Number) ||
+               m_candidate.hasToken(Kind::Number);
     }
 
     [[nodiscard]] bool changed(Kind kind) const {
         auto const a = keysOfKind(m_reference, kind);
         auto const b = keysOfKind(m_candidate, kind);
-        if (sorted(a) != sorted(b)) return true;
         if (a == b) return false;
+        if (a.size() != b.size() || sorted(a) != sorted(b)) return true;
         // The same ones in another order: "A to B" against "B to A", unless the whole sentence is turned around.
         return restEqual(kind);
     }
 
     [[nodiscard]] bool restEqual(Kind kind) const {
-        auto const rest = [&](ReadSentence const& sentence) {
-            std::vector<std::string> keys;
-            for (Token const& token : sentence.tokens) {
-                if (token.kind != kind) keys.push_back(token.key);
-            }
-            return keys;
-        };
-        return rest(m_reference) == rest(m_candidate);
+        auto const isRest = [kind](Token const& token) { return token.kind != kind; };
+        return keysOf(m_reference, isRest) == keysOf(m_candidate, isRest);
     }
 
     void findNumbers() {
         if (changed(Kind::Number)) {
             auto const a = only(keysOfKind(m_reference, Kind::Number), keysOfKind(m_candidate, Kind::Number));
             auto const b = only(keysOfKind(m_candidate, Kind::Number), keysOfKind(m_reference, Kind::Number));
-            auto const isTemperature = [](std::string const& key) { return key.size() > 4 && key.substr(key.size() - 4) == "degC"; };
+            auto const isTemperature = [](std::string_view key) { return key.size() > 4 && key.substr(key.size() - 4) == "degC"; };
             bool const temperatures = std::all_of(a.begin(), a.end(), isTemperature) && std::all_of(b.begin(), b.end(), isTemperature) && a.size() + b.size() > 0;
             raise(temperatures ? WordingClass::Temp : WordingClass::Num);
-            auto const isDuration = [](std::string const& key) { return key.size() > 2 && key.back() == 's' && text::isAsciiDigit(key[key.size() - 2]); };
+            auto const isDuration = [](std::string_view key) { return key.size() > 2 && key.back() == 's' && text::isAsciiDigit(key[key.size() - 2]); };
             m_durationOnOneSide = a.empty() != b.empty() && std::all_of(a.begin(), a.end(), isDuration) && std::all_of(b.begin(), b.end(), isDuration);
         }
         if (changed(Kind::Symbol)) {
             auto const a = only(keysOfKind(m_reference, Kind::Symbol), keysOfKind(m_candidate, Kind::Symbol));
             auto const b = only(keysOfKind(m_candidate, Kind::Symbol), keysOfKind(m_reference, Kind::Symbol));
-            auto const isTemperature = [](std::string const& key) { return key == "ta" || key == "tj" || key == "tc"; };
+            auto const isTemperature = [](std::string_view key) { return key == "ta" || key == "tj" || key == "tc"; };
             bool const temperatures = std::all_of(a.begin(), a.end(), isTemperature) && std::all_of(b.begin(), b.end(), isTemperature);
             raise(temperatures ? WordingClass::Temp : WordingClass::Num);
         }
@@ -417,16 +424,22 @@ private:
     }
 
     void findNegations() {
-        bool negated = any({Meaning::Not, Meaning::Disabled});
-        auto const a = only(keysOfKind(m_reference, Kind::Word), keysOfKind(m_candidate, Kind::Word));
-        auto const b = only(keysOfKind(m_candidate, Kind::Word), keysOfKind(m_reference, Kind::Word));
+        bool const negated = any({Meaning::Not, Meaning::Disabled});
+        if (negated || saysNegatedForms()) raise(WordingClass::Neg);
+    }
+
+    // One side has a word and the other its negated form.
+    [[nodiscard]] bool saysNegatedForms() const {
         constexpr std::size_t kMostWords = 40;
-        if (a.size() <= kMostWords && b.size() <= kMostWords) {
-            for (auto const& left : a) {
-                for (auto const& right : b) negated = negated || isNegatedForm(left, right) || isNegatedForm(right, left);
-            }
-        }
-        if (negated) raise(WordingClass::Neg);
+        if (!m_reference.hasToken(Kind::Word) || !m_candidate.hasToken(Kind::Word)) return false;
+        auto const words = keysOfKind(m_reference, Kind::Word);
+        auto const others = keysOfKind(m_candidate, Kind::Word);
+        auto const a = only(words, others);
+        auto const b = only(others, words);
+        if (a.size() > kMostWords || b.size() > kMostWords) return false;
+        return std::any_of(a.begin(), a.end(), [&](std::string_view left) {
+            return std::any_of(b.begin(), b.end(), [&](std::string_view right) { return isNegatedForm(left, right) || isNegatedForm(right, left); });
+        });
     }
 
     void findGrades() {

@@ -171,11 +171,6 @@ constexpr PhraseLine kLines[] = {
     {External, L::Japanese, "外部|外付"},
 };
 
-template <std::size_t N>
-bool contains(std::array<std::string_view, N> const& list, std::string_view word) {
-    return std::find(list.begin(), list.end(), word) != list.end();
-}
-
 }  // namespace
 
 std::span<PhraseLine const> phraseLines() { return kLines; }
@@ -206,13 +201,13 @@ bool isCommonPinName(std::string_view name) {
     static constexpr std::array<std::string_view, 46> kNames{
         "vdd", "vss", "vcc", "vee", "gnd", "agnd", "pgnd", "vm", "v-", "v+", "p+", "p-", "b+", "b-", "pack+", "pack-", "bat+", "bat-", "co", "do", "cout", "dout", "oc", "od",
         "cs", "vin", "vout", "out", "in", "en", "ce", "shdn", "fb", "sw", "lx", "bst", "test", "nc", "ct", "td", "dp", "ds", "prog", "bat", "vbat", "vbus"};
-    return contains(kNames, name);
+    return isOneOf(name, kNames);
 }
 
 bool isFiller(std::string_view word, PhraseLanguage language) {
     static constexpr std::array<std::string_view, 14> kEnglish{"a", "an", "the", "please", "etc", "this", "that", "these", "there", "also", "then", "thus", "therefore", "its"};
     static constexpr std::array<std::string_view, 12> kGerman{"der", "die", "das", "den", "dem", "des", "ein", "eine", "einen", "einem", "einer", "bitte"};
-    return contains(kEnglish, word) || (language == L::German && contains(kGerman, word));
+    return isOneOf(word, kEnglish) || (language == L::German && isOneOf(word, kGerman));
 }
 
 std::string_view commonWord(std::string_view word) {
@@ -221,7 +216,7 @@ std::string_view commonWord(std::string_view word) {
         {"utilized", "used"}, {"ambient", "ambient"}, {"temp", "temperature"}, {"approx", "approximately"}, {"max", "maximum"}, {"min", "minimum"}, {"typ", "typical"},
         {"versus", "vs"}, {"mosfet", "fet"}, {"till", "until"}, {"ic", "device"}, {"chip", "device"}, {"product", "device"}, {"fuer", "für"}, {"recovery", "release"}, {"hi", "high"}};
     for (auto const& [word_, common] : kSynonyms) {
-        if (word_ == word) return common;
+        if (word_.size() == word.size() && word_.front() == word.front() && word_ == word) return common;
     }
     return word;
 }

@@ -2,7 +2,9 @@
 // wording_classes.h.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
+#include <initializer_list>
 #include <span>
 #include <string_view>
 
@@ -66,6 +68,12 @@ enum class Counting : std::uint8_t { Often, AtAll };
 
 // Words that say nothing ("the", "please"), lower case.
 [[nodiscard]] bool isFiller(std::string_view lowerCaseWord, PhraseLanguage language);
+
+// Looks at lengths and first letters before it compares. No word of the list is empty.
+[[nodiscard]] inline bool isOneOf(std::string_view word, std::span<std::string_view const> list) {
+    return std::any_of(list.begin(), list.end(), [word](std::string_view one) { return one.size() == word.size() && one.front() == word.front() && one == word; });
+}
+[[nodiscard]] inline bool isOneOf(std::string_view word, std::initializer_list<std::string_view> list) { return isOneOf(word, std::span(list.begin(), list.size())); }
 
 // The word that stands for its synonyms ("terminal" -> "pin"), else the word itself.
 [[nodiscard]] std::string_view commonWord(std::string_view lowerCaseWord);

@@ -6,7 +6,6 @@
 #include "compare/wording_tokens.h"
 
 #include <algorithm>
-#include <initializer_list>
 #include <unordered_map>
 
 #include "quantity/condition.h"
@@ -90,13 +89,12 @@ PhraseLanguage phraseLanguageOf(std::string_view language, std::string_view text
     return PhraseLanguage::English;
 }
 
-// Looks at lengths first, unlike a comparison of a string with a literal.
-bool isOneOf(std::string_view word, std::initializer_list<std::string_view> words) { return std::find(words.begin(), words.end(), word) != words.end(); }
-
 bool isDropped(std::string_view word) {
-    static constexpr std::string_view kSigns[] = {".", ",", ";", ":",  "\"", "'",  "(",  ")",  "[", "]",  "{",  "}",  "•", "=",   "*", "/",
-                                                  "!", "?", "#", "。", "、", "，", "；", "：", "·", "・", "「", "」", "|", "...", "_"};
-    return std::find(std::begin(kSigns), std::end(kSigns), word) != std::end(kSigns);
+    constexpr std::string_view kAscii = ".,;:\"'()[]{}=*/!?#|_";
+    static constexpr std::string_view kWide[] = {"•", "。", "、", "，", "；", "：", "·", "・", "「", "」"};
+    if (word.size() == 1) return kAscii.find(word.front()) != std::string_view::npos;
+    if (static_cast<unsigned char>(word.front()) < 0x80) return word == "...";
+    return std::find(std::begin(kWide), std::end(kWide), word) != std::end(kWide);
 }
 
 bool isRangeMark(std::string_view word) {
@@ -107,12 +105,13 @@ bool isRangeMark(std::string_view word) {
 bool isReferenceWord(std::string_view word) {
     static constexpr std::string_view kWords[] = {"fig",  "figure", "figures",   "figs", "table", "tables", "page", "pages", "section", "chapter",
                                                   "note", "notes",  "abbildung", "abb",  "图",    "圖",     "図",   "表",    "eq",      "equation"};
-    return std::find(std::begin(kWords), std::end(kWords), word) != std::end(kWords);
+    return isOneOf(word, kWords);
 }
 
 int numberWord(std::string_view word) {
     static constexpr std::string_view kWords[] = {"two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"};
-    auto const found = std::find(std::begin(kWords), std::end(kWords), word);
+    auto const found =
+        std::find_if(std::begin(kWords), std::end(kWords), [word](std::string_view one) { return one.size() == word.size() && one.front() == word.front() && one == word; });
     if (found != std::end(kWords)) return static_cast<int>(found - std::begin(kWords)) + 2;
     return word == "twice" ? 2 : 0;
 }
@@ -177,14 +176,15 @@ private:
         Token token;
         std::string plain;  // lower case, for phrases; empty: breaks a phrase
         std::string_view printed;
-        quantity::Decimal value;  // of a number, in its unit
-        std::optional<quantity::Unit> unit;
+        quantity::Decimal value;               // of a number, in its unit
+        quantity::Unit const* unit = nullptr;  // of one of m_quantities
         bool filler = false;
         bool dropped = false;  // punctuation
     };
 
     void cut() {
-        auto const quantities = quantity::findQuantities(m_text);
+        m_quantities = quantity::findQuantities(m_text);
+        auto const& quantities = m_quantities;
         auto const words = text::words(m_text);
         std::size_t nextQuantity = 0;
         std::size_t skipTo = 0;
@@ -204,16 +204,13 @@ private:
     }
 
     void addNumber(quantity::QuantitySpan const& span) {
-        Word word;
+        bool const refers = !span.unit && isReferenceWord(lastPlain());
+        Word& word = m_words.emplace_back();
         word.printed = std::string_view(m_text).substr(span.begin, span.end - span.begin);
-        word.token.kind = Kind::Number;
+        word.token.kind = refers ? Kind::Reference : Kind::Number;
+        if (refers) word.token.key = "#";
         word.value = span.value;
-        word.unit = span.unit;
-        if (!m_words.empty() && !span.unit && isReferenceWord(lastPlain())) {
-            word.token.kind = Kind::Reference;
-            word.token.key = "#";
-        }
-        m_words.push_back(std::move(word));
+        word.unit = span.unit ? &*span.unit : nullptr;
     }
 
     // The last word that is no punctuation ("Fig" in "Fig. 3").
@@ -227,10 +224,9 @@ private:
 
     void addWord(std::string_view printed) {
         if (isDropped(printed)) {
-            Word word;
+            Word& word = m_words.emplace_back();
             word.printed = printed;
             word.dropped = true;
-            m_words.push_back(std::move(word));
             return;
         }
         if (isOwnPart(printed)) return;
@@ -250,38 +246,38 @@ private:
     static constexpr std::string_view kSeries = "series";
 
     bool isOwnPart(std::string_view printed) {
-        if (m_names.parts.empty() || printed.size() < 4) return false;
+        // Every part has a digit.
+        if (m_names.parts.empty() || printed.size() < 4 || std::none_of(printed.begin(), printed.end(), text::isAsciiDigit)) return false;
         std::string key;
         for (char const c : text::asciiLower(printed)) {
             if (c != '-') key.push_back(c);
         }
         for (std::string const& part : m_names.parts) {
             if (key.compare(0, part.size(), part) != 0) continue;
-            Word word;
+            Word& word = m_words.emplace_back();
             word.printed = printed;
             word.token.kind = Kind::OwnName;
             word.token.key = "\u00A7part" + key.substr(part.size());
-            m_words.push_back(std::move(word));
             return true;
         }
         return false;
     }
 
     void addPlainWord(std::string_view printed, Compound compound) {
-        Word word;
-        word.printed = printed;
-        std::string lower = text::lowerCase(printed);
-        if (lower.size() > 2 && lower.substr(lower.size() - 2) == "'s") lower.resize(lower.size() - 2);
-        if (isOneOf(lower, {"cannot", "can't"})) {
-            word.plain = word.token.key = "can";
-            m_words.push_back(word);
-            lower = "not";
-        } else if (lower.size() > 3 && lower.substr(lower.size() - 3) == "n't") {
-            word.plain = word.token.key = lower.substr(0, lower.size() - 3);
-            m_words.push_back(word);
-            lower = "not";
+        std::string plain = text::lowerCase(printed);
+        if (plain.size() > 2 && plain.ends_with("'s")) plain.resize(plain.size() - 2);
+        if (isOneOf(plain, {"cannot", "can't"})) {
+            addVerb(printed, "can");
+            plain = "not";
+        } else if (plain.size() > 3 && plain.ends_with("n't")) {
+            addVerb(printed, plain.substr(0, plain.size() - 3));
+            plain = "not";
         }
-        word.plain = lower;
+        bool const symbol = compound == Compound::No && isSymbol(printed, plain);
+        Word& word = m_words.emplace_back();
+        word.printed = printed;
+        word.plain = std::move(plain);
+        std::string const& lower = word.plain;
         bool const sign = !text::isAsciiLetter(printed.front()) && !text::isAsciiDigit(printed.front()) && static_cast<unsigned char>(printed.front()) < 0x80;
         if (sign || printed == "≤" || printed == "≥" || printed == "±" || printed == "×") {
             word.token.kind = Kind::Sign;
@@ -296,7 +292,7 @@ private:
             word.token.kind = Kind::Number;  // a unit is part of what is stated
             word.token.key = "u:" + unit->factor.toShortString() + unit->coherent;
             word.token.unit = unit->coherent;
-        } else if (compound == Compound::No && isSymbol(printed, lower)) {
+        } else if (symbol) {
             word.token.key = quantity::symbolKey(printed);
             bool const pin = isPinName(word.token.key);
             word.token.kind = pin ? Kind::Pin : Kind::Symbol;
@@ -308,7 +304,13 @@ private:
         } else {
             word.token.key = wordKey(lower);
         }
-        m_words.push_back(std::move(word));
+    }
+
+    // "cannot", "isn't": the verb in front of "not".
+    void addVerb(std::string_view printed, std::string verb) {
+        Word& word = m_words.emplace_back();
+        word.printed = printed;
+        word.plain = word.token.key = std::move(verb);
     }
 
     static std::string wordKey(std::string const& lower) {
@@ -343,7 +345,10 @@ private:
 
     // "the QX17 series", "QX17series": the sheet's parts as a whole.
     void findFamilies() {
+        if (m_names.families.empty()) return;
         for (std::size_t i = 0; i < m_words.size(); ++i) {
+            // Every family has a digit.
+            if (std::none_of(m_words[i].printed.begin(), m_words[i].printed.end(), text::isAsciiDigit)) continue;
             std::string key = text::asciiLower(m_words[i].printed);
             std::erase(key, '-');
             bool const joined = key.size() > kSeries.size() && key.compare(key.size() - kSeries.size(), kSeries.size(), kSeries) == 0;
@@ -360,12 +365,18 @@ private:
         }
     }
 
+    static bool readsInLowerCase(std::string_view printed, std::string_view lower) {
+        // Most words begin with another letter.
+        if (printed.empty() || (text::isAsciiLetter(printed.front()) && !lower.starts_with(static_cast<char>(printed.front() | ' ')))) return false;
+        return text::lowerCase(printed) == lower;
+    }
+
     void findMakers() {
         for (auto const& maker : m_names.makers) {
             if (maker.empty()) continue;
             for (std::size_t i = 0; i + maker.size() <= m_words.size(); ++i) {
                 bool equal = true;
-                for (std::size_t k = 0; k < maker.size() && equal; ++k) equal = text::lowerCase(m_words[i + k].printed) == maker[k];
+                for (std::size_t k = 0; k < maker.size() && equal; ++k) equal = readsInLowerCase(m_words[i + k].printed, maker[k]);
                 if (!equal) continue;
                 for (std::size_t k = 0; k < maker.size(); ++k) {
                     m_words[i + k] = Word{};
@@ -397,7 +408,7 @@ private:
             std::string const& third = m_words[i + 2].plain;
             bool const phrase = unless && ((second == "otherwise" && isSaid(third)) || (isSaid(second) && (third == "otherwise" || third == "noted")));
             bool const ground = (m_words[i].token.key == "gnd" || m_words[i].token.key == "vss") && m_words[i + 1].printed == "=" && m_words[i + 2].token.kind == Kind::Number &&
-                                m_words[i + 2].value.isZero() && m_words[i + 2].unit && m_words[i + 2].unit->coherent == "V";
+                                m_words[i + 2].value.isZero() && m_words[i + 2].unit != nullptr && m_words[i + 2].unit->coherent == "V";
             if (!phrase && !ground) continue;
             for (std::size_t k = i; k < i + 3; ++k) drop(m_words[k]);
         }
@@ -431,7 +442,7 @@ private:
             // "-40--10"
             Word& upper = m_words[upperAt];
             if (upper.token.kind != Kind::Number || !upper.token.key.empty()) continue;
-            if (!lower.unit && upper.unit) {
+            if (lower.unit == nullptr && upper.unit != nullptr) {
                 lower.value = quantity::toCoherent(lower.value, *upper.unit);
                 lower.unit = upper.unit;
             }
@@ -444,7 +455,7 @@ private:
         for (std::size_t i = 0; i < m_words.size(); ++i) {
             Word& word = m_words[i];
             if (word.token.kind == Kind::Number && word.token.key.empty()) {
-                word.token.unit = word.unit ? word.unit->coherent : "";
+                if (word.unit != nullptr) word.token.unit = word.unit->coherent;
                 word.token.key = "n:" + word.value.toShortString() + word.token.unit;
             }
             // A dash or tilde counts in front of a value or symbol only.
@@ -463,6 +474,7 @@ private:
 
     void findMeanings() {
         std::vector<std::string_view> plain;
+        plain.reserve(m_words.size());
         for (Word const& word : m_words) {
             // Full stops inside "typ." do not break a phrase; other things do.
             if (word.dropped && word.printed == ".") continue;
@@ -529,6 +541,7 @@ private:
     std::string m_text;
     PhraseLanguage m_language;
     bool m_allCapitals = false;
+    std::vector<quantity::QuantitySpan> m_quantities;
     std::vector<Word> m_words;
     ReadSentence m_sentence;
 };

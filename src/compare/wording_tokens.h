@@ -2,6 +2,7 @@
 // the count of what it says that matters. Private to the wording files.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <map>
 #include <string>
@@ -42,6 +43,9 @@ struct ReadSentence {
 
     [[nodiscard]] int count(Meaning meaning) const { return said[static_cast<std::size_t>(meaning)]; }
     [[nodiscard]] bool has(Meaning meaning) const { return count(meaning) > 0; }
+    [[nodiscard]] bool hasToken(Token::Kind kind) const {
+        return std::any_of(tokens.begin(), tokens.end(), [kind](Token const& token) { return token.kind == kind; });
+    }
 };
 
 // `language`: BCP 47, empty: told from the text.
