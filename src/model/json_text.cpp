@@ -3,6 +3,7 @@
 #include "model/json_text.h"
 
 #include <array>
+#include <cassert>
 #include <charconv>
 #include <cmath>
 #include <cstdint>
@@ -16,6 +17,7 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 constexpr std::size_t kIndent = 2;
+constexpr std::string_view kColon = ": ";
 
 bool isContinuation(char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80; }
 
@@ -70,7 +72,12 @@ JsonText& JsonText::value(Json const& json) {
     switch (json.type()) {
         case Json::value_t::object:
             beginObject();
-            for (auto const& [name, of] : json.get_ref<Json::object_t const&>()) member(name, of);
+            for (auto const& [name, of] : json.get_ref<Json::object_t const&>()) {
+                value(name);  // any text
+                m_text += kColon;
+                m_placed = true;
+                value(of);
+            }
             return endObject();
         case Json::value_t::array:
             beginArray();
@@ -87,9 +94,12 @@ JsonText& JsonText::value(Json const& json) {
 }
 
 JsonText& JsonText::key(std::string_view name) {
+    assert(isPlainAscii(name));
     separate();
-    write(name);
-    m_text += ": ";
+    m_text += '"';
+    m_text += name;
+    m_text += '"';
+    m_text += kColon;
     m_placed = true;
     return *this;
 }
@@ -173,10 +183,12 @@ void JsonText::startValue() {
 
 // Before an element or a key.
 void JsonText::separate() {
-    if (!m_first) m_text += ',';
+    static constexpr std::string_view kBreak = ",\n                                ";
+    std::size_t const begin = m_first ? 1 : 0;
+    std::size_t const length = 2 - begin + m_depth;
     m_first = false;
-    m_text += '\n';
-    m_text.append(m_depth, ' ');
+    m_text += kBreak.substr(begin, length);
+    if (m_depth + 2 > kBreak.size()) m_text.append(m_depth + 2 - kBreak.size(), ' ');
 }
 
 void JsonText::write(std::string_view text) {

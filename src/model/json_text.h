@@ -35,7 +35,7 @@ public:
     JsonText& endObject() { return end('}'); }
     JsonText& beginArray() { return begin('['); }
     JsonText& endArray() { return end(']'); }
-    JsonText& key(std::string_view name);
+    JsonText& key(std::string_view name);  // of printable ASCII without quotes and backslashes
 
     JsonText& value(nlohmann::ordered_json const& json);  // linear; recurses for each level
     JsonText& value(std::string_view text);

@@ -29,6 +29,11 @@ TEST(JsonText, WritesNestedValuesAsTheLibraryDoes) {
     json["rows"] = Json::array({1, Json::array({2, Json::array()}), Json::object({{"a", 3}})});
     json["a \"key\""] = "value";
     expectSame(json);
+    // Deeper than the indent that is kept ready.
+    for (int depth = 0; depth < 24; ++depth) {
+        json = depth % 2 == 0 ? Json::array({json, depth}) : Json::object({{"inner", json}, {"depth", depth}});
+        expectSame(json);
+    }
 }
 
 TEST(JsonText, WritesNumbersAsTheLibraryDoes) {
