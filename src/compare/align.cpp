@@ -37,11 +37,20 @@ namespace {
 void append(std::vector<Draft>& drafts, std::vector<Draft> more) {
     // Causes inside of `more` count from its own start.
     int const offset = static_cast<int>(drafts.size());
-    drafts.reserve(drafts.size() + more.size());
     for (auto& draft : more) {
         if (draft.cause >= 0) draft.cause += offset;
         drafts.push_back(std::move(draft));
     }
+}
+
+// One after the other; drafts are large, so each is moved once.
+std::vector<Draft> together(std::vector<std::vector<Draft>> lists) {
+    std::size_t count = 0;
+    for (auto const& list : lists) count += list.size();
+    std::vector<Draft> drafts;
+    drafts.reserve(count + count / 8);  // conflicts and coverage come to them
+    for (auto& list : lists) append(drafts, std::move(list));
+    return drafts;
 }
 
 // `whole` holds `part` on both sides, and the rest is the same: one change, shown twice.
@@ -167,21 +176,20 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     ParameterFindings parameters = findParameterDifferences(sheets, pairing, conditions);
     SectionFindings sections = pairSections(sheets);
 
-    std::vector<Draft> drafts = std::move(parameters.drafts);
-    append(drafts, findFeatureDifferences(sheets));
-    append(drafts, findPinDifferences(sheets));
-    append(drafts, findOrderingDifferences(sheets));
-    append(drafts, findRowDifferences(sheets, pairing, conditions));
+    std::vector<std::vector<Draft>> lists;
+    lists.push_back(std::move(parameters.drafts));
+    lists.push_back(findFeatureDifferences(sheets));
+    lists.push_back(findPinDifferences(sheets));
+    lists.push_back(findOrderingDifferences(sheets));
+    lists.push_back(findRowDifferences(sheets, pairing, conditions));
     std::vector<Draft> figures = findFigureDifferences(sheets).drafts;
     std::vector<Draft> furniture = findFurnitureDifferences(sheets);
     ProseFindings prose = proseReading.get();
     weighSections(sections.pairs, sheets, prose, pairing);
-    append(drafts, std::move(prose.drafts));
-    append(drafts, std::move(figures));
-    append(drafts, std::move(sections.drafts));
-    append(drafts, std::move(furniture));
-    append(drafts, findPackageDifferences(sheets));
-    append(drafts, findPropertyDifferences(sheets));
+    for (auto* list : {&prose.drafts, &figures, &sections.drafts, &furniture}) lists.push_back(std::move(*list));
+    lists.push_back(findPackageDifferences(sheets));
+    lists.push_back(findPropertyDifferences(sheets));
+    std::vector<Draft> drafts = together(std::move(lists));
 
     reconcileOneSided(drafts, sheets);
     dropRepeatedCaptions(drafts);

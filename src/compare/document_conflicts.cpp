@@ -71,7 +71,7 @@ Verdict relateRows(Parameter const& a, Parameter const& b, ConditionMemo& memo) 
 std::vector<Conflict> conflictsOf(model::Datasheet const& sheet, ConditionMemo& memo) {
     std::map<std::tuple<std::string, model::ParameterKind, std::string>, std::vector<Parameter const*>> buckets;
     for (auto const& p : sheet.parameters) {
-        if (!p.canonical.empty() && !p.table.empty()) buckets[{p.canonical, p.kind, text::foldKey(p.variant)}].push_back(&p);
+        if (!p.canonical.empty() && !p.table.empty()) buckets[{p.canonical, p.kind, p.variant.empty() ? std::string() : text::foldKey(p.variant)}].push_back(&p);
     }
     std::map<std::string, std::string> continues;
     for (auto const& table : sheet.tables) {

@@ -67,10 +67,9 @@ Draft sectionDraft(Relation relation, Section const* r, Section const* c) {
 
 // What a sheet prints beside its headings: a heading of the one may have been taken for
 // a running head or a sentence in the other.
-std::unordered_set<Key> textsOf(model::Datasheet const& sheet) {
-    std::unordered_set<Key> texts;
+std::unordered_set<Key> textsOf(model::Datasheet const& sheet, std::vector<Key> const& sentences) {
+    std::unordered_set<Key> texts(sentences.begin(), sentences.end());
     for (auto const& furniture : sheet.furniture) texts.insert(keyOf(furniture.text));
-    for (auto const& sentence : sheet.text) texts.insert(keyOf(sentence.text));
     for (auto const& section : sheet.sections) texts.insert(keyOf(section.title));
     return texts;
 }
@@ -144,8 +143,8 @@ SectionFindings pairSections(SheetPair const& sheets) {
         ofReference[static_cast<std::size_t>(edge.reference)] = edge.candidate;
         ofCandidate[static_cast<std::size_t>(edge.candidate)] = edge.reference;
     }
-    auto const inReference = textsOf(sheets.reference);
-    auto const inCandidate = textsOf(sheets.candidate);
+    auto const inReference = textsOf(sheets.reference, sheets.referenceTextKeys);
+    auto const inCandidate = textsOf(sheets.candidate, sheets.candidateTextKeys);
     for (std::size_t i = 0; i < reference.size(); ++i) {
         int const j = ofReference[i];
         if (j < 0) {

@@ -3,7 +3,8 @@
 // Tested by tests/src/compare/finding_id_test.cpp.
 #include "compare/finding_id.h"
 
-#include <map>
+#include <string>
+#include <unordered_map>
 
 #include <fmt/format.h>
 
@@ -32,7 +33,7 @@ std::string contentOf(model::Finding const& finding) {
 }  // namespace
 
 void nameFindings(std::vector<model::Finding>& findings) {
-    std::map<std::string, int> seen;
+    std::unordered_map<std::string, int> seen;
     for (auto& finding : findings) {
         std::string content = contentOf(finding);
         int const ordinal = seen[content]++;

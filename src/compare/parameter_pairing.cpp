@@ -62,20 +62,22 @@ constexpr std::size_t kLargestBucket = 40;
 // two states of one text the kind does not count, else it keeps ratings apart.
 enum class Kinds : std::uint8_t { Count, DoNotCount };
 
-Key identityOf(Parameter const& p, Kinds kinds) {
-    std::string all;
-    auto add = [&](std::string_view field) {
-        all += field;
-        all += '\x1f';
-    };
-    add(p.name);
-    add(p.symbol);
-    add(p.condition);
-    add(p.tableCondition);
-    add(p.variant);
-    for (auto const* value : {&p.min, &p.typ, &p.max}) add(*value ? std::string_view((*value)->text) : std::string_view());
-    add(p.unit);
-    return hashOf(spaceless(all), kinds == Kinds::Count ? static_cast<Key>(p.kind) : Key{0});
+std::vector<Key> identitiesOf(std::vector<Parameter> const& rows, std::vector<int> const& wanted, Kinds kinds) {
+    std::vector<Key> identities;
+    identities.reserve(wanted.size());
+    std::string const* tableCondition = nullptr;  // of the row before; mostly that of the next too
+    Key tableKey = 0;
+    Key const nothing = keyOf({});
+    for (int const i : wanted) {
+        Parameter const& p = rows[static_cast<std::size_t>(i)];
+        if (tableCondition == nullptr || *tableCondition != p.tableCondition) tableKey = keyOf(p.tableCondition);
+        tableCondition = &p.tableCondition;
+        Key identity = combined(tableKey, kinds == Kinds::Count ? static_cast<Key>(p.kind) : Key{0});
+        for (std::string const* field : {&p.name, &p.symbol, &p.condition, &p.variant, &p.unit}) identity = combined(identity, keyOf(*field));
+        for (auto const* value : {&p.min, &p.typ, &p.max}) identity = combined(identity, *value ? keyOf((*value)->text) : nothing);
+        identities.push_back(identity);
+    }
+    return identities;
 }
 
 double variantWeight(VariantRelation relation, bool twins) {
@@ -139,11 +141,9 @@ private:
     }
 
     void pairTwins() {
-        std::vector<Key> referenceKeys;
-        std::vector<Key> candidateKeys;
         Kinds const kinds = m_sheets.oneText() ? Kinds::DoNotCount : Kinds::Count;
-        for (int const i : m_reference) referenceKeys.push_back(identityOf(r(i), kinds));
-        for (int const j : m_candidate) candidateKeys.push_back(identityOf(c(j), kinds));
+        std::vector<Key> const referenceKeys = identitiesOf(m_sheets.reference.parameters, m_reference, kinds);
+        std::vector<Key> const candidateKeys = identitiesOf(m_sheets.candidate.parameters, m_candidate, kinds);
         // Likeness only steers which of several equal rows is whose twin.
         Likeness const likeness = [&](int i, int j) { return score(m_reference[static_cast<std::size_t>(i)], m_candidate[static_cast<std::size_t>(j)]); };
         auto pairs = alignSequences(referenceKeys, candidateKeys, likeness, {.threshold = kPairThreshold});
@@ -164,10 +164,10 @@ private:
     }
 
     void tellApart() {
-        for (int const i : m_freeReference) m_referenceWords.add(i, kinOf(r(i), referenceProfile(i)), wordsOf(r(i)));
-        for (int const j : m_freeCandidate) m_candidateWords.add(j, kinOf(c(j), candidateProfile(j)), wordsOf(c(j)));
+        for (int const i : m_freeReference) m_referenceWords.add(i, kinOf(r(i), referenceProfile(i)), wordsOf(r(i)), r(i).tableCondition);
+        for (int const j : m_freeCandidate) m_candidateWords.add(j, kinOf(c(j), candidateProfile(j)), wordsOf(c(j)), c(j).tableCondition);
     }
-    static std::string wordsOf(Parameter const& p) { return p.name + "\n" + p.condition + "\n" + p.tableCondition; }
+    static std::string wordsOf(Parameter const& p) { return p.name + " " + p.condition; }
 
     // Where versions of both sheets correspond and none was chosen, rows of two others are no pair.
     [[nodiscard]] bool areOtherVersions(Profile const& a, Profile const& b) const {

@@ -26,18 +26,20 @@ bool samePlace(PrintedRow const& a, PrintedRow const& b) {
 }
 
 // Every text of a page with its rounded place, as one key.
-std::map<int, std::vector<Key>> placedTexts(model::Datasheet const& sheet, PrintedRows const& rows) {
+std::map<int, std::vector<Key>> placedTexts(model::Datasheet const& sheet, PrintedRows const& rows, std::vector<Key> const& textKeys) {
     std::map<int, std::vector<Key>> texts;
     auto add = [&](int page, model::Rect const& box, Key text) {
         auto const rounded = [](model::Points value) { return static_cast<Key>(std::lround(value / 2)); };
         texts[page].push_back(combined(text, combined(rounded(box.x0), rounded(box.y0))));
     };
     for (auto const& row : rows.all()) add(row.page, row.box, row.key);
-    for (auto const& sentence : sheet.text) {
-        if (!sentence.places.empty()) add(sentence.places.front().page, sentence.places.front().box, keyOf(sentence.text));
+    for (std::size_t i = 0; i < sheet.text.size(); ++i) {
+        auto const& places = sheet.text[i].places;
+        if (!places.empty()) add(places.front().page, places.front().box, textKeys[i]);
     }
     for (auto const& furniture : sheet.furniture) {
-        for (auto const& place : furniture.places) add(place.page, place.box, keyOf(furniture.text));
+        Key const key = keyOf(furniture.text);
+        for (auto const& place : furniture.places) add(place.page, place.box, key);
     }
     for (auto const& figure : sheet.figures) add(figure.page, figure.box, keyOf(figure.caption));
     return texts;
@@ -46,9 +48,12 @@ std::map<int, std::vector<Key>> placedTexts(model::Datasheet const& sheet, Print
 constexpr double kInPlaceShare = 0.5;    // of a page's texts
 constexpr std::size_t kFewestTexts = 4;  // a page with fewer is as the other pages are
 
-std::map<int, bool> findPagesInPlace(model::Datasheet const& reference, PrintedRows const& referenceRows, model::Datasheet const& candidate, PrintedRows const& candidateRows) {
-    auto a = placedTexts(reference, referenceRows);
-    auto b = placedTexts(candidate, candidateRows);
+// By page: the texts of both sheets are mostly at the same places.
+std::map<int, bool> findPagesInPlace(SheetPair const& sheets) {
+    auto const& reference = sheets.reference;
+    auto const& candidate = sheets.candidate;
+    auto a = placedTexts(reference, sheets.referenceRows, sheets.referenceTextKeys);
+    auto b = placedTexts(candidate, sheets.candidateRows, sheets.candidateTextKeys);
     std::map<int, bool> inPlace;
     std::vector<int> scanty;
     int yes = 0;
@@ -164,13 +169,15 @@ SheetPair::SheetPair(model::Datasheet const& referenceSheet, model::Datasheet co
       vocabulary(words),
       referenceRows(referenceSheet),
       candidateRows(candidateSheet),
-      pagesInPlace(findPagesInPlace(referenceSheet, referenceRows, candidateSheet, candidateRows)),
+      referenceTextKeys(sentenceKeys(referenceSheet)),
+      candidateTextKeys(sentenceKeys(candidateSheet)),
+      pagesInPlace(findPagesInPlace(*this)),
       rowPairs(pairRows(referenceRows, candidateRows, pagesInPlace)),
       wording(referenceSheet, candidateSheet) {
     rowPartnerOfReference = partnersOfReference(rowPairs, referenceRows.size());
     rowPartnerOfCandidate = partnersOfCandidate(rowPairs, candidateRows.size());
     auto const rows = equalShare(bodyKeys(referenceRows), bodyKeys(candidateRows));
-    auto const sentences = equalShare(sentenceKeys(reference), sentenceKeys(candidate));
+    auto const sentences = equalShare(referenceTextKeys, candidateTextKeys);
     bool const fewSentences = std::min(reference.text.size(), candidate.text.size()) < kFewTokens;
     if (sentences >= kOneTextShare || (rows >= kOneTextShare && fewSentences) || (rows >= 0.5 && sentences >= 0.1)) kinship = Kinship::OneText;
     if (reference == candidate) kinship = Kinship::OneText;

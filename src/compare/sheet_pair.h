@@ -30,6 +30,8 @@ struct SheetPair {
     vocabulary::Vocabulary const& vocabulary;
     PrintedRows referenceRows;
     PrintedRows candidateRows;
+    std::vector<Key> referenceTextKeys;  // of the sentences
+    std::vector<Key> candidateTextKeys;
     std::map<int, bool> pagesInPlace;  // see inPlace()
     std::vector<IndexPair> rowPairs;
     std::vector<int> rowPartnerOfReference;  // by row; -1: none

@@ -1,11 +1,12 @@
-// An inverted index from token to candidates; each reference entry looks at the
-// postings of its rarest tokens, counts votes and compares the best voted.
+// An inverted index from token to candidates, one sorted list; each reference entry looks
+// at the postings of its rarest tokens, counts votes and compares the best voted.
 //
 // Tested by tests/src/compare/similarity_pairing_test.cpp.
 #include "compare/similarity_pairing.h"
 
 #include <algorithm>
-#include <unordered_map>
+#include <tuple>
+#include <vector>
 
 namespace standin::compare {
 
@@ -18,6 +19,42 @@ constexpr std::size_t kSmallLists = 12;      // below this every pair is compare
 // What similarity() could give for texts of so many tokens.
 double mostSimilarity(std::size_t a, std::size_t b) {
     return a + b == 0 ? 1 : 2.0 * static_cast<double>(std::min(a, b)) / static_cast<double>(a + b);
+}
+
+struct Posting {
+    Key token = 0;
+    std::size_t place = 0;  // in `candidate`
+};
+using Postings = std::vector<Posting>;  // by token, then by place
+
+Postings postingsOf(std::span<int const> candidate, TokensOf const& candidateTokens) {
+    Postings postings;
+    for (std::size_t place = 0; place < candidate.size(); ++place) {
+        Key last = 0;
+        for (Key const token : candidateTokens(candidate[place])) {
+            if (token == last) continue;
+            last = token;
+            postings.push_back({token, place});
+        }
+    }
+    std::sort(postings.begin(), postings.end(), [](Posting const& a, Posting const& b) { return std::tie(a.token, a.place) < std::tie(b.token, b.place); });
+    return postings;
+}
+
+// Calls visit(place) for the postings of each of the tokens, which are sorted, that is not too common.
+template <class Visit>
+void forEachPosting(Postings const& postings, std::vector<Key> const& tokens, Visit const& visit) {
+    auto begin = postings.begin();
+    Key last = 0;
+    for (Key const token : tokens) {
+        if (token == last) continue;
+        last = token;
+        begin = std::lower_bound(begin, postings.end(), token, [](Posting const& posting, Key key) { return posting.token < key; });
+        auto end = begin;
+        while (end != postings.end() && end->token == token) ++end;
+        if (static_cast<std::size_t>(end - begin) <= kMostPostings) std::for_each(begin, end, [&](Posting const& posting) { visit(posting.place); });
+        begin = end;
+    }
 }
 
 }  // namespace
@@ -39,30 +76,14 @@ std::vector<Edge> pairSimilar(std::span<int const> reference, TokensOf const& re
         }
         return assign(edges);
     }
-    std::unordered_map<Key, std::vector<std::size_t>> postings;  // places in `candidate`
-    for (std::size_t place = 0; place < candidate.size(); ++place) {
-        Key last = 0;
-        for (Key const token : candidateTokens(candidate[place])) {
-            if (token == last) continue;
-            last = token;
-            auto& list = postings[token];
-            if (list.size() <= kMostPostings) list.push_back(place);
-        }
-    }
+    Postings const postings = postingsOf(candidate, candidateTokens);
     std::vector<int> votes(candidate.size(), 0);
     std::vector<std::size_t> voted;  // places with votes
     for (int const r : reference) {
         voted.clear();
-        Key last = 0;
-        for (Key const token : referenceTokens(r)) {
-            if (token == last) continue;
-            last = token;
-            auto const found = postings.find(token);
-            if (found == postings.end() || found->second.size() > kMostPostings) continue;
-            for (std::size_t const place : found->second) {
-                if (votes[place]++ == 0) voted.push_back(place);
-            }
-        }
+        forEachPosting(postings, referenceTokens(r), [&](std::size_t place) {
+            if (votes[place]++ == 0) voted.push_back(place);
+        });
         auto const compared = static_cast<std::ptrdiff_t>(std::min(voted.size(), kMostCompared));
         std::partial_sort(voted.begin(), voted.begin() + compared, voted.end(),
                           [&](std::size_t a, std::size_t b) { return votes[a] != votes[b] ? votes[a] > votes[b] : candidate[a] < candidate[b]; });

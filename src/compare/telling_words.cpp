@@ -2,6 +2,7 @@
 #include "compare/telling_words.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "text/fold.h"
 #include "text/utf8.h"
@@ -29,6 +30,13 @@ std::vector<Key> wordsOf(std::string_view printed) {
     return words;
 }
 
+std::vector<Key> united(std::vector<Key> const& a, std::vector<Key> const& b) {
+    std::vector<Key> all;
+    all.reserve(a.size() + b.size());
+    std::set_union(a.begin(), a.end(), b.begin(), b.end(), std::back_inserter(all));
+    return all;
+}
+
 std::size_t countIn(std::vector<Key> const& words, std::vector<Key> const& others) {
     return static_cast<std::size_t>(std::count_if(words.begin(), words.end(), [&](Key word) { return std::binary_search(others.begin(), others.end(), word); }));
 }
@@ -37,10 +45,15 @@ std::vector<Key> const kNone;
 
 }  // namespace
 
-void TellingWords::add(int row, std::string const& kin, std::string_view text) {
+void TellingWords::add(int row, std::string const& kin, std::string_view text, std::string const& common) {
     auto const [entry, isNew] = m_rows.try_emplace(row);
     if (!isNew) return;
     entry->second = {kin, wordsOf(text), {}, false};
+    if (!common.empty()) {
+        auto const [shared, isFirst] = m_common.try_emplace(common);
+        if (isFirst) shared->second = wordsOf(common);
+        entry->second.words = united(entry->second.words, shared->second);
+    }
     Kin& group = m_kin[kin];
     ++group.rows;
     for (Key const word : entry->second.words) ++group.count[word];

@@ -21,7 +21,8 @@ class TellingWords {
 public:
     // `kin`: what the rows of one parameter have in common (its id, its symbol).
     // Words begin with a letter; numbers are compared as values elsewhere.
-    void add(int row, std::string const& kin, std::string_view text);
+    // `common`: a text that is printed once for several rows; its words are the row's too.
+    void add(int row, std::string const& kin, std::string_view text, std::string const& common = {});
 
     // All words of the row, sorted, each once; none for a row that was not added.
     [[nodiscard]] std::vector<Key> const& of(int row) const;
@@ -41,6 +42,7 @@ private:
     };
     std::unordered_map<std::string, Kin> m_kin;
     std::unordered_map<int, Row> m_rows;
+    std::unordered_map<std::string, std::vector<Key>> m_common;  // words of the common texts
 };
 
 // 0 … 1: the share of both rows' telling words that the other row has; 0 where neither

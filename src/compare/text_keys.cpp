@@ -21,6 +21,8 @@ constexpr Key kPrime = 1099511628211ULL;
 constexpr std::size_t kLettersCompared = 64;
 constexpr std::string_view kEllipsis = "…";
 
+Key with(Key hash, char c) { return (hash ^ static_cast<unsigned char>(c)) * kPrime; }
+
 Key mixed(Key hash) {
     hash ^= hash >> 33U;
     hash *= 0xff51afd7ed558ccdULL;
@@ -39,10 +41,7 @@ std::size_t characterStart(std::string_view text, std::size_t at) {
 
 Key hashOf(std::string_view bytes, Key seed) {
     Key hash = kOffset ^ seed;
-    for (char const c : bytes) {
-        hash ^= static_cast<unsigned char>(c);
-        hash *= kPrime;
-    }
+    for (char const c : bytes) hash = with(hash, c);
     return mixed(hash);
 }
 
@@ -54,13 +53,29 @@ std::string spaceless(std::string_view printed) {
     return folded;
 }
 
-Key keyOf(std::string_view printed) { return hashOf(spaceless(printed)); }
+Key keyOf(std::string_view printed) {
+    Key hash = kOffset;
+    for (char const c : text::foldForComparison(printed)) {
+        if (c != ' ') hash = with(hash, c);
+    }
+    return mixed(hash);
+}
+
+namespace {
+
+// As hashOf() of the letters in lower case.
+Key hashOfLower(std::string_view letters) {
+    Key hash = kOffset;
+    for (char const c : letters) hash = with(hash, static_cast<char>(c | 0x20));
+    return mixed(hash);
+}
+
+}  // namespace
 
 std::vector<Key> tokensOf(std::string_view printed) {
     std::string const folded = text::foldForComparison(printed);
     std::vector<Key> tokens;
     tokens.reserve(folded.size() / 4 + 1);
-    std::string word;
     std::size_t at = 0;
     while (at < folded.size()) {
         char const c = folded[at];
@@ -71,8 +86,7 @@ std::vector<Key> tokensOf(std::string_view printed) {
         std::size_t const start = at;
         if (text::isAsciiLetter(c)) {
             while (at < folded.size() && text::isAsciiLetter(folded[at])) ++at;
-            word = text::asciiLower(std::string_view(folded).substr(start, at - start));
-            tokens.push_back(hashOf(word));
+            tokens.push_back(hashOfLower(std::string_view(folded).substr(start, at - start)));
             continue;
         }
         if (text::isAsciiDigit(c)) {

@@ -16,6 +16,22 @@ TEST(TellingWords, AreThoseThatNotEveryRowOfTheParameterHas) {
     EXPECT_TRUE(words.telling(4).empty());
 }
 
+// A text that is printed once for several rows: its words are those of each of them.
+TEST(TellingWords, AreThoseOfTheCommonTextToo) {
+    TellingWords words;
+    words.add(1, "pulse-width", "pulse width", "CK HIGH, fast mode");
+    words.add(2, "pulse-width", "pulse width", "CK HIGH, fast mode");
+    words.add(3, "pulse-width", "pulse width HIGH", "RST");
+    TellingWords joined;
+    joined.add(1, "pulse-width", "pulse width CK HIGH, fast mode");
+    joined.add(3, "pulse-width", "pulse width HIGH RST");
+    EXPECT_EQ(words.of(1), joined.of(1));
+    EXPECT_EQ(words.of(2), joined.of(1));
+    EXPECT_EQ(words.of(3), joined.of(3));
+    EXPECT_EQ(words.telling(2).size(), 3U);  // CK, fast, mode
+    EXPECT_EQ(words.telling(3).size(), 1U);  // RST
+}
+
 TEST(TellingWords, MeetWhereverTheyStand) {
     TellingWords reference;
     reference.add(1, "pulse-width", "pulse width\n\nCK HIGH or LOW");
