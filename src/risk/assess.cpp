@@ -20,7 +20,7 @@
 #include "risk/derived.h"
 #include "risk/judge_parameter.h"
 #include "risk/judge_text.h"
-#include "risk/one_sided_groups.h"
+#include "risk/finding_groups.h"
 #include "risk/recognised_places.h"
 #include "risk/sheet_view.h"
 #include "risk/texts.h"
@@ -63,7 +63,7 @@ public:
             for (std::size_t i = first; i < last; ++i) judgeFinding(m_comparison.findings[i], m_called[i]);
         });
         limitConsequences();
-        groupOneSided(m_comparison.findings, m_called, m_sheets);
+        groupFindings(m_comparison.findings, m_called, m_sheets);
         addWorkedOut();
         setAgainstHistory(m_comparison, m_sheets, m_called);
         sortFindings();

@@ -1,4 +1,4 @@
-#include "risk/one_sided_groups.h"
+#include "risk/finding_groups.h"
 
 #include <gtest/gtest.h>
 
@@ -52,7 +52,7 @@ std::vector<Finding const*> own(model::Comparison const& comparison) {
     return list;
 }
 
-TEST(OneSidedGroups, AChapterOfOneSheetIsOneFindingThatListsItsContent) {
+TEST(FindingGroups, AChapterOfOneSheetIsOneFindingThatListsItsContent) {
     SheetBuilder reference = commonSheet("QX17");
     addMounting(reference);
     model::Datasheet const r = reference.build();
@@ -76,7 +76,7 @@ TEST(OneSidedGroups, AChapterOfOneSheetIsOneFindingThatListsItsContent) {
     EXPECT_EQ(listed.count("Figure 4. Lid and strap"), 1U);
 }
 
-TEST(OneSidedGroups, ExchangeGivesTheSameGroup) {
+TEST(FindingGroups, ExchangeGivesTheSameGroup) {
     SheetBuilder reference = commonSheet("QX17");
     addMounting(reference);
     auto const comparison = compared(commonSheet("QX17").build(), reference.build());
@@ -87,7 +87,7 @@ TEST(OneSidedGroups, ExchangeGivesTheSameGroup) {
 }
 
 // What could hurt somebody is told by itself.
-TEST(OneSidedGroups, AGraveSentenceStandsApart) {
+TEST(FindingGroups, AGraveSentenceStandsApart) {
     SheetBuilder reference = commonSheet("QX17");
     addMounting(reference);
     reference.sentence("Charging of a 0 V cell is prohibited.");
@@ -98,14 +98,14 @@ TEST(OneSidedGroups, AGraveSentenceStandsApart) {
     EXPECT_EQ(heads[0]->reference->text, "Charging of a 0 V cell is prohibited.");
 }
 
-TEST(OneSidedGroups, TwoSentencesStayApart) {
+TEST(FindingGroups, TwoSentencesStayApart) {
     SheetBuilder reference = commonSheet("QX17");
     reference.sentence("Keep the lid dry while the glue sets.").sentence("Turn each screw by hand first.");
     auto const comparison = compared(reference.build(), commonSheet("QX17").build());
     EXPECT_EQ(own(comparison).size(), 2U);
 }
 
-TEST(OneSidedGroups, RowsOfOneParameterHangUnderTheFirst) {
+TEST(FindingGroups, RowsOfOneParameterHangUnderTheFirst) {
     auto sheet = [](int rows) {
         SheetBuilder builder = commonSheet("QX17");
         std::vector<RowText> list;
@@ -121,8 +121,37 @@ TEST(OneSidedGroups, RowsOfOneParameterHangUnderTheFirst) {
     EXPECT_EQ(std::count_if(comparison.findings.begin(), comparison.findings.end(), [&](Finding const& f) { return f.consequenceOf == heads[0]->id; }), 3);
 }
 
+model::Datasheet ratingsOf(std::string const& part, std::vector<std::string> const& versions, std::string const& most, std::string const& lastMost) {
+    SheetBuilder builder = commonSheet(part);
+    std::vector<RowText> rows;
+    for (auto const& version : versions) {
+        rows.push_back({.name = "Wake time", .symbol = "tWK", .max = &version == &versions.back() ? lastMost : most, .unit = "ms", .variant = version});
+    }
+    builder.specification("Ta = 25 °C", rows);
+    return builder.build();
+}
+
+std::vector<Finding const*> ofWakeTime(model::Comparison const& comparison) {
+    auto list = own(comparison);
+    std::erase_if(list, [](Finding const* finding) { return finding->kind != FindingKind::Parameter || finding->title.find("Wake time") == std::string::npos; });
+    return list;
+}
+
+TEST(FindingGroups, VersionsWithTheSameValuesAreToldOnce) {
+    auto const comparison = compared(ratingsOf("QX17", {"A", "B", "C"}, "8", "8"), ratingsOf("QX18", {"A", "B", "C"}, "9", "9"));
+    auto const heads = ofWakeTime(comparison);
+    ASSERT_EQ(heads.size(), 1U);
+    EXPECT_NE(heads[0]->title.find("2 more rows"), std::string::npos) << heads[0]->title;
+    EXPECT_EQ(std::count_if(comparison.findings.begin(), comparison.findings.end(), [&](Finding const& f) { return f.consequenceOf == heads[0]->id; }), 2);
+}
+
+TEST(FindingGroups, AVersionWithAValueOfItsOwnIsToldApart) {
+    auto const comparison = compared(ratingsOf("QX17", {"A", "B", "C"}, "8", "8"), ratingsOf("QX18", {"A", "B", "C"}, "9", "12"));
+    EXPECT_EQ(ofWakeTime(comparison).size(), 2U);
+}
+
 // Counting in groups takes nothing out of the account, and no cause is a consequence itself.
-TEST(OneSidedGroups, NothingIsDroppedAndCausesStandOnTheirOwn) {
+TEST(FindingGroups, NothingIsDroppedAndCausesStandOnTheirOwn) {
     SheetBuilder reference = commonSheet("QX17");
     addMounting(reference);
     model::Datasheet const r = reference.build();

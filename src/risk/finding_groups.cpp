@@ -2,8 +2,8 @@
 // Groups are collected by key in one walk; heads are named together with the section
 // findings that are there already, so that ids stay unlike.
 //
-// Tested by tests/src/risk/one_sided_groups_test.cpp.
-#include "risk/one_sided_groups.h"
+// Tested by tests/src/risk/finding_groups_test.cpp.
+#include "risk/finding_groups.h"
 
 #include <algorithm>
 #include <map>
@@ -27,12 +27,12 @@ using model::Severity;
 constexpr std::size_t kFewestInChapter = 3;  // fewer stay apart
 constexpr std::size_t kFewestAlike = 2;      // rows of one parameter, running heads
 
-enum class Cause { Chapter, Furniture, Parameter };
+enum class Cause { Chapter, Furniture, Parameter, Alike };
 
 struct GroupKey {
     Cause cause;
     Relation relation;
-    std::string what;  // id of the chapter, or the parameter
+    std::string what;  // id of the chapter, the parameter, or the parameter with its values
     bool operator<(GroupKey const& other) const { return std::tie(cause, relation, what) < std::tie(other.cause, other.relation, other.what); }
 };
 
@@ -64,6 +64,22 @@ std::string parameterKey(Finding const& finding, SheetView const& sheets) {
     return key.size() > 1 ? "~" + key : std::string();
 }
 
+// The parameter with all that is printed of it; empty where something of it is not known.
+std::string valuesKey(Finding const& finding, SheetView const& sheets) {
+    if (!finding.reference || !finding.candidate) return {};
+    std::string key = parameterKey(finding, sheets);
+    if (key.empty()) return key;
+    for (model::Side const* side : {&*finding.reference, &*finding.candidate}) {
+        bool const asText = side->min.empty() && side->typ.empty() && side->max.empty();
+        for (std::string const* text : {&side->min, &side->typ, &side->max, &side->unit, &side->condition}) {
+            key += '\n';
+            key += *text;
+        }
+        if (asText) key += side->text;
+    }
+    return key + '\n' + finding.title;
+}
+
 class Grouping {
 public:
     Grouping(std::vector<Finding>& findings, SheetView const& sheets)
@@ -84,7 +100,13 @@ public:
 private:
     void collect(std::size_t index) {
         Finding const& finding = m_findings[index];
-        if (!finding.consequenceOf.empty() || !isOneSided(finding)) return;
+        if (!finding.consequenceOf.empty()) return;
+        if (!isOneSided(finding)) {
+            if (finding.kind != FindingKind::Parameter) return;
+            std::string what = valuesKey(finding, m_sheets);
+            if (!what.empty()) m_groups[{Cause::Alike, finding.relation, std::move(what)}].push_back(index);
+            return;
+        }
         switch (finding.kind) {
             case FindingKind::Parameter: {
                 std::string what = parameterKey(finding, m_sheets);
@@ -157,7 +179,7 @@ private:
             if (index != first) hang(m_findings[index], m_findings[first].id);
         }
         auto& title = m_findings[first].title;
-        title += key.cause == Cause::Parameter ? texts::furtherRows(members.size() - 1) : texts::furtherLines(members.size() - 1);
+        title += key.cause == Cause::Furniture ? texts::furtherLines(members.size() - 1) : texts::furtherRows(members.size() - 1);
     }
 
     void nameHeads() {
@@ -196,7 +218,7 @@ private:
 
 }  // namespace
 
-void groupOneSided(std::vector<Finding>& findings, std::vector<std::vector<std::string>>& called, SheetView const& sheets) {
+void groupFindings(std::vector<Finding>& findings, std::vector<std::vector<std::string>>& called, SheetView const& sheets) {
     auto heads = Grouping(findings, sheets).run();
     if (heads.empty()) return;
     std::vector<Finding> all;

@@ -1,7 +1,8 @@
 // One cause, one finding: what stands in one sheet only because the other has no such
-// section, no such row for a further version, no such running head. Private to this folder.
+// section, no such row for a further version, no such running head; and what is told of
+// several versions in the same words. Private to this folder.
 //
-//     groupOneSided(findings, called, sheets);
+//     groupFindings(findings, called, sheets);
 //     // 84 sentences of "Application information" in the reference only
 //     //   -> one finding of kind Section, and the 84 as consequences of it
 #pragma once
@@ -15,11 +16,13 @@
 namespace standin::risk {
 
 // `findings` are judged and in document order, `called` holds the cautions of each
-// (the two stay parallel). Only one-sided findings that stand on their own are
-// grouped, nothing is dropped, and no finding changes its level or severity:
+// (the two stay parallel). Only findings that stand on their own are grouped,
+// nothing is dropped, and no finding changes its level or severity. Of one-sided ones:
 //  - sentences, other rows, figures and headings of note and below, by chapter; the
 //    group gets a new finding of kind Section in front of its first member;
 //  - lines of running heads, and rows of one parameter: under the first of them.
-void groupOneSided(std::vector<model::Finding>& findings, std::vector<std::vector<std::string>>& called, SheetView const& sheets);
+// Of two-sided ones: rows of one parameter that print the same values under the same
+// conditions in each sheet, as for several versions: under the first of them.
+void groupFindings(std::vector<model::Finding>& findings, std::vector<std::vector<std::string>>& called, SheetView const& sheets);
 
 }  // namespace standin::risk
