@@ -189,7 +189,27 @@ Decimal operator*(Decimal a, Decimal b) {
     return {left * right, leftScale + rightScale};
 }
 
+namespace {
+
+std::strong_ordering ordered(Int128 left, Int128 right) {
+    if (left == right) return std::strong_ordering::equal;
+    return left < right ? std::strong_ordering::less : std::strong_ordering::greater;
+}
+
+// A coefficient below kShort can be aligned by kShortShift digits and still fits.
+constexpr int kShortShift = 18;
+constexpr Int128 kShort = kPowerOfTen[kShortShift];
+
+bool isShort(Int128 coefficient) { return coefficient < kShort && coefficient > -kShort; }
+
+}  // namespace
+
 std::strong_ordering operator<=>(Decimal a, Decimal b) {
+    if (a.m_scale == b.m_scale) return ordered(a.m_coefficient, b.m_coefficient);
+    int const finer = a.m_scale - b.m_scale;
+    if (finer <= kShortShift && finer >= -kShortShift && isShort(a.m_coefficient) && isShort(b.m_coefficient)) {  // nearly all that is printed
+        return finer > 0 ? ordered(a.m_coefficient, b.m_coefficient * powerOfTen(finer)) : ordered(a.m_coefficient * powerOfTen(-finer), b.m_coefficient);
+    }
     int const signA = a.sign();
     int const signB = b.sign();
     if (signA != signB) return signA <=> signB;
@@ -203,8 +223,7 @@ std::strong_ordering operator<=>(Decimal a, Decimal b) {
     Int128 right = b.m_coefficient;
     if (digitsA < digitsB) left *= powerOfTen(digitsB - digitsA);
     if (digitsB < digitsA) right *= powerOfTen(digitsA - digitsB);
-    if (left == right) return std::strong_ordering::equal;
-    return left < right ? std::strong_ordering::less : std::strong_ordering::greater;
+    return ordered(left, right);
 }
 
 std::optional<Decimal> divide(Decimal a, Decimal b, int digits, Rounding rounding) {

@@ -93,5 +93,28 @@ TEST(Decimal, extremesDoNotOverflow) {
     EXPECT_TRUE(divide(of("1e-300"), big, 10, Rounding::Up).has_value());
 }
 
+TEST(Decimal, OrderHoldsForEveryScale) {
+    // rising; equal ones stand side by side in one entry
+    std::vector<std::vector<char const*>> const rising{{"-1e30"},
+                                                       {"-4.26", "-4.260"},
+                                                       {"-4.25"},
+                                                       {"-1e-30"},
+                                                       {"0", "0.000", "0e20"},
+                                                       {"1e-30", "0.1e-29"},
+                                                       {"0.0000000000000000001"},
+                                                       {"4.249999999999999999999"},
+                                                       {"4.25", "4.2500000000000000000000", "425e-2"},
+                                                       {"1000000000000000000", "1e18"},
+                                                       {"1000000000000000000.5"},
+                                                       {"1e30", "10e29"}};
+    for (std::size_t i = 0; i < rising.size(); ++i) {
+        for (std::size_t k = 0; k < rising.size(); ++k) {
+            for (char const* left : rising[i]) {
+                for (char const* right : rising[k]) EXPECT_EQ(*Decimal::parse(left) <=> *Decimal::parse(right), i <=> k) << left << ' ' << right;
+            }
+        }
+    }
+}
+
 }  // namespace
 }  // namespace standin::quantity
