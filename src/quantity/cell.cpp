@@ -46,7 +46,7 @@ public:
             text = m_held;
         }
         if (m_bound == BoundWord::None) m_bound = takeBoundWord(text);
-        bool const read = readChain(text) || readTolerance(text) || readRangeText(text) || readAlternatives(text) || readSingle(text);
+        bool const read = mayHoldAtom(text, m_context) && (readChain(text) || readTolerance(text) || readRangeText(text) || readAlternatives(text) || readSingle(text));
         if (!read) {
             m_value.kind = ParsedValue::Kind::Words;
             if (text.size() > 2 && text.front() == '(') m_value.notes.emplace_back("number in brackets: not read as a value");

@@ -115,6 +115,8 @@ bool isNode(std::string_view text) {
 // receives its bytes (0: none).
 ParsedValue valueAtStart(std::string_view text, std::string_view expected, std::size_t& length) {
     constexpr int kMostCuts = 12;
+    length = 0;
+    if (!mayHoldAtom(text, {})) return {};
     std::size_t end = text.size();
     for (int cut = 0; cut < kMostCuts && end > 0 && end != std::string_view::npos; ++cut) {
         std::string_view const tried = text::trimmed(text.substr(0, end));
@@ -126,7 +128,6 @@ ParsedValue valueAtStart(std::string_view text, std::string_view expected, std::
         }
         end = text.rfind(' ', end - 1);
     }
-    length = 0;
     return {};
 }
 

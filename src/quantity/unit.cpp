@@ -141,7 +141,8 @@ Unit makeUnit(std::string_view coherent, Decimal factor) {
 Decimal power(int exponent) { return Decimal(1).scaledByPowerOfTen(exponent); }
 
 void addSpecials(std::string_view printed, std::vector<Candidate>& out) {
-    for (Spelling const& special : std::ranges::equal_range(kSortedSpecials, printed, {}, &Spelling::printed)) {
+    for (auto const* at = std::ranges::lower_bound(kSortedSpecials, printed, {}, &Spelling::printed); at != kSortedSpecials.end() && at->printed == printed; ++at) {
+        Spelling const& special = *at;
         Unit unit = makeUnit(special.coherent, 1);
         unit.qualifier = std::string(special.qualifier);
         if (special.factor == "F") {  // Fahrenheit: (F - 32) / 1.8
@@ -180,9 +181,12 @@ void addReading(std::string_view printed, Prefix const& prefix, Base const& base
     out.push_back({std::move(unit), rank});
 }
 
+// As starts_with(), of which most calls end at the first byte.
+bool begins(std::string_view text, std::string_view start) { return start.empty() || (text.front() == start.front() && text.starts_with(start)); }
+
 void addPrefixed(std::string_view printed, std::vector<Candidate>& out) {
     for (Prefix const& prefix : kPrefixes) {
-        if (printed.size() <= prefix.printed.size() || printed.size() - prefix.printed.size() > kLongestBase || !printed.starts_with(prefix.printed)) continue;
+        if (printed.size() <= prefix.printed.size() || printed.size() - prefix.printed.size() > kLongestBase || !begins(printed, prefix.printed)) continue;
         std::string_view const rest = printed.substr(prefix.printed.size());
         if (Base const* const base = findBase(kSortedBases, rest)) addReading(printed, prefix, *base, false, out);
         if (Base const* const base = findBase(kSortedBentBases, rest)) addReading(printed, prefix, *base, true, out);

@@ -270,10 +270,15 @@ std::optional<Atom> nodeAtom(std::string_view text, ValueContext const& context)
 
 }  // namespace
 
+bool mayHoldAtom(std::string_view folded, ValueContext const& context) {
+    return !context.known.empty() || std::any_of(folded.begin(), folded.end(), [](char c) { return isDigit(c) || c == 'V' || c == 'v'; });
+}
+
 std::optional<Atom> parseAtom(std::string_view folded, ValueContext const& context) {
     constexpr std::size_t kLongest = 64;
     std::string_view text = text::trimmed(folded);
     if (text.empty() || text.size() > kLongest) return std::nullopt;
+    if (!mayHoldAtom(text, context)) return std::nullopt;
     // "(VDD + 0.5 V)"; a bracketed bare number is left alone.
     if (text.size() > 2 && text.front() == '(' && text.back() == ')' && text.find('(', 1) == std::string_view::npos &&
         std::any_of(text.begin(), text.end(), text::isAsciiLetter))

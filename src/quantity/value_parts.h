@@ -26,6 +26,10 @@ struct Atom {
 // The whole of `folded` as one atom. `expected` is a coherent unit or empty.
 [[nodiscard]] std::optional<Atom> parseAtom(std::string_view folded, ValueContext const& context);
 
+// A cheap test: false where no part of `folded` is an atom. Without a digit an atom
+// is a known node, or one that begins with V.
+[[nodiscard]] bool mayHoldAtom(std::string_view folded, ValueContext const& context);
+
 struct TextRange {
     std::string_view lower;
     std::string_view upper;
