@@ -149,14 +149,28 @@ bool isSpace(char32_t code) {
 
 // Cyrillic letters drawn like Latin ones; 0: no such letter.
 char latinLookAlike(char32_t code) {
-    constexpr std::array<std::pair<char32_t, char>, 19> kAlike{{{0x0410, 'A'}, {0x0412, 'B'}, {0x0421, 'C'}, {0x0415, 'E'}, {0x041D, 'H'},
-                                                                {0x041A, 'K'}, {0x041C, 'M'}, {0x041E, 'O'}, {0x0420, 'P'}, {0x0422, 'T'},
-                                                                {0x0425, 'X'}, {0x0430, 'a'}, {0x0435, 'e'}, {0x043E, 'o'}, {0x0440, 'p'},
-                                                                {0x0441, 'c'}, {0x0445, 'x'}, {0x0443, 'y'}, {0x0455, 's'}}};
-    for (auto const& [cyrillic, latin] : kAlike) {
-        if (cyrillic == code) return latin;
+    switch (code) {
+        case 0x0410: return 'A';
+        case 0x0412: return 'B';
+        case 0x0421: return 'C';
+        case 0x0415: return 'E';
+        case 0x041D: return 'H';
+        case 0x041A: return 'K';
+        case 0x041C: return 'M';
+        case 0x041E: return 'O';
+        case 0x0420: return 'P';
+        case 0x0422: return 'T';
+        case 0x0425: return 'X';
+        case 0x0430: return 'a';
+        case 0x0435: return 'e';
+        case 0x043E: return 'o';
+        case 0x0440: return 'p';
+        case 0x0441: return 'c';
+        case 0x0445: return 'x';
+        case 0x0443: return 'y';
+        case 0x0455: return 's';
+        default: return 0;
     }
-    return 0;
 }
 
 // Words that mix Latin letters or degree signs with Cyrillic look-alikes and
@@ -300,8 +314,9 @@ private:
     }
 
     void put(std::string_view piece, char32_t code) {
-        if (writingOf(code) == Writing::Cyrillic) m_cyrillic = true;
-        bool const cjk = isCjk(code);
+        bool const ascii = code < 0x80;
+        if (!ascii && writingOf(code) == Writing::Cyrillic) m_cyrillic = true;
+        bool const cjk = !ascii && isCjk(code);
         if (m_softHyphen && m_pendingSpace) m_pendingSpace = false;  // a word broken at its soft hyphen
         if (m_pendingSpace && !m_result.empty()) {
             bool const joined = m_pendingBreak && endsWith(m_result, "-") && m_result.size() >= 2 && isAsciiLower(m_result[m_result.size() - 2]) &&
@@ -346,9 +361,36 @@ std::string foldForComparison(std::string_view utf8) {
     return Folder().fold(normalised(utf8, nfc()));
 }
 
+namespace {
+
+// Lower case of a character that neither its neighbours nor a language changes, of the
+// ranges that datasheets print; 0: ICU has to decide.
+char32_t plainLower(char32_t code) {
+    if (code < 0x80) return isAsciiUpper(static_cast<char>(code)) ? code + 0x20 : code;
+    if (code < 0x100) return code >= 0xC0 && code <= 0xDE && code != 0xD7 ? code + 0x20 : code;
+    if (code >= 0x3B1 && code <= 0x3C9) return code;
+    if (code >= 0x391 && code <= 0x3A9 && code != 0x3A2 && code != 0x3A3) return code + 0x20;  // a sigma depends on its place
+    if (code >= 0x410 && code <= 0x42F) return code + 0x20;
+    if (code >= 0x430 && code <= 0x45F) return code;
+    bool const caseless = (code >= 0x2000 && code <= 0x20CF) || (code >= 0x2190 && code <= 0x24B5) || (code >= 0x3000 && code <= 0x9FFF) || (code >= 0xFF5B && code <= 0xFFEF) ||
+                          code == kReplacementCharacter;
+    return caseless ? code : 0;
+}
+
+}  // namespace
+
 std::string lowerCase(std::string_view utf8) {
     if (isAscii(utf8)) return asciiLower(utf8);
     std::string result;
+    result.reserve(utf8.size());
+    bool plain = true;
+    for (std::size_t at = 0; at < utf8.size() && plain;) {
+        char32_t const lower = plainLower(decodeNext(utf8, at));
+        plain = lower != 0;
+        append(result, lower);
+    }
+    if (plain) return result;
+    result.clear();
     icu::StringByteSink<std::string> sink(&result);
     UErrorCode status = U_ZERO_ERROR;
     std::string const clean = cleaned(utf8);
@@ -403,8 +445,9 @@ std::string unifiedSpelling(std::string_view word) {
         {"tolerancing", "tolerance"}, {"honour", "honor"}, {"vapour", "vapor"}, {"signalling", "signaling"},
     }};
     std::string result(word);
-    if (result.size() < 4 || !isAscii(result)) return result;
     SpellingHints const hints = spellingHints(result);
+    if (!hints.stem && !hints.ise) return result;
+    if (result.size() < 4 || !isAscii(result)) return result;
     for (auto const& [british, american] : kStems) {
         if (!hints.stem) break;
         std::size_t const at = result.find(british);

@@ -1,6 +1,5 @@
 #include "text/utf8.h"
 
-#include <array>
 #include <cstdint>
 #include <cstring>
 
@@ -16,44 +15,35 @@ bool isContinuation(unsigned char byte) { return (byte & 0xC0U) == 0x80U; }
 }  // namespace
 
 char32_t decodeSequence(std::string_view utf8, std::size_t& at) {
-    auto const byteAt = [&](std::size_t i) { return static_cast<unsigned char>(utf8[i]); };
-    unsigned char const first = byteAt(at);
+    std::size_t const left = utf8.size() - at;
+    auto const byteAt = [&](std::size_t i) { return static_cast<unsigned char>(utf8[at + i]); };
+    unsigned char const first = byteAt(0);
     if (first < 0x80) {
         ++at;
         return first;
     }
-    int length = 0;
-    char32_t code = 0;
-    if (first >= 0xC2 && first <= 0xDF) {
-        length = 2;
-        code = first & 0x1FU;
-    } else if (first >= 0xE0 && first <= 0xEF) {
-        length = 3;
-        code = first & 0x0FU;
-    } else if (first >= 0xF0 && first <= 0xF4) {
-        length = 4;
-        code = first & 0x07U;
+    auto const tail = [&](std::size_t i) { return static_cast<char32_t>(byteAt(i) & 0x3FU); };
+    if (first >= 0xC2 && first <= 0xDF && left >= 2 && isContinuation(byteAt(1))) {
+        char32_t const code = (first & 0x1FU) << 6U | tail(1);
+        at += 2;
+        return code;
     }
-    if (length == 0 || at + static_cast<std::size_t>(length) > utf8.size()) {
-        ++at;
-        return kReplacementCharacter;
-    }
-    for (int i = 1; i < length; ++i) {
-        unsigned char const byte = byteAt(at + static_cast<std::size_t>(i));
-        if (!isContinuation(byte)) {
-            ++at;
-            return kReplacementCharacter;
+    if (first >= 0xE0 && first <= 0xEF && left >= 3 && isContinuation(byteAt(1)) && isContinuation(byteAt(2))) {
+        char32_t const code = (first & 0x0FU) << 12U | tail(1) << 6U | tail(2);
+        if (code >= 0x800 && (code < 0xD800 || code > 0xDFFF)) {  // neither overlong nor a surrogate
+            at += 3;
+            return code;
         }
-        code = (code << 6U) | (byte & 0x3FU);
     }
-    bool const overlong = (length == 3 && code < 0x800) || (length == 4 && code < 0x10000);
-    bool const surrogate = code >= 0xD800 && code <= 0xDFFF;
-    if (overlong || surrogate || code > 0x10FFFF) {
-        ++at;
-        return kReplacementCharacter;
+    if (first >= 0xF0 && first <= 0xF4 && left >= 4 && isContinuation(byteAt(1)) && isContinuation(byteAt(2)) && isContinuation(byteAt(3))) {
+        char32_t const code = (first & 0x07U) << 18U | tail(1) << 12U | tail(2) << 6U | tail(3);
+        if (code >= 0x10000 && code <= 0x10FFFF) {
+            at += 4;
+            return code;
+        }
     }
-    at += static_cast<std::size_t>(length);
-    return code;
+    ++at;
+    return kReplacementCharacter;
 }
 
 char32_t decodePrevious(std::string_view utf8, std::size_t& at) {
@@ -75,20 +65,18 @@ void appendSequence(std::string& utf8, char32_t code) {
         utf8.push_back(static_cast<char>(code));
         return;
     }
-    std::array<char, 4> bytes{};
-    std::size_t count = 0;
+    auto const put = [&](char32_t byte) { utf8.push_back(static_cast<char>(byte)); };
     if (code < 0x800) {
-        bytes[count++] = static_cast<char>(0xC0U | (code >> 6U));
+        put(0xC0U | code >> 6U);
     } else if (code < 0x10000) {
-        bytes[count++] = static_cast<char>(0xE0U | (code >> 12U));
-        bytes[count++] = static_cast<char>(0x80U | ((code >> 6U) & 0x3FU));
+        put(0xE0U | code >> 12U);
+        put(0x80U | (code >> 6U & 0x3FU));
     } else {
-        bytes[count++] = static_cast<char>(0xF0U | (code >> 18U));
-        bytes[count++] = static_cast<char>(0x80U | ((code >> 12U) & 0x3FU));
-        bytes[count++] = static_cast<char>(0x80U | ((code >> 6U) & 0x3FU));
+        put(0xF0U | code >> 18U);
+        put(0x80U | (code >> 12U & 0x3FU));
+        put(0x80U | (code >> 6U & 0x3FU));
     }
-    bytes[count++] = static_cast<char>(0x80U | (code & 0x3FU));
-    utf8.append(bytes.data(), count);
+    put(0x80U | (code & 0x3FU));
 }
 
 std::u32string toUtf32(std::string_view utf8) {
@@ -166,14 +154,19 @@ std::uint64_t eightLowered(std::uint64_t bytes) {
 
 std::string asciiLower(std::string_view utf8) {
     std::string lower(utf8);
-    std::size_t at = 0;
-    for (; at + sizeof(std::uint64_t) <= lower.size(); at += sizeof(std::uint64_t)) {
-        std::uint64_t eight = 0;
-        std::memcpy(&eight, lower.data() + at, sizeof(eight));
-        eight = eightLowered(eight);
-        std::memcpy(lower.data() + at, &eight, sizeof(eight));
+    constexpr std::size_t kEight = sizeof(std::uint64_t);
+    if (lower.size() < kEight) {
+        for (char& c : lower) c = static_cast<char>(isAsciiUpper(c) ? c | kCaseBit : c);
+        return lower;
     }
-    for (; at < lower.size(); ++at) lower[at] = static_cast<char>(isAsciiUpper(lower[at]) ? lower[at] | kCaseBit : lower[at]);
+    auto const lowerEightAt = [&](std::size_t at) {
+        std::uint64_t eight = 0;
+        std::memcpy(&eight, lower.data() + at, kEight);
+        eight = eightLowered(eight);
+        std::memcpy(lower.data() + at, &eight, kEight);
+    };
+    for (std::size_t at = 0; at + kEight < lower.size(); at += kEight) lowerEightAt(at);
+    lowerEightAt(lower.size() - kEight);  // some of them once more, which changes nothing
     return lower;
 }
 

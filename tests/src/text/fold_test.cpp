@@ -115,5 +115,17 @@ TEST(Fold, invalidBytesAreReplaced) {
     EXPECT_EQ(toNfc("plain"), "plain");
 }
 
+TEST(Fold, LowerCaseOfAllScriptsThatSheetsPrint) {
+    struct Case {
+        char const* text;
+        char const* lower;
+    };
+    for (auto const& [text, lower] :
+         {Case{"VDD µA", "vdd µa"}, Case{"ÄÖÜß × ÷", "äöüß × ÷"}, Case{"ТОК Ёж", "ток ёж"}, Case{"ΘJA Ω", "θja ω"}, Case{"\u2126 \u212A", "ω k"}, Case{"ΟΔΟΣ", "οδος"},
+          Case{"ＶＤＤ５", "ｖｄｄ５"}, Case{"电池 VCC ≤ 5", "电池 vcc ≤ 5"}, Case{"\u2160 \u24B6", "\u2170 \u24D0"}, Case{"Ā \uFB01", "ā \uFB01"}, Case{"A\xFFÄ", "a\uFFFDä"}}) {
+        EXPECT_EQ(lowerCase(text), lower) << text;
+    }
+}
+
 }  // namespace
 }  // namespace standin::text
