@@ -11,6 +11,7 @@
 #include <string>
 
 #include "extractors/parameters/text_forms.h"
+#include "text/utf8.h"
 
 namespace standin::parameters {
 
@@ -167,6 +168,10 @@ ColumnRole columnRoleOf(std::string_view title) {
     // CJK and Latin run together ("参数parameter"): split at the change of script
     std::vector<std::string> pieces;
     for (std::string const& word : words) {
+        if (standin::text::isAscii(word)) {
+            pieces.push_back(word);
+            continue;
+        }
         std::string piece;
         bool cjk = false;
         for (char32_t c : decoded(word)) {
@@ -187,12 +192,11 @@ ColumnRole columnRoleOf(std::string_view title) {
     if (pieces.size() <= 2 && std::ranges::find(kTemperature, std::string_view(pieces.front())) != kTemperature.end() && (pieces.size() == 1 || pieces[1].size() <= 6)) {
         return Condition;
     }
-    // the longest run of neighbouring words that is known
-    for (std::size_t length = pieces.size(); length >= 1; --length) {
+    // the longest run of neighbouring words that is known, shorter than the whole
+    for (std::size_t length = pieces.size() - 1; length >= 1; --length) {
         for (std::size_t at = 0; at + length <= pieces.size(); ++at) {
             std::string run = pieces[at];
             for (std::size_t k = 1; k < length; ++k) run = joined(run, pieces[at + k]);
-            if (length == pieces.size()) continue;
             std::optional<ColumnRole> const role = lookup(run);
             if (!role) continue;
             // one known word beside unknown Latin words says little ("Test pin voltage", "no load")
@@ -202,7 +206,6 @@ ColumnRole columnRoleOf(std::string_view title) {
             if (unknown > 2) continue;
             return *role;
         }
-        if (length == 1) break;
     }
     return Unknown;
 }

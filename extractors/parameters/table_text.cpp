@@ -237,6 +237,8 @@ void takeStars(std::string& text, std::vector<std::string>& marks, std::string_v
 }
 
 void takeCircledDigits(std::string& text, std::vector<std::string>& marks) {
+    constexpr std::string_view kBeginOfAll = "\xE2\x91";  // of U+2460 to U+2473
+    if (text.find(kBeginOfAll) == std::string::npos) return;
     for (int n = 1; n <= 20; ++n) {
         std::string circled;
         append(circled, static_cast<char32_t>(0x245F + n));

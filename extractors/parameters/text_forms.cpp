@@ -63,14 +63,20 @@ std::string trimmed(std::string_view text) {
     auto plainSpace = [](char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; };
     while (!text.empty() && plainSpace(text.front())) text.remove_prefix(1);
     while (!text.empty() && plainSpace(text.back())) text.remove_suffix(1);
-    bool const ascii = text.empty() || (static_cast<unsigned char>(text.front()) < 0x80 && static_cast<unsigned char>(text.back()) < 0x80);
-    if (ascii) return std::string(text);
-    std::u32string const codes = decoded(text);
-    std::size_t first = 0;
-    std::size_t last = codes.size();
-    while (first < last && (isSpace(codes[first]) || isInvisible(codes[first]))) ++first;
-    while (last > first && (isSpace(codes[last - 1]) || isInvisible(codes[last - 1]))) --last;
-    return encoded(std::u32string_view(codes).substr(first, last - first));
+    auto const isGap = [](char32_t c) { return isSpace(c) || isInvisible(c); };
+    while (!text.empty() && static_cast<unsigned char>(text.front()) >= 0x80) {
+        std::size_t next = 0;
+        if (!isGap(standin::text::decodeNext(text, next))) break;
+        text.remove_prefix(next);
+        while (!text.empty() && plainSpace(text.front())) text.remove_prefix(1);
+    }
+    while (!text.empty() && static_cast<unsigned char>(text.back()) >= 0x80) {
+        std::size_t last = text.size();
+        if (!isGap(standin::text::decodePrevious(text, last))) break;
+        text = text.substr(0, last);
+        while (!text.empty() && plainSpace(text.back())) text.remove_suffix(1);
+    }
+    return std::string(text);
 }
 
 namespace {

@@ -64,5 +64,12 @@ TEST(TextForms, DegreesAndDashesAreMadeOne) {
     EXPECT_EQ(folded("\u2018\uFF36\u2019 ÄÖ \u201CТок\u201D"), "'v' äö \"ток\"");
 }
 
+TEST(TextForms, TrimmedOfGapsOfAllKinds) {
+    for (auto const& [in, out] :
+         {Case{" a b\t", "a b"}, Case{"\u3000 \u200B电压 \u00A0", "电压"}, Case{"\u00A0", ""}, Case{"µ", "µ"}, Case{" \u2009 ", ""}, Case{"V\u3000", "V"}}) {
+        EXPECT_EQ(trimmed(in), out) << in;
+    }
+}
+
 }  // namespace
 }  // namespace standin::parameters
