@@ -14,6 +14,7 @@
 #include <XRef.h>
 #include <fofi/FoFiTrueType.h>
 
+#include "extractors/poppler/kept_objects.h"
 #include "extractors/poppler/to_unicode_map.h"
 
 namespace standin::poppler {
@@ -94,6 +95,7 @@ std::unordered_map<std::uint32_t, char32_t> charactersOfProgram(GfxFont& font, S
     if (!trueType) return characters;
     Ref embedded;
     if (!font.getEmbeddedFontID(&embedded)) return characters;
+    forgetKept(*xref, embedded);  // only its beginning is
     auto const bytes = font.readEmbFontFile(xref);
     if (!bytes || bytes->empty()) return characters;
     auto const program = FoFiTrueType::make(bytes->data(), static_cast<int>(bytes->size()));

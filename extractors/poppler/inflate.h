@@ -16,4 +16,8 @@ namespace standin::poppler {
 // Linear in the result.
 [[nodiscard]] std::optional<std::string> inflated(std::span<unsigned char const> deflated, std::size_t most);
 
+// The first `length` bytes (at most 65536) of it, though `deflated` is cut short. None
+// when they are damaged or there are fewer.
+[[nodiscard]] std::optional<std::string> inflatedStart(std::span<unsigned char const> deflated, std::size_t length);
+
 }  // namespace standin::poppler

@@ -4,7 +4,9 @@
 // Tested by tests/extractors/poppler/kept_objects_test.cpp.
 #include "extractors/poppler/kept_objects.h"
 
+#include <algorithm>
 #include <optional>
+#include <string_view>
 
 #include <Page.h>
 #include <Stream.h>
@@ -19,6 +21,8 @@ namespace {
 
 constexpr std::size_t kStreamCost = 48U << 10U;  // of a compressed stream that stays open
 constexpr int kReadAtOnce = 1 << 16;
+constexpr std::size_t kBeginning = 1024;  // of a font program, which tells its kind
+constexpr int kHoldsBeginning = 8192;     // compressed bytes
 
 // By one filter, without a predictor: below another one the bytes may be any number.
 bool isPlainlyCompressed(Object const& stream) {
@@ -29,39 +33,76 @@ bool isPlainlyCompressed(Object const& stream) {
     return one && dictionary.lookupNF("DecodeParms").isNull() && dictionary.lookupNF("DP").isNull();
 }
 
+// All bytes before decompression. Memory for them is laid out (and filled) at once,
+// for Poppler knows how many there are.
+std::vector<unsigned char> deflatedBytes(Stream& stream) {
+    auto const length = std::clamp<Goffset>(stream.getBaseStream()->getLength(), 1, kReadAtOnce);
+    return stream.getNextStream()->toUnsignedChars(static_cast<int>(length), kReadAtOnce);
+}
+
+// At most `most` of them.
+std::vector<unsigned char> firstDeflatedBytes(Stream& stream, int most) {
+    std::vector<unsigned char> bytes(static_cast<std::size_t>(most));
+    Stream& deflated = *stream.getNextStream();
+    deflated.reset();
+    bytes.resize(static_cast<std::size_t>(deflated.doGetChars(most, bytes.data())));
+    return bytes;
+}
+
+bool isTrueType(std::string_view program) { return program.starts_with(std::string_view("\0\1\0\0", 4)) || program.starts_with("true"); }
+
+void readFrom(Object& stream, std::string const& bytes) {
+    stream = Object(static_cast<Stream*>(new MemStream(bytes.data(), 0, static_cast<Goffset>(bytes.size()), stream.getStream()->getDictObject()->copy())));
+}
+
 }  // namespace
+
+void forgetKept(XRef& table, Ref place) {
+    if (place.num >= 0 && place.num < table.getNumObjects()) table.getEntry(place.num)->obj.setToNull();
+}
 
 void KeptObjects::takePage(Page& page) {
     keepFonts(page);
     Object const dictionary = m_table.fetch(page.getRef());
     if (!dictionary.isDict()) return;
-    Object const contents = dictionary.getDict()->lookup("Contents");
-    if (!contents.isArray()) {
-        takeProgram(dictionary.dictLookupNF("Contents"));
-        return;
+    Object const& contents = dictionary.dictLookupNF("Contents");
+    if (contents.isRef()) {
+        auto const complaints = complaintsSoFar();
+        Object found = contents.fetch(&m_table);
+        if (found.isArray()) {
+            takePrograms(found);
+        } else if (complaintsSoFar() == complaints) {
+            keepProgram(contents.getRef(), std::move(found));
+        }
+    } else if (contents.isArray()) {
+        takePrograms(contents);
     }
-    for (int i = 0; i < contents.arrayGetLength(); ++i) takeProgram(contents.arrayGetNF(i));
+}
+
+void KeptObjects::takePrograms(Object const& parts) {
+    for (int i = 0; i < parts.arrayGetLength(); ++i) {
+        Object const& part = parts.arrayGetNF(i);
+        if (!part.isRef()) continue;
+        auto const complaints = complaintsSoFar();
+        Object program = part.fetch(&m_table);
+        if (complaintsSoFar() == complaints) keepProgram(part.getRef(), std::move(program));
+    }
 }
 
 void KeptObjects::releasePage() {
-    for (Ref const part : m_pageParts) {
-        if (part.num < m_table.getNumObjects()) m_table.getEntry(part.num)->obj.setToNull();
-    }
+    for (Ref const part : m_pageParts) forgetKept(m_table, part);
     m_pageParts.clear();
     m_pagePrograms.clear();
 }
 
-void KeptObjects::takeProgram(Object const& part) {
-    if (!part.isRef()) return;
-    auto const complaints = complaintsSoFar();
-    Object program = part.fetch(&m_table);
-    if (!program.isStream() || complaintsSoFar() != complaints) return;
+void KeptObjects::keepProgram(Ref place, Object program) {
+    if (!program.isStream()) return;
     std::size_t room = kMostPageBytes;
     for (auto const& other : m_pagePrograms) room -= other.size();
     inflate(program, m_pagePrograms, room);
     if (program.getStream()->getKind() == strFlate) return;
-    m_table.getEntry(part.getRef().num)->obj = std::move(program);
-    m_pageParts.push_back(part.getRef());
+    m_table.getEntry(place.num)->obj = std::move(program);
+    m_pageParts.push_back(place);
 }
 
 void KeptObjects::keepFonts(Page& page) {
@@ -94,8 +135,7 @@ void KeptObjects::keepParts(Object const& font) {
 void KeptObjects::keepDescriptor(Object const& descriptor) {
     if (!descriptor.isDict()) return;
     keep(descriptor.dictLookupNF("FontFile"));
-    // Only the beginning of a TrueType program is read for each page.
-    keep(descriptor.dictLookupNF("FontFile2"), Streams::AsTheyAre);
+    keep(descriptor.dictLookupNF("FontFile2"), Streams::TrueType);
     keep(descriptor.dictLookupNF("FontFile3"));
 }
 
@@ -109,6 +149,7 @@ Object KeptObjects::keep(Object const& object, Streams streams) {
         if (m_fontRoom < kStreamCost) return found;
         m_fontRoom -= kStreamCost;
         if (streams == Streams::Inflated) inflate(found, m_fontPrograms, m_fontRoom);
+        if (streams == Streams::TrueType) shorten(found);
     }
     m_table.getEntry(place.num)->obj = found.copy();
     return found;
@@ -116,13 +157,20 @@ Object KeptObjects::keep(Object const& object, Streams streams) {
 
 void KeptObjects::inflate(Object& stream, std::list<std::string>& programs, std::size_t& room) {
     if (!isPlainlyCompressed(stream)) return;
-    auto const deflated = stream.getStream()->getNextStream()->toUnsignedChars(kReadAtOnce, kReadAtOnce);
-    auto text = inflated(deflated, room);
+    auto text = inflated(deflatedBytes(*stream.getStream()), room);
     if (!text) return;
     room -= text->size();
     programs.push_back(std::move(*text));
-    auto const& kept = programs.back();
-    stream = Object(static_cast<Stream*>(new MemStream(kept.data(), 0, static_cast<Goffset>(kept.size()), stream.getStream()->getDictObject()->copy())));
+    readFrom(stream, programs.back());
+}
+
+void KeptObjects::shorten(Object& stream) {
+    if (!isPlainlyCompressed(stream) || m_fontRoom < kBeginning) return;
+    auto beginning = inflatedStart(firstDeflatedBytes(*stream.getStream(), kHoldsBeginning), kBeginning);
+    if (!beginning || !isTrueType(*beginning)) return;
+    m_fontRoom -= beginning->size();
+    m_fontPrograms.push_back(std::move(*beginning));
+    readFrom(stream, m_fontPrograms.back());
 }
 
 }  // namespace standin::poppler

@@ -1,7 +1,8 @@
 // Spares Poppler work that it would do again for each page: the objects that
 // describe a font stay parsed in the table of objects, and the programs of pages
-// and fonts stand there inflated, since Poppler decompresses byte by byte.
-// What is drawn stays the same. Private to extractors/poppler/; includes Poppler.
+// and fonts stand there inflated, since Poppler decompresses byte by byte. Of a
+// TrueType program it is the beginning, which tells what it is: whoever needs more
+// calls forgetKept() first. What is drawn stays the same. Private to extractors/poppler/; includes Poppler.
 //
 //     KeptObjects kept(*pdf.getXRef());
 //     kept.takePage(page);
@@ -23,6 +24,10 @@ class XRef;
 
 namespace standin::poppler {
 
+// Makes `table` read the object anew from the file: whole, where only its beginning was
+// kept.
+void forgetKept(XRef& table, Ref place);
+
 // Serves one document. The table refers to bytes in here from then on: no page
 // may be drawn after this object is gone.
 class KeptObjects {
@@ -38,9 +43,10 @@ public:
     void releasePage();
 
 private:
-    enum class Streams { AsTheyAre, Inflated };
+    enum class Streams { Inflated, TrueType };
 
-    void takeProgram(Object const& part);
+    void takePrograms(Object const& parts);
+    void keepProgram(Ref place, Object program);
     void keepFonts(Page& page);
     void keepFont(Object const& font);
     void keepParts(Object const& font);
@@ -49,7 +55,9 @@ private:
     // is no reference comes back as it is.
     Object keep(Object const& object, Streams streams = Streams::Inflated);
     // Makes `stream` read from inflated bytes, if there is room.
-    void inflate(Object& stream, std::list<std::string>& programs, std::size_t& room);
+    static void inflate(Object& stream, std::list<std::string>& programs, std::size_t& room);
+    // Makes the program of a TrueType font end behind its beginning.
+    void shorten(Object& stream);
 
     static constexpr std::size_t kMostFontBytes = 16U << 20U;
     static constexpr std::size_t kMostPageBytes = 32U << 20U;

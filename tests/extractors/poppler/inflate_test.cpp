@@ -50,5 +50,19 @@ TEST(Inflate, RefusesMoreThanAllowed) {
     EXPECT_FALSE(inflatedText(bytes, 0));
 }
 
+TEST(Inflate, GivesTheStartOfWhatIsCutShort) {
+    std::string const text = varied(20000);
+    std::string const bytes = testing::deflated(text);
+    auto const start = [](std::string const& deflated, std::size_t length) {
+        return inflatedStart({reinterpret_cast<unsigned char const*>(deflated.data()), deflated.size()}, length);
+    };
+    EXPECT_EQ(start(bytes, 1024), text.substr(0, 1024));
+    EXPECT_EQ(start(bytes.substr(0, bytes.size() / 2), 1024), text.substr(0, 1024));
+    EXPECT_EQ(start(testing::deflated("42 mV"), 5), "42 mV");
+    EXPECT_FALSE(start(testing::deflated("42 mV"), 6));
+    EXPECT_FALSE(start(bytes.substr(0, 8), 1024));
+    EXPECT_FALSE(start("42 mV", 4));
+}
+
 }  // namespace
 }  // namespace standin::poppler

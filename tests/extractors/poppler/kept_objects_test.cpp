@@ -27,6 +27,35 @@ std::vector<model::PageContent> pagesOf(PdfWriter const& pdf) {
     return pages;
 }
 
+std::string big(std::uint32_t value, int bytes) {
+    std::string out;
+    while (bytes-- > 0) out += static_cast<char>(value >> (8 * bytes) & 0xFFU);
+    return out;
+}
+
+// A table of one code, for `code`.
+std::string characterTable(std::uint32_t code) { return big(6, 2) + big(12, 2) + big(0, 2) + big(code, 2) + big(1, 2) + big(1, 2); }
+
+// A font of two glyphs: byte 0x41 shows the second, which is the digit 5. What tells that stands at the end.
+std::string trueTypeProgram() {
+    std::string const characters = big(0, 2) + big(2, 2) + big(1, 2) + big(0, 2) + big(20, 4) + big(3, 2) + big(1, 2) + big(32, 4) + characterTable(0x41) + characterTable(0x35);
+    std::pair<std::string, std::string> const tables[] = {{"glyf", std::string(4000, '\0')},
+                                                          {"head", std::string(54, '\0')},
+                                                          {"hhea", std::string(34, '\0') + big(2, 2)},
+                                                          {"hmtx", std::string(8, '\0')},
+                                                          {"loca", std::string(6, '\0')},
+                                                          {"maxp", big(0x5000, 4) + big(2, 2)},
+                                                          {"cmap", characters}};
+    std::string directory = big(0x10000, 4) + big(std::size(tables), 2) + std::string(6, '\0');
+    std::string data;
+    std::size_t const start = directory.size() + 16 * std::size(tables);
+    for (auto const& [tag, content] : tables) {
+        directory += tag + big(0, 4) + big(static_cast<std::uint32_t>(start + data.size()), 4) + big(static_cast<std::uint32_t>(content.size()), 4);
+        data += content;
+    }
+    return directory + data;
+}
+
 TEST(KeptObjects, ReadsCompressedPages) {
     PdfWriter pdf;
     int const first = pdf.stream(kFlate, deflated(line("one 1", 150)));
@@ -74,6 +103,26 @@ TEST(KeptObjects, ReadsTheFontsOfEveryPageAlike) {
     for (auto const& page : pages) {
         EXPECT_EQ(textOf(page), "55");
         EXPECT_TRUE(near(page.glyphs[1].box, {26, 90.5, 32, 103.5}));
+    }
+}
+
+// The program alone tells what the byte shows; for the pages behind the first its beginning is enough.
+TEST(KeptObjects, ReadsAWholeTrueTypeProgramWhereItIsNeeded) {
+    PdfWriter pdf;
+    int const program = pdf.stream(kFlate, deflated(trueTypeProgram()));
+    int const descriptor = pdf.object(fmt::format("<< /Type /FontDescriptor /FontName /ABCDEF+Lathe /Flags 4 /FontBBox [0 0 600 700] /FontFile2 {} >>", reference(program)));
+    auto const font = [&] {
+        return reference(pdf.object(
+            fmt::format("<< /Type /Font /Subtype /TrueType /BaseFont /ABCDEF+Lathe /FirstChar 65 /LastChar 65 /Widths [600] /FontDescriptor {} >>", reference(descriptor))));
+    };
+    std::string const fonts[] = {font(), font()};
+    for (int page = 0; page < 4; ++page) pdf.page({.content = "BT /F9 10 Tf 20 100 Td (A) Tj ET", .fonts = "/F9 " + fonts[page / 2]});
+    auto const pages = pagesOf(pdf);
+    ASSERT_EQ(pages.size(), 4U);
+    for (auto const& page : pages) {
+        EXPECT_EQ(textOf(page), "5");
+        EXPECT_TRUE(page.fonts.at(0).embedded);
+        EXPECT_TRUE(page.notes.empty());
     }
 }
 
