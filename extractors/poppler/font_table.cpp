@@ -170,9 +170,8 @@ void FontEntry::judgeNumberedNames(Gfx8BitFont& font) {
     for (NumberBase base : {NumberBase::Decimal, NumberBase::Hexadecimal}) {
         Attempt attempt;
         for (std::uint32_t code = 0; code < 256; ++code) {
-            if (!charactersOfGlyphName(m_names[code]).empty()) continue;
             int const number = numberOfGlyphName(m_names[code], base);
-            if (number < 0) continue;
+            if (number < 0 || !charactersOfGlyphName(m_names[code]).empty()) continue;
             attempt.numbers.emplace_back(code, static_cast<std::uint32_t>(number));
             attempt.widths.push_back({static_cast<std::uint32_t>(number), font.getWidth(static_cast<unsigned char>(code))});
         }

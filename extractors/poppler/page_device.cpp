@@ -1,7 +1,7 @@
 // Poppler runs the page's program at 72 dots an inch with y down, so that its
 // device space is our page space. drawChar() is the hot path: it does nothing
-// but arithmetic and one table look-up; colours and fonts are remembered until
-// the state changes. The advance that Poppler gives contains character and word
+// but arithmetic and one table look-up; colours, clips, fonts and how their glyphs
+// stand are remembered until the state changes. The advance that Poppler gives contains character and word
 // spacing, which is taken off. Content of soft masks is not part of the page.
 //
 // Tested by tests/extractors/poppler/page_text_test.cpp and page_paint_test.cpp.
@@ -39,19 +39,15 @@ Points near(double value) {
     return static_cast<Points>(std::min(value, kFarAway));
 }
 
-struct Vector {
-    double x = 0;
-    double y = 0;
-};
-
 // A vector of text space on the page.
-template <class TextMatrix, class Ctm>
+template <class Vector, class TextMatrix, class Ctm>
 Vector onPage(TextMatrix const& text, Ctm const& ctm, double x, double y) {
     double const ux = text[0] * x + text[2] * y;
     double const uy = text[1] * x + text[3] * y;
     return {ctm[0] * ux + ctm[2] * uy, ctm[1] * ux + ctm[3] * uy};
 }
 
+template <class Vector>
 Direction directionOf(Vector along) {
     double const x = std::abs(along.x);
     double const y = std::abs(along.y);
@@ -114,6 +110,8 @@ void PageDevice::finish() {
 
 void PageDevice::forgetState() {
     m_current = nullptr;
+    m_letteringKnown = false;
+    m_clipKnown = false;
     m_fillColourKnown = false;
     m_strokeColourKnown = false;
 }
@@ -129,6 +127,7 @@ FontEntry& PageDevice::currentFont(GfxState* state) {
     if (m_current != nullptr && font == m_currentGfxFont) return *m_current;
     m_currentGfxFont = font;
     m_current = &m_fonts.entry(*font);
+    m_letteringKnown = false;
     if (m_current->pageStamp != m_stamp) {
         m_current->pageStamp = m_stamp;
         m_current->pageIndex = static_cast<std::uint16_t>(std::min<std::size_t>(m_page->fonts.size(), 0xFFFF));
@@ -157,18 +156,20 @@ std::uint32_t PageDevice::strokeColour(GfxState* state) {
     return m_strokeColour;
 }
 
-Rect PageDevice::clipOf(GfxState const* state) const {
+Rect const& PageDevice::clipOf(GfxState const* state) {
+    if (m_clipKnown) return m_clip;
     double x0 = 0;
     double y0 = 0;
     double x1 = 0;
     double y1 = 0;
     state->getClipBBox(&x0, &y0, &x1, &y1);
+    m_clipKnown = true;
     // Not sorted on purpose: an inverted box is an empty clip.
-    return {near(std::max(x0, 0.0)), near(std::max(y0, 0.0)), near(std::min(x1, static_cast<double>(m_page->width))),
-            near(std::min(y1, static_cast<double>(m_page->height)))};
+    return m_clip = {near(std::max(x0, 0.0)), near(std::max(y0, 0.0)), near(std::min(x1, static_cast<double>(m_page->width))),
+                     near(std::min(y1, static_cast<double>(m_page->height)))};
 }
 
-Paint PageDevice::paintOf(GfxState* state, std::uint32_t colour, double opacity) const {
+Paint PageDevice::paintOf(GfxState* state, std::uint32_t colour, double opacity) {
     bool const opaque = opacity >= 1 && state->getBlendMode() == gfxBlendNormal && m_groups.empty();
     return {colour, opaque ? Opacity::Opaque : Opacity::SeeThrough, clipOf(state), static_cast<std::uint32_t>(m_page->glyphs.size())};
 }
@@ -328,6 +329,43 @@ void PageDevice::addGlyphs(Glyph const& glyph, Decoded const& text) {
     }
 }
 
+PageDevice::Lettering const& PageDevice::lettering(GfxState* state, FontEntry const& font) {
+    if (m_letteringKnown) return m_lettering;
+    m_letteringKnown = true;
+    auto const& ctm = state->getCTM();
+    auto const& matrix = state->getTextMat();
+    Lettering& look = m_lettering;
+    double const size = state->getFontSize() * font.scale();
+    auto const up = onPage<Vector>(matrix, ctm, 0, size);
+    look.vertical = !font.font().type3 && state->getFont()->getWMode() != 0;
+    look.direction = directionOf(look.vertical ? Vector{-up.x, -up.y} : onPage<Vector>(matrix, ctm, state->getFontSize() * state->getHorizScaling(), 0));
+    look.top = {up.x * font.ascent(), up.y * font.ascent()};
+    look.bottom = {up.x * font.descent(), up.y * font.descent()};
+    look.half = onPage<Vector>(matrix, ctm, size / 2, 0);
+    bool const level = !look.vertical && (look.direction == Direction::Right || look.direction == Direction::Left);
+    bool const upright = !look.vertical && (look.direction == Direction::Up || look.direction == Direction::Down);
+    look.size = near(level ? std::abs(up.y) : upright ? std::abs(up.x) : std::hypot(up.x, up.y));
+    return look;
+}
+
+// The box of a glyph whose origin is `start`.
+void PageDevice::placeGlyph(Glyph& glyph, Lettering const& lettering, Vector start, Vector along) const {
+    Vector const top = lettering.top;
+    Vector const bottom = lettering.bottom;
+    switch (lettering.direction) {
+        case Direction::Right:
+        case Direction::Left: glyph.box = spanOf(start.x, start.y + top.y, start.x + along.x, start.y + bottom.y); break;
+        case Direction::Up:
+        case Direction::Down: glyph.box = spanOf(start.x + top.x, start.y, start.x + bottom.x, start.y + along.y); break;
+        case Direction::Slanted: {
+            Rect const low = spanOf(start.x + bottom.x, start.y + bottom.y, start.x + bottom.x + along.x, start.y + bottom.y + along.y);
+            Rect const high = spanOf(start.x + top.x, start.y + top.y, start.x + top.x + along.x, start.y + top.y + along.y);
+            glyph.box = {std::min(low.x0, high.x0), std::min(low.y0, high.y0), std::max(low.x1, high.x1), std::max(low.y1, high.y1)};
+            break;
+        }
+    }
+}
+
 void PageDevice::drawChar(GfxState* state, double x, double y, double dx, double dy, double originX, double originY, CharCode code, int nBytes,
                           Unicode const* u, int uLen) {
     if (ignoring() || m_full) return;
@@ -338,15 +376,15 @@ void PageDevice::drawChar(GfxState* state, double x, double y, double dx, double
     FontEntry& font = currentFont(state);
     Decoded const& text = font.decode(code, u, uLen);
     m_contradicted = m_contradicted || text.contradicted;
+    Lettering const& look = lettering(state, font);
     auto const& ctm = state->getCTM();
-    auto const& matrix = state->getTextMat();
-    bool const vertical = !font.font().type3 && state->getFont()->getWMode() != 0;
 
     // Spacing belongs to the gap, not to the glyph.
     double spacing = state->getCharSpace();
     if (nBytes == 1 && (code == 0x20 || text.codes[0] == U' ')) spacing += state->getWordSpace();
     if (spacing != 0) {
-        if (vertical) {
+        auto const& matrix = state->getTextMat();
+        if (look.vertical) {
             dx -= matrix[2] * spacing;
             dy -= matrix[3] * spacing;
         } else {
@@ -356,49 +394,24 @@ void PageDevice::drawChar(GfxState* state, double x, double y, double dx, double
         }
     }
 
-    double const size = state->getFontSize() * font.scale();
-    Vector const up = onPage(matrix, ctm, 0, size);
     Vector const along{ctm[0] * dx + ctm[2] * dy, ctm[1] * dx + ctm[3] * dy};
     Vector const start{ctm[0] * x + ctm[2] * y + ctm[4], ctm[1] * x + ctm[3] * y + ctm[5]};
-    Vector const forward = vertical ? Vector{-up.x, -up.y} : onPage(matrix, ctm, state->getFontSize() * state->getHorizScaling(), 0);
 
     Glyph glyph;
-    glyph.vertical = vertical;
-    glyph.direction = directionOf(forward);
+    glyph.vertical = look.vertical;
+    glyph.direction = look.direction;
     glyph.font = font.pageIndex;
-    double const ascent = font.ascent();
-    double const descent = font.descent();
-    if (vertical) {
+    glyph.size = look.size;
+    if (look.vertical) {
         // The origin of vertical writing is at the top, in the middle of the glyph.
         Vector const origin{ctm[0] * originX + ctm[2] * originY, ctm[1] * originX + ctm[3] * originY};
-        Vector const base{start.x - origin.x, start.y - origin.y};
-        Vector const half = onPage(matrix, ctm, size / 2, 0);
-        glyph.origin = {near(base.x), near(base.y)};
+        Vector const half = look.half;
+        glyph.origin = {near(start.x - origin.x), near(start.y - origin.y)};
         bool const upright = std::abs(half.x) >= std::abs(half.y);
-        glyph.box = upright ? spanOf(start.x - half.x, start.y, start.x + half.x, start.y + along.y)
-                            : spanOf(start.x, start.y - half.y, start.x + along.x, start.y + half.y);
-        glyph.size = near(std::hypot(up.x, up.y));
+        glyph.box = upright ? spanOf(start.x - half.x, start.y, start.x + half.x, start.y + along.y) : spanOf(start.x, start.y - half.y, start.x + along.x, start.y + half.y);
     } else {
         glyph.origin = {near(start.x), near(start.y)};
-        switch (glyph.direction) {
-            case Direction::Right:
-            case Direction::Left:
-                glyph.box = spanOf(start.x, start.y + up.y * ascent, start.x + along.x, start.y + up.y * descent);
-                glyph.size = near(std::abs(up.y));
-                break;
-            case Direction::Up:
-            case Direction::Down:
-                glyph.box = spanOf(start.x + up.x * ascent, start.y, start.x + up.x * descent, start.y + along.y);
-                glyph.size = near(std::abs(up.x));
-                break;
-            case Direction::Slanted: {
-                Rect const low = spanOf(start.x + up.x * descent, start.y + up.y * descent, start.x + up.x * descent + along.x, start.y + up.y * descent + along.y);
-                Rect const high = spanOf(start.x + up.x * ascent, start.y + up.y * ascent, start.x + up.x * ascent + along.x, start.y + up.y * ascent + along.y);
-                glyph.box = {std::min(low.x0, high.x0), std::min(low.y0, high.y0), std::max(low.x1, high.x1), std::max(low.y1, high.y1)};
-                glyph.size = near(std::hypot(up.x, up.y));
-                break;
-            }
-        }
+        placeGlyph(glyph, look, start, along);
     }
 
     int const mode = state->getRender() & 7;
@@ -410,7 +423,7 @@ void PageDevice::drawChar(GfxState* state, double x, double y, double dx, double
     glyph.invisible = mode == 3 || (mode == 7 && !patterned) || (strokes ? state->getStrokeOpacity() : state->getFillOpacity()) <= 0;
 
     // The middle band of the glyph decides: boxes of fonts reach into their neighbours.
-    Rect const clip = clipOf(state);
+    Rect const& clip = clipOf(state);
     Points const bandX = glyph.direction == Direction::Up || glyph.direction == Direction::Down ? glyph.box.width() / 4 : 0;
     Points const bandY = bandX == 0 ? glyph.box.height() / 4 : 0;
     auto const slack = static_cast<Points>(kClipSlack);

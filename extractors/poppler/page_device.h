@@ -44,12 +44,19 @@ public:
     void saveState(GfxState*) override {}
     void restoreState(GfxState*) override { forgetState(); }
     void updateFont(GfxState*) override { m_current = nullptr; }
+    void updateTextMat(GfxState*) override { m_letteringKnown = false; }
+    void updateHorizScaling(GfxState*) override { m_letteringKnown = false; }
+    void updateCTM(GfxState*, double, double, double, double, double, double) override { m_letteringKnown = false; }
     void updateFillColor(GfxState*) override { m_fillColourKnown = false; }
     void updateFillColorSpace(GfxState*) override { m_fillColourKnown = false; }
     void updateStrokeColor(GfxState*) override { m_strokeColourKnown = false; }
     void updateStrokeColorSpace(GfxState*) override { m_strokeColourKnown = false; }
     void updateFillOpacity(GfxState*) override { m_fillColourKnown = false; }
     void updateStrokeOpacity(GfxState*) override { m_strokeColourKnown = false; }
+
+    void clip(GfxState*) override { m_clipKnown = false; }
+    void eoClip(GfxState*) override { m_clipKnown = false; }
+    void clipToStrokePath(GfxState*) override { m_clipKnown = false; }
 
     void stroke(GfxState* state) override;
     void fill(GfxState* state) override;
@@ -83,12 +90,28 @@ public:
     void endTransparencyGroup(GfxState* state) override;
 
 private:
+    struct Vector {
+        double x = 0;
+        double y = 0;
+    };
+    // How the glyphs of one font stand on the page until the font or a matrix changes.
+    struct Lettering {
+        bool vertical = false;
+        model::Direction direction = model::Direction::Right;
+        model::Points size = 0;
+        Vector top;     // from the baseline to the top of the font's box
+        Vector bottom;  // and to the bottom of it
+        Vector half;    // of vertical writing: half a glyph's width
+    };
+
     void forgetState();
+    [[nodiscard]] Lettering const& lettering(GfxState* state, FontEntry const& font);
+    void placeGlyph(model::Glyph& glyph, Lettering const& lettering, Vector start, Vector along) const;
     [[nodiscard]] FontEntry& currentFont(GfxState* state);
     [[nodiscard]] std::uint32_t fillColour(GfxState* state);
     [[nodiscard]] std::uint32_t strokeColour(GfxState* state);
-    [[nodiscard]] Paint paintOf(GfxState* state, std::uint32_t colour, double opacity) const;
-    [[nodiscard]] model::Rect clipOf(GfxState const* state) const;
+    [[nodiscard]] Paint paintOf(GfxState* state, std::uint32_t colour, double opacity);
+    [[nodiscard]] model::Rect const& clipOf(GfxState const* state);
     [[nodiscard]] bool ignoring() const { return m_softMaskDepth > 0; }
     void takePath(GfxState const* state);
     void fillPath(GfxState* state);
@@ -104,7 +127,11 @@ private:
     ImageContents m_imageContents;
     GfxFont* m_currentGfxFont = nullptr;
     FontEntry* m_current = nullptr;
+    Lettering m_lettering;
+    model::Rect m_clip;
     int m_stamp = 0;
+    bool m_letteringKnown = false;  // for m_current
+    bool m_clipKnown = false;
     std::uint32_t m_fillColour = 0;
     std::uint32_t m_strokeColour = 0;
     bool m_fillColourKnown = false;

@@ -69,6 +69,27 @@ TEST(PageText, KnowsTurnedAndSlantedText) {
     EXPECT_NEAR(page.glyphs[1].size, 10, 0.01);
 }
 
+// How glyphs stand is remembered only until something of it changes.
+TEST(PageText, FollowsFontAndMatricesFromStringToString) {
+    auto const page =
+        readPage(PdfPage{"BT /F1 10 Tf 20 150 Td (0) Tj /F1 5 Tf (0) Tj 2 0 0 2 20 50 Tm (0) Tj 50 Tz (0) Tj 0 2 -2 0 60 50 Tm (0) Tj ET "
+                         "q 2 0 0 2 0 0 cm BT 1 0 0 1 10 10 Tm (0) Tj ET Q BT 100 Tz (0) Tj ET"});
+    struct Expected {
+        float size;
+        float advance;  // along the text
+        Direction direction;
+    };
+    Expected const expected[] = {{10, 5.56F, Direction::Right}, {5, 2.78F, Direction::Right},  {10, 5.56F, Direction::Right}, {10, 2.78F, Direction::Right},
+                                 {10, 2.78F, Direction::Up},    {10, 2.78F, Direction::Right}, {5, 2.78F, Direction::Right}};
+    ASSERT_EQ(page.glyphs.size(), std::size(expected));
+    for (std::size_t i = 0; i < std::size(expected); ++i) {
+        auto const& glyph = page.glyphs[i];
+        EXPECT_NEAR(glyph.size, expected[i].size, 0.01) << i;
+        EXPECT_EQ(glyph.direction, expected[i].direction) << i;
+        EXPECT_NEAR(glyph.direction == Direction::Up ? glyph.box.height() : glyph.box.width(), expected[i].advance, 0.01) << i;
+    }
+}
+
 // Spacing is a gap beside the glyph and not a part of it, or cells would glue.
 TEST(PageText, TakesSpacingOffTheAdvance) {
     auto const page = readPage(PdfPage{"BT /F1 10 Tf 3 Tc 20 Tw 50 Tz 20 150 Td (1 2) Tj ET"});
@@ -112,6 +133,15 @@ TEST(PageText, MarksTextOutsideThePageAndTheClip) {
     ASSERT_EQ(textOf(page), "abcd");
     bool const expected[] = {false, true, true, false};
     for (std::size_t i = 0; i < 4; ++i) EXPECT_EQ(page.glyphs[i].outside, expected[i]) << i;
+}
+
+TEST(PageText, FollowsClipsFromStringToString) {
+    auto const page =
+        readPage(PdfPage{"BT /F1 10 Tf 20 150 Td (a) Tj ET q BT 20 150 Td (b) Tj ET 0 0 100 50 re W n BT 20 150 Td (c) Tj 0 -130 Td (d) Tj ET "
+                         "0 0 10 10 re W* n BT 20 20 Td (e) Tj ET Q BT 20 150 Td (f) Tj ET"});
+    ASSERT_EQ(textOf(page), "abcdef");
+    bool const expected[] = {false, false, true, false, true, false};
+    for (std::size_t i = 0; i < std::size(expected); ++i) EXPECT_EQ(page.glyphs[i].outside, expected[i]) << i;
 }
 
 TEST(PageText, ReadsSymbolFonts) {
