@@ -1,8 +1,8 @@
 // The page is divided into squares of about a font height. Everything drawn
 // marks the squares that it covers; squares that touch, also at a corner, are
-// one cluster. Rules as long as the page or its text are left out first, since
-// they would join everything: they are frames and separators unless they close
-// a box. Tested by tests/extractors/figures/page_clusters_test.cpp.
+// one cluster, found by the runs of squares in each row. Rules as long as the page
+// or its text are left out first, since they would join everything: they are
+// frames and separators unless they close a box. Tested by tests/extractors/figures/page_clusters_test.cpp.
 #include "extractors/figures/page_clusters.h"
 
 #include <algorithm>
@@ -113,38 +113,20 @@ public:
     }
 
     void mark(model::Rect const& box) {
-        for (int row = this->row(box.y0); row <= this->row(box.y1); ++row) {
-            auto const first = m_cluster.begin() + index(row, column(box.x0));
-            std::fill(first, first + (column(box.x1) - column(box.x0) + 1), 0);
-        }
+        int const left = column(box.x0);
+        int const width = column(box.x1) - left + 1;
+        int const bottom = row(box.y1);
+        for (int row = this->row(box.y0); row <= bottom; ++row) std::fill_n(m_cluster.begin() + index(row, left), width, kMarked);
     }
 
     // Numbers the groups of marked squares from 0; gives their count.
     int number() {
+        auto const runs = groupedRuns();
         int count = 0;
-        std::vector<int> open;
-        for (auto& square : m_cluster) {
-            if (square == 0) square = kMarked;
-        }
-        for (std::size_t start = 0; start < m_cluster.size(); ++start) {
-            if (m_cluster[start] != kMarked) continue;
-            open.push_back(static_cast<int>(start));
-            m_cluster[start] = count;
-            while (!open.empty()) {
-                int const at = open.back();
-                open.pop_back();
-                int const atRow = at / m_columns;
-                int const atColumn = at % m_columns;
-                for (int row = std::max(0, atRow - 1); row <= std::min(m_rows - 1, atRow + 1); ++row) {
-                    for (int column = std::max(0, atColumn - 1); column <= std::min(m_columns - 1, atColumn + 1); ++column) {
-                        auto& neighbour = m_cluster[static_cast<std::size_t>(index(row, column))];
-                        if (neighbour != kMarked) continue;
-                        neighbour = count;
-                        open.push_back(index(row, column));
-                    }
-                }
-            }
-            ++count;
+        std::vector<int> numbers(runs.size());
+        for (std::size_t i = 0; i < runs.size(); ++i) {
+            numbers[i] = runs[i].group == i ? count++ : numbers[runs[i].group];
+            std::fill(m_cluster.begin() + runs[i].first, m_cluster.begin() + runs[i].end, numbers[i]);
         }
         return count;
     }
@@ -153,6 +135,54 @@ public:
 
 private:
     static constexpr int kMarked = -2;
+
+    // Marked squares beside each other in one row.
+    struct Run {
+        std::ptrdiff_t first = 0;
+        std::ptrdiff_t end = 0;
+        std::size_t group = 0;  // index of a run before it that it goes with, or its own
+    };
+
+    // Row by row; `group` is the first run of all that go together.
+    [[nodiscard]] std::vector<Run> groupedRuns() const {
+        std::vector<Run> runs;
+        std::size_t above = 0;  // first run of the row before
+        for (int row = 0; row < m_rows; ++row) {
+            std::size_t const begin = runs.size();
+            takeRow(row, runs);
+            std::size_t k = above;
+            for (std::size_t i = begin; i < runs.size(); ++i) {
+                // Runs that touch, also at a corner. The last of them may touch the next run as well.
+                while (k < begin && runs[k].end + m_columns < runs[i].first) ++k;
+                for (std::size_t other = k; other < begin && runs[other].first + m_columns <= runs[i].end; ++other) unite(runs, i, other);
+            }
+            above = begin;
+        }
+        for (std::size_t i = 0; i < runs.size(); ++i) runs[i].group = firstOf(runs, i);
+        return runs;
+    }
+
+    void takeRow(int row, std::vector<Run>& runs) const {
+        auto const end = m_cluster.begin() + index(row, m_columns);
+        auto const marked = [](int square) { return square == kMarked; };
+        for (auto from = std::find(m_cluster.begin() + index(row, 0), end, kMarked); from != end;) {
+            auto const to = std::find_if_not(from, end, marked);
+            runs.push_back({from - m_cluster.begin(), to - m_cluster.begin(), runs.size()});
+            from = std::find(to, end, kMarked);
+        }
+    }
+
+    static std::size_t firstOf(std::vector<Run>& runs, std::size_t run) {
+        while (runs[run].group != run) run = runs[run].group = runs[runs[run].group].group;
+        return run;
+    }
+
+    static void unite(std::vector<Run>& runs, std::size_t a, std::size_t b) {
+        a = firstOf(runs, a);
+        b = firstOf(runs, b);
+        runs[std::max(a, b)].group = std::min(a, b);
+    }
+
     [[nodiscard]] int column(model::Points x) const { return std::clamp(static_cast<int>(x / m_side), 0, m_columns - 1); }
     [[nodiscard]] int row(model::Points y) const { return std::clamp(static_cast<int>(y / m_side), 0, m_rows - 1); }
     [[nodiscard]] int index(int row, int column) const { return row * m_columns + column; }

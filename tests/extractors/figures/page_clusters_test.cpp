@@ -36,6 +36,23 @@ TEST(PageClusters, WhatTouchesIsOneWhatStandsApartIsAnother) {
     EXPECT_EQ(clusters[1].drawings, 1);
 }
 
+// Arms that are joined further down only, and what touches at a corner.
+TEST(PageClusters, WhatIsJoinedAnywhereIsOne) {
+    auto layout = page();
+    layout.drawings = {{{100, 100, 105, 200}, 1}, {{150, 100, 155, 200}, 2}, {{200, 100, 205, 200}, 3},
+                       {{100, 205, 205, 210}, 4}, {{300, 300, 308, 308}, 5}, {{309, 309, 316, 316}, 6},  // down to the right
+                       {{500, 400, 508, 408}, 7}, {{490, 410, 498, 416}, 8},                             // down to the left
+                       {{595, 500, 600, 505}, 9}, {{0, 505, 5, 512}, 10}};                               // at both ends of the page
+    auto const clusters = clustersOf(layout, {});
+    ASSERT_EQ(clusters.size(), 5U);
+    EXPECT_EQ(clusters[0].box, (model::Rect{100, 100, 205, 210}));
+    EXPECT_EQ(clusters[0].drawings, 4);
+    EXPECT_EQ(clusters[1].drawings, 2);
+    EXPECT_EQ(clusters[2].drawings, 2);
+    EXPECT_EQ(clusters[3].drawings, 1);
+    EXPECT_EQ(clusters[4].drawings, 1);
+}
+
 TEST(PageClusters, FramesAndSeparatorsJoinNothing) {
     auto layout = page();
     addBox(layout, {20, 20, 580, 780});                  // the page's frame
