@@ -6,12 +6,12 @@
 namespace standin::layout {
 
 [[nodiscard]] inline bool isSpace(char32_t c) {
-    return c == U' ' || c == U'\t' || c == U'\n' || c == U'\r' || c == 0xA0 || c == 0x3000 || (c >= 0x2000 && c <= 0x200A) ||
-           c == 0x202F || c == 0x205F || c == 0x1680;
+    if (c < 0x80) return c == U' ' || c == U'\t' || c == U'\n' || c == U'\r';
+    return c == 0xA0 || c == 0x3000 || (c >= 0x2000 && c <= 0x200A) || c == 0x202F || c == 0x205F || c == 0x1680;
 }
 
 // Drawn without ink and without meaning: zero-width spaces and joiners, byte order marks.
-[[nodiscard]] inline bool isZeroWidth(char32_t c) { return c == 0x200B || c == 0x200C || c == 0x200D || c == 0x2060 || c == 0xFEFF; }
+[[nodiscard]] inline bool isZeroWidth(char32_t c) { return c >= 0x200B && (c == 0x200B || c == 0x200C || c == 0x200D || c == 0x2060 || c == 0xFEFF); }
 
 [[nodiscard]] inline bool isDigit(char32_t c) { return c >= U'0' && c <= U'9'; }
 [[nodiscard]] inline bool isAsciiUpper(char32_t c) { return c >= U'A' && c <= U'Z'; }
@@ -33,24 +33,26 @@ namespace standin::layout {
 
 // Wide punctuation: belongs to the writing of the text around it.
 [[nodiscard]] inline bool isWidePunctuation(char32_t c) {
-    return c == 0xFF0C || c == 0xFF1A || c == 0xFF1B || c == 0xFF08 || c == 0xFF09 || c == 0xFF01 || c == 0xFF1F || c == 0x3001 || c == 0x3002;
+    return c >= 0x3001 && (c == 0xFF0C || c == 0xFF1A || c == 0xFF1B || c == 0xFF08 || c == 0xFF09 || c == 0xFF01 || c == 0xFF1F || c == 0x3001 || c == 0x3002);
 }
 
 // Ends a sentence of CJK text: the next sentence is a word of its own.
-[[nodiscard]] inline bool isSentenceEnd(char32_t c) { return c == 0x3002 || c == 0xFF01 || c == 0xFF1F || c == 0xFF1B; }
+[[nodiscard]] inline bool isSentenceEnd(char32_t c) { return c >= 0x3002 && (c == 0x3002 || c == 0xFF01 || c == 0xFF1F || c == 0xFF1B); }
 
 [[nodiscard]] inline bool isLeaderDot(char32_t c) { return c == U'.' || c == 0xB7 || c == 0x2026 || c == 0x2024 || c == 0x22C5 || c == 0x30FB || c == 0xFF65; }
 
 // Characters whose word needs normalising to NFC: combining marks and singletons.
 [[nodiscard]] inline bool needsComposition(char32_t c) {
-    return (c >= 0x300 && c <= 0x36F) || c == 0x3099 || c == 0x309A || c == 0x2126 || c == 0x212A || c == 0x212B || (c >= 0xF900 && c <= 0xFAFF) ||
-           (c >= 0x1100 && c <= 0x11FF) || (c >= 0x591 && c <= 0x6FF);
+    if (c < 0x300) return false;
+    return (c <= 0x36F) || c == 0x3099 || c == 0x309A || c == 0x2126 || c == 0x212A || c == 0x212B || (c >= 0xF900 && c <= 0xFAFF) || (c >= 0x1100 && c <= 0x11FF) ||
+           (c >= 0x591 && c <= 0x6FF);
 }
 
 [[nodiscard]] inline bool isCombining(char32_t c) { return (c >= 0x300 && c <= 0x36F) || c == 0x3099 || c == 0x309A; }
 
 // No Unicode that a reader could use.
 [[nodiscard]] inline bool isUnknown(char32_t c) {
+    if (c >= 0x20 && c < 0x7F) return false;
     return c == 0xFFFD || c < 0x20 || (c >= 0x7F && c < 0xA0) || (c >= 0xE000 && c <= 0xF8FF) || c > 0x10FFFF || (c >= 0xD800 && c <= 0xDFFF);
 }
 

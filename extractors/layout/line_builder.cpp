@@ -29,8 +29,13 @@ constexpr Points kLoweredTo = 0.55F;        // subscript: baseline lowered by at
 constexpr Points kSameSizeRaised = 0.22F;   // raised marks of the same size
 constexpr Points kSameSizeLowered = 0.12F;  // subscripts of the same size (fonts of small capitals)
 constexpr Points kSameSizeLoweredTo = 0.4F;
+constexpr Points kSameSizeRaisedTo = 0.6F;
+constexpr Points kSameSize = 0.1F;          // sizes that differ by no more are the same
+constexpr Points kLeastHost = 0.89F;        // a host of the same size, in sizes of its script: 1 / 1.1
+constexpr Points kMostHost = 1.13F;         // to 1 / 0.9, and some room
 constexpr Points kTight = 0.12F;            // such a script touches its host
 constexpr Points kNothingBefore = 3.0F;     // and has no text before it on its own line
+constexpr Points kHostReach = 1.7F;         // baselines of a script and what it may touch
 constexpr Points kFarLine = 3.0F;            // no host lies further away
 constexpr int kLinesAround = 24;            // how many lines up and down are searched for a host
 constexpr std::size_t kDoublesBack = 6;
@@ -73,6 +78,7 @@ private:
             Points const reach = kSameBaseline * run(index).size;
             if (m_lines.empty() || run(index).baseline - m_lines.back().baseline > std::min(tolerance, reach)) {
                 m_lines.emplace_back();
+                m_lines.back().runs.reserve(8);
                 m_lines.back().baseline = run(index).baseline;
                 tolerance = reach;
             }
@@ -150,10 +156,10 @@ private:
             if (lowered > 0.02F * host.size && lowered <= std::min(kLoweredTo * host.size, 0.85F * small.size)) return model::Script::Subscript;
             return model::Script::Normal;
         }
-        if (std::abs(small.size - host.size) > 0.1F * host.size || std::abs(small.flow.x0 - host.flow.x1) > kTight * host.size) return model::Script::Normal;
+        if (std::abs(small.size - host.size) > kSameSize * host.size || std::abs(small.flow.x0 - host.flow.x1) > kTight * host.size) return model::Script::Normal;
         if (lowered >= kSameSizeLowered * host.size && lowered <= kSameSizeLoweredTo * host.size && isLetterLike(glyph(host, host.count - 1).code))
             return model::Script::Subscript;
-        if (small.count <= 4 && lowered <= -kSameSizeRaised * host.size && lowered >= -0.6F * host.size && isMark(small)) return model::Script::Superscript;
+        if (small.count <= 4 && lowered <= -kSameSizeRaised * host.size && lowered >= -kSameSizeRaisedTo * host.size && isMark(small)) return model::Script::Superscript;
         return model::Script::Normal;
     }
 
@@ -162,12 +168,19 @@ private:
         for (std::uint32_t l = 0; l < m_lines.size(); ++l)
             for (std::uint32_t index : m_lines[l].runs) m_places[index].line = l;
         m_biggest.assign(m_lines.size(), 0);
-        for (std::uint32_t l = 0; l < m_lines.size(); ++l)
-            for (std::uint32_t index : m_lines[l].runs) m_biggest[l] = std::max(m_biggest[l], run(index).size);
+        m_lowest.assign(m_lines.size(), 0);
+        for (std::uint32_t l = 0; l < m_lines.size(); ++l) {
+            m_lowest[l] = m_lines[l].baseline;
+            for (std::uint32_t index : m_lines[l].runs) {
+                m_biggest[l] = std::max(m_biggest[l], run(index).size);
+                m_lowest[l] = std::max(m_lowest[l], run(index).baseline);
+            }
+        }
         // Twice: a superscript may touch a subscript that is placed later.
-        bool moved = attachOnce();
-        if (moved) attachOnce();
-        if (!moved) return;
+        m_moved.assign(m_lines.size(), 0);
+        for (std::uint32_t l = 0; l < m_lines.size(); ++l) attachRunsOf(l);
+        if (std::find(m_moved.begin(), m_moved.end(), 1) == m_moved.end()) return;
+        for (std::uint32_t l = 0; l < m_lines.size(); ++l) attachRunsOf(l);
         std::vector<std::vector<std::uint32_t>> gathered(m_lines.size());
         for (RunLine const& line : m_lines)
             for (std::uint32_t index : line.runs) gathered[m_places[index].line].push_back(index);
@@ -178,31 +191,39 @@ private:
         }
     }
 
-    bool attachOnce() {
-        bool moved = false;
-        for (std::uint32_t l = 0; l < m_lines.size(); ++l) {
-            auto const& runs = m_lines[l].runs;
-            bool const crowded = hasLineNear(l);
-            for (std::size_t i = 0; i < runs.size(); ++i) {
-                GlyphRun& small = run(runs[i]);
-                if (!crowded && small.size >= kScriptSize * m_biggest[l]) continue;
-                if (small.script != model::Script::Normal) continue;
-                // The second word of a script: "V" with small "CC (max)".
-                if (i > 0) {
-                    GlyphRun const& left = run(runs[i - 1]);
-                    Points const gap = small.flow.x0 - left.flow.x1;
-                    if (m_places[runs[i - 1]].host != kNoHost && std::abs(left.size - small.size) < 0.05F * small.size && gap < kChainGap * small.size &&
-                        gap > -kScriptGap * small.size && small.size < kScriptSize * run(m_places[runs[i - 1]].host).size) {
-                        small.script = left.script;
-                        m_places[runs[i]] = m_places[runs[i - 1]];
-                        moved = true;
-                        continue;
-                    }
+    void attachRunsOf(std::uint32_t l) {
+        auto const& runs = m_lines[l].runs;
+        bool const crowded = hasLineNear(l);
+        for (std::size_t i = 0; i < runs.size(); ++i) {
+            GlyphRun& small = run(runs[i]);
+            if (!crowded && small.size >= kScriptSize * m_biggest[l]) continue;
+            if (small.script != model::Script::Normal) continue;
+            // The second word of a script: "V" with small "CC (max)".
+            if (i > 0) {
+                GlyphRun const& left = run(runs[i - 1]);
+                Points const gap = small.flow.x0 - left.flow.x1;
+                if (m_places[runs[i - 1]].host != kNoHost && std::abs(left.size - small.size) < 0.05F * small.size && gap < kChainGap * small.size &&
+                    gap > -kScriptGap * small.size && small.size < kScriptSize * run(m_places[runs[i - 1]].host).size) {
+                    small.script = left.script;
+                    m_places[runs[i]] = m_places[runs[i - 1]];
+                    m_moved[l] = 1;
+                    continue;
                 }
-                if (findHost(l, i, m_places[runs[i]])) moved = true;
             }
+            if (findHost(l, i, m_places[runs[i]])) m_moved[l] = 1;
         }
-        return moved;
+    }
+
+    // Whether a run of line `o`, or one that holds its scripts, can have `small` for a
+    // script, by size and height alone. Lines of plain text around are told off by this.
+    bool mayHost(std::uint32_t o, GlyphRun const& small) const {
+        if (m_moved[o] != 0 || small.size < kScriptSize * m_biggest[o]) return true;
+        // Same size, or nearly so (see scriptBeside): clearly above or below.
+        Points const most = (small.baseline - m_lines[o].baseline) / small.size;
+        Points const least = (small.baseline - m_lowest[o]) / small.size;
+        bool const lowered = most >= kSameSizeLowered * kLeastHost && least <= kSameSizeLoweredTo * kMostHost;
+        bool const raised = least <= -kSameSizeRaised * kLeastHost && most >= -kSameSizeRaisedTo * kMostHost;
+        return lowered || raised;
     }
 
     // Another line so near that one could hold scripts of the other.
@@ -245,11 +266,12 @@ private:
             bestScript = script;
         };
         auto const search = [&](std::uint32_t line) {
+            if (!mayHost(line, small)) return;
             auto const& runs = m_lines[line].runs;
             int const left = before(m_lines[line], small.flow.x0);
             if (left >= 0) consider(runs[static_cast<std::size_t>(left)], small.flow.x0 - run(runs[static_cast<std::size_t>(left)]).flow.x1);
         };
-        Points const reach = 1.7F * small.size;
+        Points const reach = kHostReach * small.size;
         int const last = static_cast<int>(m_lines.size()) - 1;
         for (int d = 0; d <= kLinesAround; ++d) {
             bool near = false;
@@ -267,6 +289,7 @@ private:
             for (int d = 0; d <= kLinesAround; ++d) {
                 std::uint32_t const other = l + static_cast<std::uint32_t>(d);
                 if (other >= m_lines.size() || m_lines[other].baseline - small.baseline > reach) break;
+                if (!mayHost(other, small)) continue;
                 int const at = before(m_lines[other], small.flow.x1 - kScriptGap * small.size) + 1;
                 if (at >= static_cast<int>(m_lines[other].runs.size())) continue;
                 std::uint32_t const right = m_lines[other].runs[static_cast<std::size_t>(at)];
@@ -287,6 +310,8 @@ private:
     std::vector<RunLine> m_lines;
     std::vector<Place> m_places;
     std::vector<Points> m_biggest;  // size, by line
+    std::vector<Points> m_lowest;   // baseline of its runs, by line; RunLine has the highest
+    std::vector<char> m_moved;      // by line: a run of it became a script
 };
 
 }  // namespace

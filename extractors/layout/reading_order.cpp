@@ -46,6 +46,14 @@ struct Side {
     int filled = 0;  // those that fill the column
     std::uint32_t letters = 0;
     std::uint32_t proseLetters = 0;
+
+    // Keeps the memory.
+    void clear() {
+        std::vector<std::uint32_t> memory = std::move(segments);
+        memory.clear();
+        *this = {};
+        segments = std::move(memory);
+    }
 };
 
 class Orderer {
@@ -107,7 +115,6 @@ private:
     }
 
     void measure(Side& side) const {
-        if (side.segments.empty()) return;
         side.left = segment(side.segments.front()).flow.x0;
         side.right = segment(side.segments.front()).flow.x1;
         std::uint32_t line = 0xFFFFFFFF;
@@ -144,9 +151,9 @@ private:
 
     // What the zone is worth as two columns: lines of prose; 0: it is not two columns.
     int worthAsColumns(Side& left, Side& right) const {
+        if (left.segments.empty() || right.segments.empty()) return 0;
         measure(left);
         measure(right);
-        if (left.segments.empty() || right.segments.empty()) return 0;
         if (right.left - left.right < kGutter * m_body) return 0;
         float const common = static_cast<float>(commonLines(left, right)) / static_cast<float>(std::min(left.lines, right.lines));
         auto const isProse = [](Side const& side) { return side.prose >= kProseLines && static_cast<float>(side.proseLetters) >= kProseShare * static_cast<float>(side.letters); };
@@ -179,9 +186,10 @@ private:
             zone.last = at;
             if (int const here = worthAsColumns(zone.left, zone.right); here > 0) {
                 worth += here;
-                zones.push_back(std::move(zone));
+                zones.push_back(zone);
             }
-            zone = {};
+            zone.left.clear();
+            zone.right.clear();
             zone.first = at;
         };
         for (std::size_t i = 0; i < list.size(); ++i) {

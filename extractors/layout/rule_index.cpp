@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace standin::layout {
 
@@ -132,17 +133,23 @@ RuleIndex::RuleIndex(std::span<Rule const> rules, Frame frame) {
     }
     m_bandTop = top;
     auto const bandOf = [&](Points y) { return static_cast<std::size_t>(std::clamp((y - top) / kBand, 0.0F, Points(kBandsAtMost - 1))); };
-    m_bands.resize(bandOf(bottom) + 1);
+    // Counted first, so that each band has its place in one list.
+    m_bandStarts.assign(bandOf(bottom) + 2, 0);
     for (Bar const& bar : m_bars)
-        for (std::size_t b = bandOf(bar.top); b <= bandOf(bar.bottom); ++b) m_bands[b].push_back(bar);
+        for (std::size_t b = bandOf(bar.top); b <= bandOf(bar.bottom); ++b) ++m_bandStarts[b + 1];
+    std::partial_sum(m_bandStarts.begin(), m_bandStarts.end(), m_bandStarts.begin());
+    m_inBands.resize(m_bandStarts.back());
+    std::vector<std::size_t> next = m_bandStarts;
+    for (Bar const& bar : m_bars)
+        for (std::size_t b = bandOf(bar.top); b <= bandOf(bar.bottom); ++b) m_inBands[next[b]++] = bar;
 }
 
 bool RuleIndex::between(Points x0, Points x1, Points top, Points bottom) const {
     Points const middle = (top + bottom) / 2;
-    if (m_bands.empty() || middle < m_bandTop) return false;
+    if (m_bandStarts.empty() || middle < m_bandTop) return false;
     auto const band = static_cast<std::size_t>(std::min((middle - m_bandTop) / kBand, Points(kBandsAtMost)));
-    if (band >= m_bands.size()) return false;
-    auto const& bars = m_bands[band];
+    if (band + 1 >= m_bandStarts.size()) return false;
+    std::span const bars(m_inBands.data() + m_bandStarts[band], m_bandStarts[band + 1] - m_bandStarts[band]);
     Points const needed = 0.6F * (bottom - top);
     for (auto it = std::lower_bound(bars.begin(), bars.end(), x0, [](Bar const& bar, Points x) { return bar.x < x; }); it != bars.end() && it->x <= x1; ++it)
         if (std::min(bottom, it->bottom) - std::max(top, it->top) >= needed) return true;

@@ -34,7 +34,8 @@ private:
     };
     std::vector<Bar> m_bars;  // by x
     model::Points m_bandTop = 0;
-    std::vector<std::vector<Bar>> m_bands;  // by y, each by x
+    std::vector<Bar> m_inBands;             // band after band by y, each by x
+    std::vector<std::size_t> m_bandStarts;  // and the end; empty without bars
 };
 
 }  // namespace standin::layout

@@ -56,6 +56,7 @@ bool isDegreeShape(char32_t c) {
 }
 
 char32_t cleanedCode(char32_t c) {
+    if (c >= 0x20 && c < 0x7F) return c;
     if (c < 0x20 || (c >= 0x7F && c < 0xA0) || c > 0x10FFFF || (c >= 0xD800 && c <= 0xDFFF)) return model::kUnknownCharacter;
     if (c >= 0xF000 && c <= 0xF0FF && isBullet(c)) return 0x2022;
     return c;
@@ -75,8 +76,8 @@ char32_t WordBuilder::firstCode(GlyphRun const& run) const { return m_content.gl
 char32_t WordBuilder::lastCode(GlyphRun const& run) const { return m_content.glyphs[m_found.glyphs[run.first + run.count - 1]].code; }
 
 void WordBuilder::readCodes(GlyphRun const& run) {
-    m_codes.clear();
-    for (std::uint32_t i = 0; i < run.count; ++i) m_codes.push_back(cleanedCode(m_content.glyphs[m_found.glyphs[run.first + i]].code));
+    m_codes.resize(run.count);
+    for (std::uint32_t i = 0; i < run.count; ++i) m_codes[i] = cleanedCode(m_content.glyphs[m_found.glyphs[run.first + i]].code);
 }
 
 WordBuilder::Joint WordBuilder::jointBetween(GlyphRun const& left, GlyphRun const& right) const {
@@ -247,10 +248,14 @@ void WordBuilder::extend(GlyphRun const& run, bool asExponent, bool asDegree) {
     if (run.script == Script::Superscript && m_codes == U"TM") m_codes.assign(1, 0x2122);
     for (char32_t code : m_codes) {
         char32_t const c = asExponent ? superscriptOf(code) : code;
+        m_wordCodes.push_back(c);
+        if (c >= 0x20 && c < 0x7F) {
+            word.text.push_back(static_cast<char>(c));
+            continue;
+        }
         word.unknown = word.unknown || isUnknown(c);
         m_compose = m_compose || needsComposition(c);
         text::append(word.text, c);
-        m_wordCodes.push_back(c);
     }
     // The main part of a word is its biggest: "V" of "VCU".
     if (run.size > word.size && run.script == Script::Normal) {
@@ -333,7 +338,7 @@ void WordBuilder::appendWords(RunLine const& line, std::vector<WordDraft>& words
         } else {
             inGroup = false;
         }
-        readCodes(run);
+        if (m_codes.size() != run.count) readCodes(run);  // of a superscript in pieces: this one
         extend(run, asExponent, asDegree);
         markBefore = mark;
         previous = &run;
@@ -345,7 +350,7 @@ void WordBuilder::appendWords(RunLine const& line, std::vector<WordDraft>& words
     for (std::size_t i = firstWord; i < words.size();) {
         auto const dotsOnly = [&](std::size_t w) {
             std::string const& s = words[w].word.text;
-            return words[w].word.dotLeader || s == "." || s == "\u00B7" || s == "\u2026" || s == ".." || s == "...";
+            return words[w].word.dotLeader || (s.size() <= 3 && (s == "." || s == "\u00B7" || s == "\u2026" || s == ".." || s == "..."));
         };
         std::size_t last = i;
         while (last < words.size() && dotsOnly(last)) ++last;
