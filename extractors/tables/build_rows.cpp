@@ -95,7 +95,7 @@ void TableBuilder::findLeafTitles() {
             std::any_of(m_placed.begin(), m_placed.end(), [&](auto const& q) { return std::abs(q.piece.baseline - next) <= kSameLine * m_font && q.column0 == p.column0; });
         if (!under || p.piece.baseline <= next + kSameLine * m_font) continue;
         ++below;
-        numbers += isValueLike(shapeOf(textOf(m_page, p.piece))) ? 1 : 0;
+        numbers += isValueLike(p.shape) ? 1 : 0;
     }
     if (below < pieces || numbers * 10 < below * 7) return;
     m_leafTitles = next;
@@ -142,11 +142,10 @@ Points TableBuilder::lastTitleLine(std::vector<std::uint32_t> const& members) co
             if (lines.size() == kMostHeadLines) break;
             lines.push_back({.baseline = piece.baseline});
         }
-        auto const text = textOf(m_page, piece);
-        auto const title = columnTitle(text);
+        auto const title = columnTitle(textOf(m_page, piece));
         lines.back().titles += title != ColumnTitle::None ? 1 : 0;
         lines.back().limits += isValueTitle(title) ? 1 : 0;
-        lines.back().numbers += shapeOf(text) == Shape::Number ? 1 : 0;
+        lines.back().numbers += m_placed[i].shape == Shape::Number ? 1 : 0;
     }
     std::size_t last = lines.size();
     while (last > 0 && lines[last - 1].limits < 2) --last;  // temperatures may stand over "Min" and "Max"
@@ -226,7 +225,7 @@ void TableBuilder::findValueColumns() {
         for (auto const& p : m_placed) {
             if (area(p.area).row0 != band || p.piece.baseline <= m_headBottom + kSameLine * m_font) continue;
             ++below;
-            if (isValueLike(shapeOf(textOf(m_page, p.piece)))) ++values;
+            if (isValueLike(p.shape)) ++values;
         }
         m_wholeHead[static_cast<std::size_t>(band)] = values == 0 && (m_region.ruledColumns || below <= m_columns.count()) ? 1 : 0;
     }
@@ -235,9 +234,8 @@ void TableBuilder::findValueColumns() {
     for (auto const& p : m_placed) {
         if (p.column0 != p.column1 || isHeadPiece(p)) continue;
         ++all[static_cast<std::size_t>(p.column0)];
-        auto const shape = shapeOf(textOf(m_page, p.piece));
-        if (shape == Shape::Number || shape == Shape::Expression) ++values[static_cast<std::size_t>(p.column0)];
-        if (shape == Shape::Dash) --all[static_cast<std::size_t>(p.column0)];
+        if (p.shape == Shape::Number || p.shape == Shape::Expression) ++values[static_cast<std::size_t>(p.column0)];
+        if (p.shape == Shape::Dash) --all[static_cast<std::size_t>(p.column0)];
     }
     bool titled = false;
     for (auto const title : m_columns.titles) titled = titled || isValueTitle(title);
@@ -286,9 +284,8 @@ void TableBuilder::releaseValueLines() {
         if (a.row0 == a.row1 || a.row0 < m_headBands || members.size() < 2) continue;
         if (m_columns.holdsValues[static_cast<std::size_t>(m_firstColumn[static_cast<std::size_t>(a.column0)])] == 0) continue;
         bool const numbers = std::all_of(members.begin(), members.end(), [&](auto i) {
-            auto const text = textOf(m_page, m_placed[i].piece);
-            auto const shape = shapeOf(text);
-            return shape == Shape::Number || shape == Shape::Dash || text.find("\u2264") != std::string::npos;  // "(8 ≤ VIN ≤ 18)"
+            auto const shape = m_placed[i].shape;
+            return shape == Shape::Number || shape == Shape::Dash || textOf(m_page, m_placed[i].piece).find("\u2264") != std::string::npos;  // "(8 ≤ VIN ≤ 18)"
         });
         if (!numbers || static_cast<int>(linesOf(index).size()) <= a.row1 - a.row0 + 1) continue;
         released.push_back(index);
@@ -463,7 +460,7 @@ bool TableBuilder::isLeafTitle(PlacedPiece const& p) const {
     auto const text = textOf(m_page, p.piece);
     if (isValueTitle(columnTitle(text))) return true;
     auto const column = static_cast<std::size_t>(p.column0);
-    bool const level = m_columns.titles[column] == ColumnTitle::None && m_columns.holdsValues[column] != 0 && shapeOf(text) == Shape::Number;
+    bool const level = m_columns.titles[column] == ColumnTitle::None && m_columns.holdsValues[column] != 0 && p.shape == Shape::Number;
     return level && std::none_of(m_columns.titles.begin(), m_columns.titles.end(), isValueTitle);
 }
 
@@ -577,7 +574,7 @@ void TableBuilder::shareOut(std::size_t index, std::vector<Points> const& baseli
     int const last = m_rowOfBand[static_cast<std::size_t>(a.row1) + 1] - 1;
     if (first < m_headRows) return;
     std::vector<Points> const ys = linesOf(index);
-    bool const values = std::all_of(members.begin(), members.end(), [&](auto i) { return isValueLike(shapeOf(textOf(m_page, m_placed[i].piece))); });
+    bool const values = std::all_of(members.begin(), members.end(), [&](auto i) { return isValueLike(m_placed[i].shape); });
     auto rowBeside = [&](Points y) {
         // Values count by the band they stand in where it is one row; words need text beside.
         int const band = m_lattice.rowAt(y - 0.3F * m_font);

@@ -232,6 +232,7 @@ void TableBuilder::placePieces() {
         for (auto const& part : parts) {
             PlacedPiece placed;
             placed.piece = part;
+            placed.shape = shapeOf(textOf(m_page, part));
             placed.area = index;
             placed.column0 = low;
             placed.column1 = high;

@@ -110,7 +110,7 @@ ColumnTitle lookUp(std::string_view key) {
 }
 
 char32_t lowered(char32_t c) {
-    if (c >= U'A' && c <= U'Z') return c + 32;
+    if (c < 0x80) return c >= U'A' && c <= U'Z' ? c + 32 : c;
     if (c >= U'\u0410' && c <= U'\u042F') return c + 32;
     if (c >= U'\u00C0' && c <= U'\u00DE' && c != U'\u00D7') return c + 32;
     if (c >= U'\uFF21' && c <= U'\uFF3A') return c - U'\uFF21' + U'a';
@@ -123,11 +123,19 @@ char32_t lowered(char32_t c) {
 ColumnTitle columnTitle(std::string_view text) {
     if (text.empty() || text.size() > kLongestTitle) return ColumnTitle::None;
     std::string key;
-    std::string latin;
+    std::string latin;  // of a key that holds CJK as well
     std::string wide;
     int depth = 0;
     for (std::size_t at = 0; at < text.size();) {
-        char32_t const c = lowered(text::decodeNext(text, at));
+        auto const byte = static_cast<unsigned char>(text[at]);
+        char32_t const c = lowered(byte < 0x80 ? static_cast<char32_t>(text[at++]) : text::decodeNext(text, at));
+        if (c >= U'a' && c <= U'z') {  // most of all text
+            if (depth > 0) continue;
+            key.push_back(static_cast<char>(c));
+            if (!wide.empty()) latin.push_back(static_cast<char>(c));
+            continue;
+        }
+        if (c == U' ') continue;
         if (c == U'(' || c == U'[' || c == U'\uFF08' || c == U'\u3010') {
             ++depth;
             continue;
@@ -139,12 +147,16 @@ ColumnTitle columnTitle(std::string_view text) {
         if (depth > 0) continue;
         if (c >= U'0' && c <= U'9') return ColumnTitle::None;  // "4 PINS" is a value
         bool const cjk = text::isCjk(c);
-        bool const keep = (c >= U'a' && c <= U'z') || c == U'/' || c == U'#' || cjk || (c >= U'\u00DF' && c <= U'\u024F') ||
-                          (c >= U'\u0430' && c <= U'\u0451');
+        bool const keep = c == U'/' || c == U'#' || cjk || (c >= U'\u00DF' && c <= U'\u024F') || (c >= U'\u0430' && c <= U'\u0451');
         bool const mark = (c >= U'\u3000' && c <= U'\u303F') || (c >= U'\uFF00' && c <= U'\uFF0F') || (c >= U'\uFF1A' && c <= U'\uFF20');
         if (!keep || mark) continue;
+        if (cjk && wide.empty()) latin = key;
         text::append(key, c);
-        text::append(cjk ? wide : latin, c);
+        if (cjk) {
+            text::append(wide, c);
+        } else if (!wide.empty()) {
+            text::append(latin, c);
+        }
     }
     if (auto const title = lookUp(key); title != ColumnTitle::None) return title;
     if (latin.empty() || wide.empty()) return ColumnTitle::None;

@@ -519,15 +519,25 @@ bool isBareSymbol(std::string const& text) {
 bool wrapsToSymbol(PageLayout const& page, PlacedPiece const& number, PlacedPiece const& symbol, std::vector<PlacedPiece*> const& pieces, Points fontHeight) {
     Points const pitch = symbol.piece.baseline - number.piece.baseline;
     if (pitch <= kSameLine * fontHeight || pitch > kWrapPitch * fontHeight || symbol.area != number.area) return false;
-    if (shapeOf(textOf(page, number.piece)) != Shape::Number || !isBareSymbol(textOf(page, symbol.piece))) return false;
+    if (number.shape != Shape::Number || !isBareSymbol(textOf(page, symbol.piece))) return false;
     auto const level = [&](PlacedPiece const& p, PlacedPiece const& with) { return std::abs(p.piece.baseline - with.piece.baseline) <= kBetween * fontHeight; };
     return std::none_of(pieces.begin(), pieces.end(), [&](auto const* p) {
         if (!(level(*p, number) || level(*p, symbol)) || (p->column0 <= number.column1 && p->column1 >= number.column0)) return false;
         // another value that is wrapped in the same way
         bool const twin = level(*p, number) && std::any_of(pieces.begin(), pieces.end(),
                                                            [&](auto const* q) { return q->column0 == p->column0 && level(*q, symbol) && isBareSymbol(textOf(page, q->piece)); });
-        return !twin && isValueLike(shapeOf(textOf(page, p->piece)));
+        return !twin && isValueLike(p->shape);
     });
+}
+
+// The line above in its column ends open ("7 to"), or this one begins so.
+bool goesOnFrom(PageLayout const& page, PlacedPiece const& above, PlacedPiece const& piece, Points fontHeight) {
+    Points const pitch = piece.piece.baseline - above.piece.baseline;
+    if (pitch >= kWrapPitch * fontHeight || pitch <= kSameLine * fontHeight) return false;
+    auto const before = textOf(page, above.piece);
+    if (before.empty()) return false;
+    auto const text = textOf(page, piece.piece);
+    return endsOpen(before) || startsOpen(text) || (above.shape == Shape::Words && piece.shape == Shape::Number && !text.empty() && !(text[0] >= '0' && text[0] <= '9'));
 }
 
 }  // namespace
@@ -542,15 +552,16 @@ int ColumnModel::firstValueColumn() const {
 std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, Points fontHeight) {
     // A value that only goes on from words above it ("(7 to" / "20 V)") is none of its own.
     for (auto* p : pieces) {
-        if (!isValueLike(shapeOf(textOf(page, p->piece)))) continue;
+        if (!isValueLike(p->shape)) continue;
         for (auto* q : pieces) {
             Points const pitch = p->piece.baseline - q->piece.baseline;
             if (q->area != p->area || pitch < kSameLine * fontHeight || pitch > kWrapPitch * fontHeight || q->wrapOf || q->column0 > p->column0 || q->column1 < p->column0 ||
                 q->column0 == q->column1) {
                 continue;
             }
+            if (isValueLike(q->shape)) continue;
             auto const above = textOf(page, q->piece);
-            if (isValueLike(shapeOf(above)) || !(endsOpen(above) || opensBracket(above))) continue;
+            if (!(endsOpen(above) || opensBracket(above))) continue;
             p->column0 = q->column0;
             p->column1 = q->column1;
             p->wrapOf = true;
@@ -565,20 +576,12 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
             if (p->column0 == column) own.push_back(p);
         }
         std::sort(own.begin(), own.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
-        std::string before;
-        Points beforeY = 0;
         for (std::size_t k = 0; k < own.size(); ++k) {
             auto* const p = own[k];
-            auto text = textOf(page, p->piece);
-            bool const near = !before.empty() && p->piece.baseline - beforeY < kWrapPitch * fontHeight && p->piece.baseline - beforeY > kSameLine * fontHeight;
-            bool const goesOn = near && (endsOpen(before) || startsOpen(text) ||
-                                         (shapeOf(before) == Shape::Words && shapeOf(text) == Shape::Number && !text.empty() && !(text[0] >= '0' && text[0] <= '9')));
-            if (!goesOn && !p->wrapOf && isValueLike(shapeOf(text))) {
+            if (!p->wrapOf && isValueLike(p->shape) && !(k > 0 && goesOnFrom(page, *own[k - 1], *p, fontHeight))) {
                 bool const wrapped = k + 1 < own.size() && wrapsToSymbol(page, *p, *own[k + 1], pieces, fontHeight);
                 ofColumn[static_cast<std::size_t>(column)].push_back(wrapped ? (p->piece.baseline + own[k + 1]->piece.baseline) / 2 : p->piece.baseline);
             }
-            before = std::move(text);
-            beforeY = p->piece.baseline;
         }
     }
     Points const tolerance = kSameLine * fontHeight;
@@ -607,10 +610,10 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
     std::sort(sorted.begin(), sorted.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
     for (auto* p : sorted) {
         if (p->column0 == p->column1 || columns.holdsValues[static_cast<std::size_t>(p->column0)] == 0 || all.empty()) continue;
-        if (p->wrapOf || isValueLike(shapeOf(textOf(page, p->piece)))) continue;
+        if (p->wrapOf || isValueLike(p->shape)) continue;
         Points const y = p->piece.baseline;
-        bool const overValue = std::any_of(pieces.begin(), pieces.end(),
-                                           [&](PlacedPiece* q) { return q->area == p->area && q->piece.baseline < y - tolerance && isValueLike(shapeOf(textOf(page, q->piece))); });
+        bool const overValue =
+            std::any_of(pieces.begin(), pieces.end(), [&](PlacedPiece* q) { return q->area == p->area && q->piece.baseline < y - tolerance && isValueLike(q->shape); });
         if (!overValue || std::any_of(all.begin(), all.end(), [&](ValueAt const& v) { return std::abs(v.y - y) <= tolerance; })) continue;
         if (y - lastWords > tolerance && y - lastWords < kWrapPitch * fontHeight) continue;
         lastWords = y;

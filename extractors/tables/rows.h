@@ -9,12 +9,14 @@
 
 #include "extractors/tables/head_words.h"
 #include "extractors/tables/pieces.h"
+#include "extractors/tables/text_shape.h"
 
 namespace standin::tables {
 
 // A piece with the columns it stands in (inclusive).
 struct PlacedPiece {
     Piece piece;
+    Shape shape = Shape::Empty;  // of its text
     int area = -1;     // index into Lattice::areas
     int band = -1;     // where it stands for itself in one band of an area over several
     int column0 = 0;
