@@ -259,6 +259,10 @@ bool endsWith(std::string_view text, std::string_view tail) {
     return text.size() >= tail.size() && text.substr(text.size() - tail.size()) == tail;
 }
 
+// Letters that stay as they are, which put() would find out one by one.
+bool isKeptHan(char32_t code) { return code >= 0x4E00 && code <= 0x9FA5; }
+bool isKeptCyrillic(char32_t code) { return code >= 0x410 && code <= 0x44F; }
+
 class Folder {
 public:
     std::string fold(std::string_view utf8) {
@@ -273,6 +277,20 @@ public:
             }
             std::size_t const begin = at;
             char32_t const code = decodeNext(utf8, at);
+            if (!m_pendingSpace && isKeptHan(code)) {
+                for (std::size_t next = at; next < utf8.size() && isKeptHan(decodeNext(utf8, next));) at = next;
+                m_result.append(utf8, begin, at - begin);
+                m_softHyphen = false;
+                m_lastCjk = true;
+                continue;
+            }
+            if (!m_pendingSpace && isKeptCyrillic(code)) {
+                for (std::size_t next = at; next < utf8.size() && isKeptCyrillic(decodeNext(utf8, next));) at = next;
+                m_result.append(utf8, begin, at - begin);
+                m_softHyphen = m_lastCjk = false;
+                m_cyrillic = true;
+                continue;
+            }
             if (isSpace(code)) {
                 m_pendingSpace = true;
                 if (code == U'\n' || code == U'\r' || code == 0x2028) m_pendingBreak = true;
@@ -464,29 +482,55 @@ std::string unifiedSpelling(std::string_view word) {
     return result;
 }
 
+namespace {
+
+// ASCII characters that a key keeps: lower-case letters, digits and the signs of amounts.
+constexpr std::array<bool, 256> kKeptInKeys = [] {
+    std::array<bool, 256> kept{};
+    for (char const c : std::string_view("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789+%<>=")) kept[static_cast<unsigned char>(c)] = true;
+    return kept;
+}();
+
+bool isAsciiByte(char c) { return static_cast<unsigned char>(c) < 0x80; }
+bool isKeptInKeys(char c) { return kKeptInKeys[static_cast<unsigned char>(c)]; }
+
+void appendToKey(std::string& key, std::string_view word) {
+    SpellingHints const hints = spellingHints(word);
+    if (hints.stem || hints.ise) key.append(singular(unifiedSpelling(word)));
+    else key.append(singular(word));
+}
+
+}  // namespace
+
 std::string foldKey(std::string_view utf8) {
-    std::string const lower = lowerCase(foldForComparison(utf8));
+    std::string const lower = needsNoFolding(utf8) ? asciiLower(utf8) : lowerCase(foldForComparison(utf8));
     std::string key;
     key.reserve(lower.size());
-    std::string word;
+    std::string word;  // begun, with a character beyond ASCII
     auto const flush = [&] {
         if (word.empty()) return;
-        key.append(singular(unifiedSpelling(word)));
+        appendToKey(key, word);
         word.clear();
     };
     for (std::size_t at = 0; at < lower.size();) {
+        std::size_t end = at;
+        while (end < lower.size() && isKeptInKeys(lower[end])) ++end;
+        if (end > at) {
+            bool const whole = word.empty() && (end == lower.size() || isAsciiByte(lower[end]));
+            std::string_view const run = std::string_view(lower).substr(at, end - at);
+            if (whole) appendToKey(key, run);
+            else word.append(run);
+            at = end;
+            continue;
+        }
+        std::size_t const begin = at;
         char32_t const code = decodeNext(lower, at);
-        bool const sign = code < 0x80 && !isAsciiLetter(static_cast<char>(code)) && !isAsciiDigit(static_cast<char>(code));
-        if (sign && code != U'+' && code != U'%' && code != U'<' && code != U'>' && code != U'=') {
+        if (code < 0x80) {
             flush();
             continue;
         }
-        if (code < 0x80) {
-            word.push_back(static_cast<char>(code));
-            continue;
-        }
         if (code == 0x2022 || code == 0x3001 || code == 0x3002 || code == 0xB7 || (code >= 0x3008 && code <= 0x3011)) continue;
-        append(word, code);
+        word.append(lower, begin, at - begin);
     }
     flush();
     return key;

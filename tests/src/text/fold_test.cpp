@@ -127,5 +127,28 @@ TEST(Fold, LowerCaseOfAllScriptsThatSheetsPrint) {
     }
 }
 
+TEST(Fold, RunsOfHanAndCyrillicKeepTheirRulesAtBothEnds) {
+    struct Case {
+        char const* text;
+        char const* folded;
+    };
+    for (auto const& [text, folded] : {Case{"电源 电压 5\u2013 6 V", "电源电压 5- 6 V"}, Case{"电源\n电压\u3000V", "电源电压 V"}, Case{"ток\u2013 В", "ток- В"},
+                                       Case{"Р\u00ADток 5", "Рток 5"}, Case{"ВC\u2122 5", "BC 5"}, Case{"то\u00AD\nка", "тока"}, Case{"过充（V）", "过充(V)"}}) {
+        EXPECT_EQ(foldForComparison(text), folded) << text;
+    }
+}
+
+TEST(Fold, KeysKeepLettersDigitsAndSignsOfAmounts) {
+    struct Case {
+        char const* text;
+        char const* key;
+    };
+    for (auto const& [text, key] : {Case{"Supply Voltages (max)", "supplyvoltagemax"}, Case{"Colour, Behaviours", "colorbehavior"}, Case{"电源、电压。", "电源电压"},
+                                    Case{"Stromaufnähme der Prüflinge", "stromaufnähmederprüflinge"}, Case{"+5 % <= x", "+5%≤x"}, Case{"V·A•h", "vah"}, Case{"", ""},
+                                    Case{"-_()", ""}, Case{"Programmes' licences", "programlicense"}}) {
+        EXPECT_EQ(foldKey(text), key) << text;
+    }
+}
+
 }  // namespace
 }  // namespace standin::text
