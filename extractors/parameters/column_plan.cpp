@@ -94,6 +94,7 @@ std::vector<int> titlesOver(TableText const& text, Segment const& segment, int c
 
 // The words of a title; those of one script without gaps ("最小值典型值") are parted where the next begins.
 std::vector<std::string> titleWords(std::string const& title) {
+    if (standin::text::isAscii(title)) return splitAtSpaces(title);
     std::string parted = title;
     for (std::string_view opening : {"最小", "典型", "最大", "标准", "标称", "標準"}) {
         for (std::size_t at = parted.find(opening, 1); at != std::string::npos; at = parted.find(opening, at + 2)) {

@@ -79,6 +79,7 @@ constexpr std::array kTitles = {
     Entry{"№ п/п", Ignored}, Entry{"№", Ignored}, Entry{"test level", Ignored}, Entry{"sub-group", Ignored}, Entry{"subgroup", Ignored}, Entry{"cir", Ignored}, Entry{"figure no", Ignored}, Entry{"waveform", Ignored}, Entry{"waveforms", Ignored}, Entry{"test waveform", Ignored}, Entry{"波形", Ignored}, Entry{"测试波形", Ignored}, Entry{"diagram", Ignored}, Entry{"测试图", Ignored},
 };
 
+constexpr std::size_t kMostPieces = 5;     // words of a title; words of Latin letters and CJK run together count apart
 constexpr std::size_t kLongestTitle = 96;  // bytes; longer text is no title
 
 constexpr auto kSorted = [] {
@@ -136,6 +137,7 @@ std::string closedHyphens(std::string text) {
 
 // Letter-spaced titles: "m i n" reads "min".
 std::string closedLetters(std::string const& text) {
+    if (text.size() < 5 || text[1] != ' ') return text;
     std::vector<std::string> const words = splitAtSpaces(text);
     if (words.size() < 3) return text;
     for (std::string const& word : words) {
@@ -160,6 +162,7 @@ ColumnRole columnRoleOf(std::string_view title) {
     if (bare.empty()) return Unknown;
     if (std::optional<ColumnRole> const role = lookup(bare)) return *role;
     std::vector<std::string> words = splitAtSpaces(bare);
+    if (words.size() > kMostPieces) return Unknown;
     if (words.size() == 2) {
         // a title broken by a narrow column: "uni ts"
         std::optional<ColumnRole> const whole = lookup(words[0] + words[1]);
@@ -185,7 +188,7 @@ ColumnRole columnRoleOf(std::string_view title) {
         }
         if (!piece.empty()) pieces.push_back(piece);
     }
-    if (pieces.size() > 5) return Unknown;
+    if (pieces.size() > kMostPieces) return Unknown;
     if (pieces.back() == "formula" || pieces.back() == "equation") return Note;  // "Typical extrapolation formula"
     // "Температура, Tj": what the values hold at
     constexpr std::array kTemperature = {"temperature", "температура", "temperatur", "温度", "溫度"};

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 
 #include "extractors/parameters/shapes.h"
 #include "extractors/parameters/text_forms.h"
@@ -145,8 +146,8 @@ bool isFootnoteMark(std::string_view raised) {
 
 namespace {
 
-constexpr char32_t kSee = 0x736565;  // "see"
-constexpr char32_t kNot = 0x6E6F74;  // of "note"
+constexpr std::uint32_t kSee = 0x736565;  // "see"
+constexpr std::uint32_t kNot = 0x6E6F74;  // of "note"
 
 // Full-width brackets, only where they hold a reference.
 void takeWideBrackets(std::string& text, std::vector<std::string>& marks) {
@@ -249,19 +250,17 @@ void takeCircledDigits(std::string& text, std::vector<std::string>& marks) {
     }
 }
 
-// Tidy ASCII without brackets, stars, punctuation at which ends are trimmed, "see" and "note": nothing to take out.
+// Tidy text without brackets, stars, punctuation at which ends are trimmed, "see" and "note": nothing to
+// take out. Signs, bullets and wide forms are among the characters that isTidy() leaves to the search.
 bool holdsNoReference(std::string_view text) {
-    char32_t lastThree = 0;  // in lower case
-    char before = ' ';
+    if (!isTidy(text)) return false;
+    std::uint32_t lastThree = 0;  // in lower case
     for (char const c : text) {
-        auto const byte = static_cast<unsigned char>(c);
-        if (byte <= ' ' ? c != ' ' || before == ' ' : byte >= 0x7F) return false;
         if (c == '(' || c == '[' || c == '*' || c == ',' || c == ';') return false;
-        lastThree = (lastThree << 8U | byte | 0x20U) & 0xFFFFFFU;
+        lastThree = (lastThree << 8U | static_cast<unsigned char>(c) | 0x20U) & 0xFFFFFFU;
         if (lastThree == kSee || lastThree == kNot) return false;
-        before = c;
     }
-    return before != ' ' || text.empty();
+    return true;
 }
 
 // "…, see Figure 3", "Note 1" at the end.

@@ -83,15 +83,17 @@ namespace {
 
 bool isPlainSpace(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
 
-// ASCII without gaps at the ends and with single spaces between: most cells.
-bool isTidy(std::string_view text) {
-    char before = ' ';
-    for (char const c : text) {
-        if (static_cast<unsigned char>(c) >= 0x80) return false;
-        if (isPlainSpace(c) && (c != ' ' || before == ' ')) return false;
-        before = c;
+// Whether a byte above ASCII may open a character that tidied() changes: gaps, dashes,
+// degrees and signs are among those that begin with C2, CB, E2, E3 80 and EF.
+bool mayOpenUntidy(std::string_view text, std::size_t at) {
+    switch (static_cast<unsigned char>(text[at])) {
+        case 0xC2:
+        case 0xCB:
+        case 0xE2:
+        case 0xEF: return true;
+        case 0xE3: return text.substr(at + 1, 1) == "\x80";
+        default: return false;
     }
-    return text.empty() || before != ' ';
 }
 
 // The first place from `at` on that is no gap.
@@ -102,6 +104,13 @@ std::size_t behindSpaces(std::string_view text, std::size_t at) {
         at = next;
     }
     return at;
+}
+
+// Whether a byte may open a character beyond ASCII that folded() changes: Latin and
+// Cyrillic capitals, quotes and wide forms.
+bool mayOpenUnfolded(char c) {
+    auto const byte = static_cast<unsigned char>(c);
+    return byte == 0xC3 || byte == 0xD0 || byte == 0xE2 || byte == 0xEF;
 }
 
 std::string tidiedAscii(std::string_view text) {
@@ -121,6 +130,17 @@ std::string tidiedAscii(std::string_view text) {
 }
 
 }  // namespace
+
+bool isTidy(std::string_view text) {
+    char before = ' ';
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        char const c = text[at];
+        auto const byte = static_cast<unsigned char>(c);
+        if (byte >= 0x80 ? mayOpenUntidy(text, at) : isPlainSpace(c) && (c != ' ' || before == ' ')) return false;
+        before = c;
+    }
+    return text.empty() || before != ' ';
+}
 
 std::string tidied(std::string_view text) {
     if (isTidy(text)) return std::string(text);
@@ -164,13 +184,13 @@ std::string tidied(std::string_view text) {
 }
 
 std::string folded(std::string_view text) {
-    if (isTidy(text)) return standin::text::asciiLower(text);
-    std::string const tidy = tidied(text);
-    if (standin::text::isAscii(tidy)) return standin::text::asciiLower(tidy);
+    std::string held;
+    if (!isTidy(text)) text = held = tidied(text);
+    if (standin::text::isAscii(text) || std::ranges::none_of(text, mayOpenUnfolded)) return standin::text::asciiLower(text);
     std::string out;
-    out.reserve(tidy.size());
-    for (std::size_t at = 0; at < tidy.size();) {
-        char32_t c = standin::text::decodeNext(tidy, at);
+    out.reserve(text.size());
+    for (std::size_t at = 0; at < text.size();) {
+        char32_t c = standin::text::decodeNext(text, at);
         if (c >= 0xFF01 && c <= 0xFF5E) c -= 0xFEE0;
         if (c == U'\u2018' || c == U'\u2019') c = U'\'';
         if (c == U'\u201C' || c == U'\u201D') c = U'"';

@@ -34,6 +34,9 @@ void append(std::string& utf8, char32_t code);
 // square unit forms unified; words otherwise as printed.
 [[nodiscard]] std::string tidied(std::string_view text);
 
+// A cheap test: true only where tidied() gives the text as it is.
+[[nodiscard]] bool isTidy(std::string_view text);
+
 // For comparing words: tidied, full-width forms narrow, lower case (Latin,
 // Greek, Cyrillic), quotes plain.
 [[nodiscard]] std::string folded(std::string_view text);

@@ -71,5 +71,17 @@ TEST(TextForms, TrimmedOfGapsOfAllKinds) {
     }
 }
 
+TEST(TextForms, TidyIsOnlyWhatStaysAsItIs) {
+    for (char const* tidy : {"", "Supply voltage", "电源电压", "ток, мА", "Äöß 5", "电 源", "ﾊ"}) {
+        if (isTidy(tidy)) EXPECT_EQ(tidied(tidy), tidy);
+    }
+    for (char const* tidy : {"Supply voltage", "电源电压", "ток, мА", "スイッチ"}) EXPECT_TRUE(isTidy(tidy)) << tidy;
+    for (char const* untidy :
+         {" a", "a ", "a  b", "a\tb", "电\u3000源", "2\u301C5", "a\u2013b", "25\u00BAC", "a\u00A0b", "25\u2103", "10\u2126", "1\uFF5E2", "5\u02DA", "\uFEFFa", "3\uFE633"}) {
+        EXPECT_FALSE(isTidy(untidy)) << untidy;
+        EXPECT_NE(tidied(untidy), untidy);
+    }
+}
+
 }  // namespace
 }  // namespace standin::parameters
