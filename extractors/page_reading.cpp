@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <mutex>
-#include <thread>
 
 #include <fmt/format.h>
 
@@ -17,8 +16,8 @@
 #include "extractors/poppler/document_reader.h"
 #include "extractors/poppler/page_picture.h"
 #include "extractors/tables/find_tables.h"
+#include "model/crew.h"
 #include "model/digest.h"
-#include "model/memory.h"
 
 namespace standin::reading {
 
@@ -46,11 +45,7 @@ public:
     }
 
     void run() {
-        auto const count = static_cast<std::size_t>(std::max(1, m_options.threads));
-        std::vector<std::thread> helpers;
-        for (std::size_t i = 1; i < count; ++i) helpers.emplace_back([this, i] { helpOut(i); });
-        work(0);
-        for (auto& helper : helpers) helper.join();
+        model::inPieces(static_cast<std::size_t>(std::max(1, m_options.threads)), [this](std::size_t piece) { work(piece); });
     }
 
     std::vector<model::Result<ReadDocument>> results() {
@@ -66,11 +61,6 @@ public:
     }
 
 private:
-    void helpOut(std::size_t thread) {
-        model::useLargePages();
-        work(thread);
-    }
-
     void work(std::size_t thread) {
         // First pass: documents in an order of its own, so that the threads
         // open different ones. Second pass: help where much is left.

@@ -10,7 +10,6 @@
 #include <algorithm>
 #include <array>
 #include <map>
-#include <thread>
 
 #include <fmt/format.h>
 
@@ -30,9 +29,9 @@
 #include "extractors/recognised_marks.h"
 #include "extractors/sections/sections.h"
 #include "extractors/tables/find_tables.h"
+#include "model/crew.h"
 #include "model/datasheet_json.h"
 #include "model/file.h"
-#include "model/memory.h"
 
 namespace standin::reading {
 
@@ -195,12 +194,7 @@ std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const
         }
     };
     if (documents.size() == 2 && options.threads > 1) {
-        std::thread other([&finish] {
-            model::useLargePages();
-            finish(1);
-        });
-        finish(0);
-        other.join();
+        model::together([&finish] { finish(0); }, [&finish] { finish(1); });
     } else {
         for (std::size_t k = 0; k < documents.size(); ++k) finish(k);
     }

@@ -13,7 +13,7 @@
 
 #include "extractors/figures/lettering.h"
 #include "extractors/figures/page_clusters.h"
-#include "model/in_halves.h"
+#include "model/crew.h"
 
 namespace standin::figures {
 
@@ -279,7 +279,7 @@ std::vector<model::Figure> findFigures(std::span<model::PageLayout> pages, std::
                                        std::span<model::Section const> sections) {
     constexpr std::size_t kLeastPages = 4;  // that a second thread is worth its start for
     std::vector<std::vector<model::Figure>> ofPage(pages.size());
-    model::inHalves(
+    model::inParts(
         pages.size(),
         [&](std::size_t first, std::size_t last) {
             for (std::size_t p = first; p < last; ++p) {

@@ -25,7 +25,7 @@
 #include "extractors/parameters/table_text.h"
 #include "extractors/parameters/text_forms.h"
 #include "extractors/parameters/turned_table.h"
-#include "model/in_halves.h"
+#include "model/crew.h"
 
 namespace standin::parameters {
 
@@ -338,7 +338,7 @@ void name(std::vector<model::Parameter>& parameters, std::string const& family, 
     for (std::size_t i = 0; i < parameters.size(); ++i) {
         if (firsts.empty() || !areLinesOfOne(parameters[firsts.back()], parameters[i])) firsts.push_back(i);
     }
-    model::inHalves(firsts.size(), [&](std::size_t begin, std::size_t end) {
+    model::inParts(firsts.size(), [&](std::size_t begin, std::size_t end) {
         for (std::size_t k = begin; k < end; ++k) {
             auto const next = k + 1 < firsts.size() ? firsts[k + 1] : parameters.size();
             std::string const canonical = canonicalOf(parameters[firsts[k]], family, symbols, vocabulary);

@@ -6,7 +6,6 @@
 #include "compare/align.h"
 
 #include <algorithm>
-#include <future>
 #include <iterator>
 #include <map>
 #include <string>
@@ -27,8 +26,7 @@
 #include "compare/reconcile.h"
 #include "compare/sheet_pair.h"
 #include "compare/table_findings.h"
-#include "model/in_halves.h"
-#include "model/memory.h"
+#include "model/crew.h"
 
 namespace standin::compare {
 
@@ -109,7 +107,7 @@ void classifyText(Draft& draft, SheetPair const& sheets) {
 
 // Relation and classes of the table rows and figure texts that are still findings.
 void classifyTexts(std::vector<Draft>& drafts, SheetPair const& sheets) {
-    model::inHalves(drafts.size(), [&](std::size_t first, std::size_t last) {
+    model::inParts(drafts.size(), [&](std::size_t first, std::size_t last) {
         for (std::size_t i = first; i < last; ++i) classifyText(drafts[i], sheets);
     });
 }
@@ -166,25 +164,28 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     comparison.reference = reference.document;
     comparison.candidate = candidate.document;
 
-    // Neither needs the other, and together they are most of the work.
-    auto proseReading = std::async(std::launch::async, [&sheets] {
-        model::useLargePages();
-        return findProseDifferences(sheets);
-    });
     ConditionMemo conditions;  // of both sheets, for every stage that relates rows
-    ParameterPairing const pairing = pairParameters(sheets, conditions);
-    ParameterFindings parameters = findParameterDifferences(sheets, pairing, conditions);
-    SectionFindings sections = pairSections(sheets);
-
+    ParameterPairing pairing;
+    ParameterFindings parameters;
+    SectionFindings sections;
     std::vector<std::vector<Draft>> lists;
-    lists.push_back(std::move(parameters.drafts));
-    lists.push_back(findFeatureDifferences(sheets));
-    lists.push_back(findPinDifferences(sheets));
-    lists.push_back(findOrderingDifferences(sheets));
-    lists.push_back(findRowDifferences(sheets, pairing, conditions));
-    std::vector<Draft> figures = findFigureDifferences(sheets).drafts;
-    std::vector<Draft> furniture = findFurnitureDifferences(sheets);
-    ProseFindings prose = proseReading.get();
+    std::vector<Draft> figures;
+    std::vector<Draft> furniture;
+    ProseFindings prose;
+    // Neither needs the other, and together they are most of the work.
+    auto const compareThings = [&] {
+        pairing = pairParameters(sheets, conditions);
+        parameters = findParameterDifferences(sheets, pairing, conditions);
+        sections = pairSections(sheets);
+        lists.push_back(std::move(parameters.drafts));
+        lists.push_back(findFeatureDifferences(sheets));
+        lists.push_back(findPinDifferences(sheets));
+        lists.push_back(findOrderingDifferences(sheets));
+        lists.push_back(findRowDifferences(sheets, pairing, conditions));
+        figures = findFigureDifferences(sheets).drafts;
+        furniture = findFurnitureDifferences(sheets);
+    };
+    model::together(compareThings, [&] { prose = findProseDifferences(sheets); });
     weighSections(sections.pairs, sheets, prose, pairing);
     for (auto* list : {&prose.drafts, &figures, &sections.drafts, &furniture}) lists.push_back(std::move(*list));
     lists.push_back(findPackageDifferences(sheets));

@@ -8,7 +8,7 @@
 
 #include "compare/wording_classes.h"
 #include "compare/wording_pairing.h"
-#include "model/in_halves.h"
+#include "model/crew.h"
 
 namespace standin::compare {
 
@@ -60,7 +60,7 @@ public:
         takeAlone(m_candidate, partnersOfCandidate(m_result.pairs, m_candidate.size()), InSheet::Candidate);
         auto& drafts = m_result.drafts;
         // A difference is classed by itself, and that is most of the work.
-        model::inHalves(drafts.size(), [&](std::size_t first, std::size_t last) {
+        model::inParts(drafts.size(), [&](std::size_t first, std::size_t last) {
             for (std::size_t i = first; i < last; ++i) giveClasses(drafts[i]);
         });
         std::erase_if(drafts, [](Draft const& draft) { return draft.finding.relation == Relation::Same; });

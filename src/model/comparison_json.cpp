@@ -4,8 +4,8 @@
 
 #include <array>
 
+#include "model/crew.h"
 #include "model/derived_json.h"
-#include "model/in_halves.h"
 #include "model/json_parts.h"
 #include "model/json_text.h"
 
@@ -66,12 +66,12 @@ void writeFinding(JsonText& out, Finding const& f) {
     out.endObject();
 }
 
-// Half of them in a thread of its own.
 void writeFindings(JsonText& out, std::vector<Finding> const& findings) {
     out.key("findings").beginArray();
     std::array halves{JsonText::partOf(out), JsonText::partOf(out)};
-    inHalves(findings.size(), [&](std::size_t first, std::size_t last) {
-        for (std::size_t i = first; i < last; ++i) writeFinding(halves[first == 0 ? 0 : 1], findings[i]);
+    inPieces(halves.size(), [&](std::size_t half) {
+        std::size_t const last = findings.size() * (half + 1) / halves.size();
+        for (std::size_t i = findings.size() * half / halves.size(); i < last; ++i) writeFinding(halves[half], findings[i]);
     });
     for (auto const& half : halves) out.append(half);
     out.endArray();

@@ -14,7 +14,7 @@
 
 #include "compare/coverage_account.h"
 #include "compare/relation.h"
-#include "model/in_halves.h"
+#include "model/crew.h"
 #include "risk/cell_findings.h"
 #include "risk/claimed_changes.h"
 #include "risk/derived.h"
@@ -59,7 +59,7 @@ public:
         judgePairs();
         m_called.resize(m_comparison.findings.size());
         // A finding is judged by itself; it writes to the pair it came from and to nothing else.
-        model::inHalves(m_comparison.findings.size(), [this](std::size_t first, std::size_t last) {
+        model::inParts(m_comparison.findings.size(), [this](std::size_t first, std::size_t last) {
             for (std::size_t i = first; i < last; ++i) judgeFinding(m_comparison.findings[i], m_called[i]);
         });
         limitConsequences();

@@ -17,7 +17,7 @@
 #include "compare/printed_rows.h"
 #include "compare/revision_order.h"
 #include "compare/succession.h"
-#include "model/in_halves.h"
+#include "model/crew.h"
 #include "risk/texts.h"
 
 namespace standin::risk {
@@ -216,7 +216,7 @@ private:
             else texts.push_back(static_cast<int>(i));
         }
         m_things.resize(texts.size() + m_comparison.pairs.size());
-        model::inHalves(m_things.size(), [&](std::size_t first, std::size_t last) {
+        model::inParts(m_things.size(), [&](std::size_t first, std::size_t last) {
             for (std::size_t t = first; t < last; ++t) {
                 bool const row = t >= texts.size();
                 std::size_t const p = t - texts.size();
