@@ -13,6 +13,7 @@
 #include <XRef.h>
 
 #include "extractors/poppler/inflate.h"
+#include "extractors/poppler/lzw.h"
 #include "extractors/poppler/poppler_library.h"
 
 namespace standin::poppler {
@@ -24,9 +25,14 @@ constexpr int kReadAtOnce = 1 << 16;
 constexpr std::size_t kBeginning = 1024;  // of a font program, which tells its kind
 constexpr int kHoldsBeginning = 8192;     // compressed bytes
 
+bool isCompressed(Object const& stream) {
+    StreamKind const kind = stream.getStream()->getKind();
+    return kind == strFlate || kind == strLZW;
+}
+
 // By one filter, without a predictor: below another one the bytes may be any number.
 bool isPlainlyCompressed(Object const& stream) {
-    if (stream.getStream()->getKind() != strFlate) return false;
+    if (!isCompressed(stream)) return false;
     Dict const& dictionary = *stream.streamGetDict();
     Object const filter = dictionary.lookup("Filter");
     bool const one = filter.isName() || (filter.isArray() && filter.arrayGetLength() == 1);
@@ -35,17 +41,17 @@ bool isPlainlyCompressed(Object const& stream) {
 
 // All bytes before decompression. Memory for them is laid out (and filled) at once,
 // for Poppler knows how many there are.
-std::vector<unsigned char> deflatedBytes(Stream& stream) {
+std::vector<unsigned char> packedBytes(Stream& stream) {
     auto const length = std::clamp<Goffset>(stream.getBaseStream()->getLength(), 1, kReadAtOnce);
     return stream.getNextStream()->toUnsignedChars(static_cast<int>(length), kReadAtOnce);
 }
 
 // At most `most` of them.
-std::vector<unsigned char> firstDeflatedBytes(Stream& stream, int most) {
+std::vector<unsigned char> firstPackedBytes(Stream& stream, int most) {
     std::vector<unsigned char> bytes(static_cast<std::size_t>(most));
-    Stream& deflated = *stream.getNextStream();
-    deflated.reset();
-    bytes.resize(static_cast<std::size_t>(deflated.doGetChars(most, bytes.data())));
+    Stream& packed = *stream.getNextStream();
+    packed.reset();
+    bytes.resize(static_cast<std::size_t>(packed.doGetChars(most, bytes.data())));
     return bytes;
 }
 
@@ -99,8 +105,8 @@ void KeptObjects::keepProgram(Ref place, Object program) {
     if (!program.isStream()) return;
     std::size_t room = kMostPageBytes;
     for (auto const& other : m_pagePrograms) room -= other.size();
-    inflate(program, m_pagePrograms, room);
-    if (program.getStream()->getKind() == strFlate) return;
+    unpack(program, m_pagePrograms, room);
+    if (isCompressed(program)) return;
     m_table.getEntry(place.num)->obj = std::move(program);
     m_pageParts.push_back(place);
 }
@@ -148,16 +154,17 @@ Object KeptObjects::keep(Object const& object, Streams streams) {
     if (found.isStream()) {
         if (m_fontRoom < kStreamCost) return found;
         m_fontRoom -= kStreamCost;
-        if (streams == Streams::Inflated) inflate(found, m_fontPrograms, m_fontRoom);
+        if (streams == Streams::Unpacked) unpack(found, m_fontPrograms, m_fontRoom);
         if (streams == Streams::TrueType) shorten(found);
     }
     m_table.getEntry(place.num)->obj = found.copy();
     return found;
 }
 
-void KeptObjects::inflate(Object& stream, std::list<std::string>& programs, std::size_t& room) {
+void KeptObjects::unpack(Object& stream, std::list<std::string>& programs, std::size_t& room) {
     if (!isPlainlyCompressed(stream)) return;
-    auto text = inflated(deflatedBytes(*stream.getStream()), room);
+    auto const packed = packedBytes(*stream.getStream());
+    auto text = stream.getStream()->getKind() == strLZW ? unpackedLzw(packed, room) : inflated(packed, room);
     if (!text) return;
     room -= text->size();
     programs.push_back(std::move(*text));
@@ -165,8 +172,8 @@ void KeptObjects::inflate(Object& stream, std::list<std::string>& programs, std:
 }
 
 void KeptObjects::shorten(Object& stream) {
-    if (!isPlainlyCompressed(stream) || m_fontRoom < kBeginning) return;
-    auto beginning = inflatedStart(firstDeflatedBytes(*stream.getStream(), kHoldsBeginning), kBeginning);
+    if (!isPlainlyCompressed(stream) || stream.getStream()->getKind() != strFlate || m_fontRoom < kBeginning) return;
+    auto beginning = inflatedStart(firstPackedBytes(*stream.getStream(), kHoldsBeginning), kBeginning);
     if (!beginning || !isTrueType(*beginning)) return;
     m_fontRoom -= beginning->size();
     m_fontPrograms.push_back(std::move(*beginning));

@@ -1,6 +1,6 @@
 // Spares Poppler work that it would do again for each page: the objects that
 // describe a font stay parsed in the table of objects, and the programs of pages
-// and fonts stand there inflated, since Poppler decompresses byte by byte. Of a
+// and fonts stand there unpacked, since Poppler decompresses byte by byte. Of a
 // TrueType program it is the beginning, which tells what it is: whoever needs more
 // calls forgetKept() first. What is drawn stays the same. Private to extractors/poppler/; includes Poppler.
 //
@@ -43,7 +43,7 @@ public:
     void releasePage();
 
 private:
-    enum class Streams { Inflated, TrueType };
+    enum class Streams { Unpacked, TrueType };
 
     void takePrograms(Object const& parts);
     void keepProgram(Ref place, Object program);
@@ -53,9 +53,9 @@ private:
     void keepDescriptor(Object const& descriptor);
     // What `object` refers to, kept unless Poppler complained of it; an object that
     // is no reference comes back as it is.
-    Object keep(Object const& object, Streams streams = Streams::Inflated);
-    // Makes `stream` read from inflated bytes, if there is room.
-    static void inflate(Object& stream, std::list<std::string>& programs, std::size_t& room);
+    Object keep(Object const& object, Streams streams = Streams::Unpacked);
+    // Makes `stream` read from unpacked bytes, if there is room.
+    static void unpack(Object& stream, std::list<std::string>& programs, std::size_t& room);
     // Makes the program of a TrueType font end behind its beginning.
     void shorten(Object& stream);
 
