@@ -280,10 +280,16 @@ void PageGraphics::dropHiddenRules() {
     // search would cost more than it is worth.
     constexpr std::size_t kMaxComparisons = 1500000;
     if (m_rules.size() * (m_fills.size() + 1) > kMaxComparisons) return;
+    // Around the opaque fills from each one on: most rules lie beside all that comes later.
+    std::vector<Rect> coverFrom(m_fills.size() + 1);
+    for (std::size_t i = m_fills.size(); i-- > 0;) {
+        coverFrom[i] = m_fills[i].painted.opacity == Opacity::Opaque ? united(coverFrom[i + 1], m_fills[i].fill.box) : coverFrom[i + 1];
+    }
     auto const later = [](std::uint32_t order, PaintedFill const& fill) { return order < fill.painted.order; };
     auto const hidden = [&](PaintedRule const& entry) {
         auto const above = std::upper_bound(m_fills.begin(), m_fills.end(), entry.painted.order, later);
-        for (auto fill = above; fill != m_fills.end(); ++fill) {
+        bool const mayBe = coverFrom[static_cast<std::size_t>(above - m_fills.begin())].contains(entry.rule.box);
+        for (auto fill = above; mayBe && fill != m_fills.end(); ++fill) {
             if (fill->painted.opacity == Opacity::Opaque && fill->fill.box.contains(entry.rule.box)) return true;
         }
         if (!isWhite(entry.rule.colour)) return false;

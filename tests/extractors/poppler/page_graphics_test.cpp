@@ -72,6 +72,25 @@ TEST(PageGraphics, RulesUnderLaterPaintAreGone) {
     EXPECT_FLOAT_EQ(page.rules[0].box.centre().y, 60);
 }
 
+// Of several areas each hides what lay there before it, and no other rule between them.
+TEST(PageGraphics, EachAreaHidesTheRulesBeforeIt) {
+    PageGraphics graphics;
+    auto const line = [&](model::Points y) { graphics.fill(rectangle({20, y, 90, y + 1}), black()); };
+    line(50);
+    line(150);
+    line(250);
+    graphics.fill(rectangle({10, 40, 110, 60}), white());
+    line(51);
+    line(350);
+    graphics.fill(rectangle({10, 340, 110, 360}), white());
+    graphics.fill(rectangle({10, 240, 110, 260}), {0xFFFFFF, Opacity::SeeThrough, kPage, 0});
+    PageContent page;
+    graphics.finish(page);
+    std::vector<model::Points> left;
+    for (model::Rule const& rule : page.rules) left.push_back(rule.box.y0);
+    EXPECT_EQ(left, (std::vector<model::Points>{150, 250, 51}));
+}
+
 TEST(PageGraphics, ProjectingCapsLengthenALine) {
     PageGraphics graphics;
     graphics.stroke({{{20, 50}, {100, 50}}, {0}}, {2, 2, Dashes::None, Caps::Projecting}, black());
