@@ -183,11 +183,15 @@ bool isRevision(std::string_view printed, SheetNames const& names) {
     return version ? numbers.front() == names.revision : revision;
 }
 
+bool isCounted(std::string_view lower) {
+    static constexpr auto kCounted = std::to_array<std::string_view>(
+        {"pin", "pins", "terminal", "terminals", "lead", "leads", "pad", "pads", "channel", "channels", "cell", "cells", "battery", "batteries", "times", "parts", "pieces"});
+    return std::find(kCounted.begin(), kCounted.end(), lower) != kCounted.end();
+}
+
 // Begins as a sentence does: no unit, no name of a pin, nothing that is counted.
 bool readsAsListed(std::string_view listed, SheetNames const& names) {
     constexpr std::size_t kFewestWords = 3;
-    static constexpr auto kCounted = std::to_array<std::string_view>(
-        {"pin", "pins", "terminal", "terminals", "lead", "leads", "pad", "pads", "channel", "channels", "cell", "cells", "battery", "batteries", "times", "parts", "pieces"});
     if (text::asciiLower(listed.substr(0, 6)) == "where:" || text::asciiLower(listed) == "where") return true;  // behind an equation
     if (listed.empty() || !text::isAsciiUpper(listed.front())) return false;
     auto const words = text::words(listed);
@@ -197,7 +201,7 @@ bool readsAsListed(std::string_view listed, SheetNames const& names) {
     bool const word = text::isAsciiLetter(first->front()) && std::all_of(first->begin() + 1, first->end(), text::isAsciiLower);
     bool const symbol = first->front() == 'V' && std::string_view("aeiou").find((*first)[1]) == std::string_view::npos;
     std::string const lower = text::asciiLower(*first);
-    if (!word || symbol || namesAPin(*first, names) || std::find(kCounted.begin(), kCounted.end(), lower) != kCounted.end()) return false;
+    if (!word || symbol || namesAPin(*first, names) || isCounted(lower)) return false;
     // "In", "At" and "As" begin a sentence, though some are units of an odd spelling.
     return lower == "in" || lower == "at" || lower == "as" || !quantity::parseUnit(*first);
 }
@@ -218,6 +222,30 @@ Listed withoutListMark(std::string_view printed, SheetNames const& names) {
     bool const letter = mark.size() == 1 && text::isAsciiLetter(mark.front());
     std::string_view const listed = text::trimmed(printed.substr(end + 1));
     return (number || letter) && readsAsListed(listed, names) ? Listed{mark, listed} : Listed{{}, printed};
+}
+
+// "6.1 Pin description": a title behind its chapter number. "3.3 V supply" is none, and
+// "2. Ground" may be a pin.
+Listed withoutChapterNumber(std::string_view printed, SheetNames const& names) {
+    constexpr std::size_t kLongestTitle = 60;
+    constexpr std::size_t kShortestWord = 4;  // shorter ones may be units or symbols
+    std::size_t const end = printed.find(' ');
+    if (end == std::string_view::npos || printed.size() > kLongestTitle) return {{}, printed};
+    std::string_view const mark = printed.substr(0, end);
+    std::size_t const dot = mark.find('.');
+    bool const parted = dot != std::string_view::npos && dot + 1 < mark.size() && mark.find("..") == std::string_view::npos;
+    bool const number = text::isAsciiDigit(mark.front()) && std::all_of(mark.begin(), mark.end(), [](char c) { return text::isAsciiDigit(c) || c == '.'; });
+    std::string_view const title = text::trimmed(printed.substr(end));
+    bool const plain = !title.empty() && std::all_of(title.begin(), title.end(), [](char c) { return text::isAsciiLetter(c) || c == ' ' || c == '-' || c == '/' || c == ','; });
+    if (!parted || !number || !plain || !text::isAsciiUpper(title.front())) return {{}, printed};
+    std::string_view const first = title.substr(0, title.find_first_of(" -/,"));
+    if (first.size() < kShortestWord || quantity::parseUnit(first) || namesAPin(first, names) || isCounted(text::asciiLower(first))) return {{}, printed};
+    return {mark, title};
+}
+
+Listed listedIn(std::string_view printed, SheetNames const& names) {
+    Listed const listed = withoutListMark(printed, names);
+    return listed.mark.empty() ? withoutChapterNumber(printed, names) : listed;
 }
 
 std::string withoutSpaces(std::string_view printed) {
@@ -522,8 +550,8 @@ WordingContext::WordingContext(model::Datasheet const& referenceSheet, model::Da
 }
 
 WordingOutcome classify(std::string_view reference, std::string_view candidate, WordingContext const& context) {
-    Listed const a = withoutListMark(reference, context.reference);
-    Listed const b = withoutListMark(candidate, context.candidate);
+    Listed const a = listedIn(reference, context.reference);
+    Listed const b = listedIn(candidate, context.candidate);
     WordingOutcome outcome = classifyListed(withoutEquationNumber(a.text, context.reference), withoutEquationNumber(b.text, context.candidate), context);
     bool const same = outcome.relation == Relation::Same || outcome.editorial;
     if (same && !a.mark.empty() && !b.mark.empty() && a.mark != b.mark) return {Relation::Reworded, {WordingClass::Style}, false};

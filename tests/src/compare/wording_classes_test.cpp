@@ -278,6 +278,21 @@ TEST(WordingClasses, theMarkOfAListSaysNothing) {
     EXPECT_EQ(classes("(25) mm of wire", "(26) mm of wire"), "NUM ") << "it may be a value all the same";
 }
 
+TEST(WordingClasses, theNumberOfAChapterSaysNothing) {
+    model::Datasheet sheet;
+    sheet.pins = {{"1", "Lamp", "", "", 0, {}}};
+    WordingContext const context(sheet, sheet);
+    auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
+    EXPECT_EQ(classes("6.1 Lighting", "LIGHTING"), "EDIT ");
+    EXPECT_EQ(classes("6.1 Lighting", "7.2 Lighting"), "STYLE ");
+    EXPECT_EQ(classes("6.1 Lighting", "6.1 Heating"), classes("Lighting", "Heating"));
+    EXPECT_EQ(classes("2.1 Lamp", "3.1 Lamp"), "NUM ") << "a pin has this name";
+    EXPECT_EQ(classes("3.3 V supply", "V supply"), "NUM ");
+    EXPECT_EQ(classes("3.3 Volt supply", "5.0 Volt supply"), "NUM ");
+    EXPECT_EQ(classes("2.5 Times the current", "3.5 Times the current"), "NUM ");
+    EXPECT_EQ(classes("1.5 Lamps at 4 V", "2.5 Lamps at 4 V"), "NUM ") << "no title";
+}
+
 TEST(WordingClasses, theNumberOfAPinIsNoMarkOfAList) {
     model::Datasheet sheet;
     sheet.pins = {{"1", "Lampout", "", "", 0, {}}};
