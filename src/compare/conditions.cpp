@@ -415,11 +415,15 @@ StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo) {
     return {std::string(texts.own), std::string(texts.table), stating.take()};
 }
 
-std::optional<model::Interval> temperatureRange(std::string_view printed, ConditionMemo& memo) {
-    for (auto const& [part, stated] : memo.partsOf(readCaption(printed.substr(0, kLongestCondition)).conditions)) {
-        if (part.understood && part.interval.unit == "degC" && part.interval.lo && part.interval.hi) return part.interval;
+std::optional<model::Interval> const& ConditionMemo::temperatures(std::string_view printed) {
+    if (printed == m_last.text) return m_last.range;
+    m_last = {std::string(printed), std::nullopt};
+    for (auto const& [part, stated] : partsOf(readCaption(printed.substr(0, kLongestCondition)).conditions)) {
+        if (!part.understood || part.interval.unit != "degC" || !part.interval.lo || !part.interval.hi) continue;
+        m_last.range = part.interval;
+        break;
     }
-    return std::nullopt;
+    return m_last.range;
 }
 
 ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate, ConditionMemo& memo) {

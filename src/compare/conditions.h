@@ -58,16 +58,20 @@ class ConditionMemo {
 public:
     [[nodiscard]] std::vector<ReadPart> const& partsOf(std::string_view printed);
     [[nodiscard]] StatedConditions const& stated(ConditionTexts texts);
+    // The first range of temperatures that a condition states.
+    [[nodiscard]] std::optional<model::Interval> const& temperatures(std::string_view printed);
 
 private:
     std::unordered_map<std::string, std::vector<ReadPart>> m_parts;
     std::unordered_map<std::string, StatedConditions> m_stated;  // by both texts
+    struct Temperatures {
+        std::string text;
+        std::optional<model::Interval> range;
+    };
+    Temperatures m_last;  // what was asked for last: the rows of a table ask for the same
 };
 
 [[nodiscard]] StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo);
-
-// The first range of temperatures that a condition states.
-[[nodiscard]] std::optional<model::Interval> temperatureRange(std::string_view printed, ConditionMemo& memo);
 
 // Part by part, by quantity: the line's own part precedes the table's, and what a heading
 // within the table says precedes what the table begins with. A part

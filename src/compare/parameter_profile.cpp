@@ -77,7 +77,7 @@ ParameterProfile profileOf(Parameter const& p, VariantWords variant, PrintedRows
     if (p.interval) profile.dimension = p.interval->unit;
     profile.conditions = &memo.stated({p.condition, p.tableCondition});
     profile.conditionInValues = hasConditionInValues(p);
-    if (!p.tableCondition.empty()) profile.grade = temperatureRange(p.tableCondition, memo);
+    if (!p.tableCondition.empty()) profile.grade = memo.temperatures(p.tableCondition);
     profile.numbers = {numberOf(p.min, profile.dimension), numberOf(p.typ, profile.dimension), numberOf(p.max, profile.dimension)};
     profile.row = rows.ofParameter(index);
     if (profile.row >= 0) {

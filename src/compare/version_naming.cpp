@@ -16,7 +16,7 @@ constexpr std::string_view kGrade = "temperatures";
 // The range of temperatures that the row's table holds for.
 std::string gradeOf(model::Parameter const& row, ConditionMemo& memo) {
     if (row.tableCondition.empty()) return {};
-    auto const range = temperatureRange(row.tableCondition, memo);
+    auto const& range = memo.temperatures(row.tableCondition);
     return range ? *range->lo + ".." + *range->hi : std::string();
 }
 
