@@ -171,6 +171,10 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     std::vector<std::vector<Draft>> lists;
     std::vector<Draft> figures;
     std::vector<Draft> furniture;
+    std::vector<Draft> packages;
+    std::vector<Draft> properties;
+    std::vector<Draft> conflicts;
+    std::vector<Draft> gaps;
     ProseFindings prose;
     // Neither needs the other, and together they are most of the work.
     auto const compareThings = [&] {
@@ -184,12 +188,14 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
         lists.push_back(findRowDifferences(sheets, pairing, conditions));
         figures = findFigureDifferences(sheets).drafts;
         furniture = findFurnitureDifferences(sheets);
+        packages = findPackageDifferences(sheets);
+        properties = findPropertyDifferences(sheets);
+        conflicts = findParameterConflicts(sheets, conditions);
+        gaps = findCoverageGaps(sheets, pairing);
     };
     model::together(compareThings, [&] { prose = findProseDifferences(sheets); });
     weighSections(sections.pairs, sheets, prose, pairing);
-    for (auto* list : {&prose.drafts, &figures, &sections.drafts, &furniture}) lists.push_back(std::move(*list));
-    lists.push_back(findPackageDifferences(sheets));
-    lists.push_back(findPropertyDifferences(sheets));
+    for (auto* list : {&prose.drafts, &figures, &sections.drafts, &furniture, &packages, &properties}) lists.push_back(std::move(*list));
     std::vector<Draft> drafts = together(std::move(lists));
 
     reconcileOneSided(drafts, sheets);
@@ -199,11 +205,11 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     linkTableConditions(drafts, sheets, conditions);
     linkRestatements(drafts, sheets);
     linkStatements(drafts, sheets);
-    append(drafts, findParameterConflicts(sheets, conditions));
+    append(drafts, std::move(conflicts));
     linkConflicts(drafts);
     absorb(drafts);
     linkProperties(drafts, sheets);
-    append(drafts, findCoverageGaps(sheets, pairing));
+    append(drafts, std::move(gaps));
     comparison.coverage = account(sheets, pairing, drafts);
     joinOneSidedRows(drafts);
 

@@ -5,9 +5,11 @@
 
 #include <string>
 #include <unordered_map>
+#include <vector>
 
 #include <fmt/format.h>
 
+#include "model/crew.h"
 #include "model/digest.h"
 #include "model/names.h"
 
@@ -34,12 +36,16 @@ std::string contentOf(model::Finding const& finding) {
 
 void nameFindings(std::vector<model::Finding>& findings) {
     std::unordered_map<std::string, int> seen;
-    for (auto& finding : findings) {
-        std::string content = contentOf(finding);
+    std::vector<std::string> contents;
+    contents.reserve(findings.size());
+    for (auto const& finding : findings) {
+        std::string& content = contents.emplace_back(contentOf(finding));
         int const ordinal = seen[content]++;
         content += fmt::format("\x1f{}", ordinal);
-        finding.id = model::sha256Hex(content).substr(0, kDigits);
     }
+    model::inParts(findings.size(), [&](std::size_t first, std::size_t last) {
+        for (std::size_t i = first; i < last; ++i) findings[i].id = model::sha256Hex(contents[i]).substr(0, kDigits);
+    });
 }
 
 }  // namespace standin::compare

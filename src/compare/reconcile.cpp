@@ -6,10 +6,13 @@
 #include <algorithm>
 #include <set>
 #include <string>
+#include <string_view>
+#include <type_traits>
 #include <unordered_map>
 
 #include "compare/prose.h"
 #include "compare/similarity_pairing.h"
+#include "model/crew.h"
 
 namespace standin::compare {
 
@@ -84,14 +87,28 @@ void joinHalves(std::vector<Draft>& drafts, SheetPair const& sheets) {
     }
     if (reference.empty() || candidate.empty()) return;
     auto at = [&](int index) -> Draft& { return drafts[static_cast<std::size_t>(index)]; };
-    auto textOf = [&](int index) {
+    auto textOf = [&](int index) -> std::string const& {
         auto const& finding = at(index).finding;
-        return plainText(finding.reference ? finding.reference->text : finding.candidate->text);
+        return finding.reference ? finding.reference->text : finding.candidate->text;
     };
+    // By draft: what `make` gives for the text of each of both lists, joints of cells left out.
+    auto const ofBoth = [&](auto const& make) {
+        std::vector<std::decay_t<decltype(make(std::string_view()))>> made(drafts.size());
+        std::vector<int> both = reference;
+        both.insert(both.end(), candidate.begin(), candidate.end());
+        model::inParts(both.size(), [&](std::size_t first, std::size_t last) {
+            for (std::size_t k = first; k < last; ++k) {
+                std::string const& text = textOf(both[k]);
+                made[static_cast<std::size_t>(both[k])] = text.find('|') == std::string::npos ? make(text) : make(plainText(text));
+            }
+        });
+        return made;
+    };
+    auto const keys = ofBoth([](std::string_view text) { return keyOf(text); });
     std::unordered_map<Key, std::vector<int>> byText;
-    for (auto j = candidate.rbegin(); j != candidate.rend(); ++j) byText[keyOf(textOf(*j))].push_back(*j);
+    for (auto j = candidate.rbegin(); j != candidate.rend(); ++j) byText[keys[static_cast<std::size_t>(*j)]].push_back(*j);
     for (int const i : reference) {
-        auto const found = byText.find(keyOf(textOf(i)));
+        auto const found = byText.find(keys[static_cast<std::size_t>(i)]);
         if (found == byText.end() || found->second.empty() || equalKinds(at(i), at(found->second.back()))) continue;
         at(i).dropped = at(found->second.back()).dropped = true;
         found->second.pop_back();
@@ -124,12 +141,9 @@ void joinHalves(std::vector<Draft>& drafts, SheetPair const& sheets) {
         dropDone(reference);
         dropDone(candidate);
     }
-    std::unordered_map<int, std::vector<Key>> tokens;
-    auto tokensOfDraft = [&](int index) -> std::vector<Key> const& {
-        auto const [found, isNew] = tokens.try_emplace(index);
-        if (isNew) found->second = tokensOf(textOf(index));
-        return found->second;
-    };
+    if (reference.empty() || candidate.empty()) return;
+    auto const tokens = ofBoth([](std::string_view text) { return tokensOf(text); });
+    auto tokensOfDraft = [&](int index) -> std::vector<Key> const& { return tokens[static_cast<std::size_t>(index)]; };
     SimilaritySettings settings;
     settings.threshold = sheets.oneText() ? kOneTextThreshold : kTwoTextsThreshold;
     for (Edge const& edge : pairSimilar(reference, tokensOfDraft, candidate, tokensOfDraft, settings)) {

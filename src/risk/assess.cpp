@@ -288,9 +288,12 @@ private:
 
 model::Comparison assess(model::Comparison compared, model::Datasheet const& reference, model::Datasheet const& candidate, vocabulary::Vocabulary const& vocabulary,
                          AssessOptions const& options) {
-    SheetView const sheets(reference, candidate, vocabulary);
+    return assess(std::move(compared), SheetView(reference, candidate, vocabulary), options);
+}
+
+model::Comparison assess(model::Comparison compared, SheetView const& sheets, AssessOptions const& options) {
     auto assessed = Assessing(std::move(compared), sheets, options).run();
-    markRecognised(assessed, reference, candidate);
+    markRecognised(assessed, sheets.reference(), sheets.candidate());
     return assessed;
 }
 

@@ -15,6 +15,8 @@
 
 namespace standin::risk {
 
+class SheetView;
+
 struct AssessOptions {
     Surroundings around;  // the cell and the circuit, where given
     std::string referenceVariant;  // as printed; empty: none chosen
@@ -26,5 +28,7 @@ struct AssessOptions {
 // findings and pairs but for sorting.
 [[nodiscard]] model::Comparison assess(model::Comparison compared, model::Datasheet const& reference, model::Datasheet const& candidate,
                                        vocabulary::Vocabulary const& vocabulary, AssessOptions const& options = {});
+// The same, with what was looked up in the two sheets before.
+[[nodiscard]] model::Comparison assess(model::Comparison compared, SheetView const& sheets, AssessOptions const& options);
 
 }  // namespace standin::risk

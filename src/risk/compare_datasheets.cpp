@@ -4,6 +4,7 @@
 #include "risk/compare_datasheets.h"
 
 #include <algorithm>
+#include <optional>
 #include <unordered_set>
 #include <utility>
 
@@ -12,7 +13,9 @@
 #include "compare/align.h"
 #include "compare/coverage_account.h"
 #include "compare/version_titles.h"
+#include "model/crew.h"
 #include "risk/assess.h"
+#include "risk/sheet_view.h"
 #include "text/fold.h"
 
 namespace standin::risk {
@@ -120,7 +123,10 @@ model::Result<model::Comparison> compareDatasheets(model::Datasheet const& refer
                                       .candidatePictures = options.candidatePictures};
     WithVersions const r(reference);
     WithVersions const c(candidate);
-    return assess(compare::align(*r, *c, align, vocabulary), *r, *c, vocabulary, assessOptions(options, *referenceVariant, *candidateVariant));
+    model::Comparison aligned;
+    std::optional<SheetView> sheets;
+    model::together([&] { aligned = compare::align(*r, *c, align, vocabulary); }, [&] { sheets.emplace(*r, *c, vocabulary); });
+    return assess(std::move(aligned), *sheets, assessOptions(options, *referenceVariant, *candidateVariant));
 }
 
 model::Result<model::Comparison> checkCandidate(model::Datasheet const& candidate, CompareOptions const& options, vocabulary::Vocabulary const& vocabulary) {
