@@ -196,34 +196,44 @@ std::strong_ordering ordered(Int128 left, Int128 right) {
     return left < right ? std::strong_ordering::less : std::strong_ordering::greater;
 }
 
-// A coefficient below kShort can be aligned by kShortShift digits and still fits.
+// Powers of ten of 64 bits; times a coefficient of 64 bits they fit into 128.
 constexpr int kShortShift = 18;
-constexpr Int128 kShort = kPowerOfTen[kShortShift];
+constexpr auto kShortPowers = [] {
+    std::array<std::int64_t, kShortShift + 1> powers{};
+    for (std::size_t i = 0; i < powers.size(); ++i) powers[i] = static_cast<std::int64_t>(kPowerOfTen[i]);
+    return powers;
+}();
 
-bool isShort(Int128 coefficient) { return coefficient < kShort && coefficient > -kShort; }
+Int128 aligned(std::int64_t coefficient, int digits) { return static_cast<Int128>(coefficient) * kShortPowers[static_cast<std::size_t>(digits)]; }
+
+int signOf(Int128 value) { return value < 0 ? -1 : (value > 0 ? 1 : 0); }
+
+// For any coefficients: those of one magnitude are aligned. Apart, so that the usual comparison stays short.
+[[gnu::noinline]] std::strong_ordering orderedByMagnitude(Int128 left, int leftScale, Int128 right, int rightScale) {
+    int const sign = signOf(left);
+    if (sign != signOf(right)) return sign <=> signOf(right);
+    if (sign == 0) return std::strong_ordering::equal;
+    int const leftDigits = digitsOf(left);
+    int const rightDigits = digitsOf(right);
+    int const leftMagnitude = leftDigits - leftScale;
+    int const rightMagnitude = rightDigits - rightScale;
+    if (leftMagnitude != rightMagnitude) return sign > 0 ? leftMagnitude <=> rightMagnitude : rightMagnitude <=> leftMagnitude;
+    if (leftDigits < rightDigits) left *= powerOfTen(rightDigits - leftDigits);
+    if (rightDigits < leftDigits) right *= powerOfTen(leftDigits - rightDigits);
+    return ordered(left, right);
+}
 
 }  // namespace
 
-std::strong_ordering operator<=>(Decimal a, Decimal b) {
+std::strong_ordering operator<=>(Decimal const& a, Decimal const& b) {
     if (a.m_scale == b.m_scale) return ordered(a.m_coefficient, b.m_coefficient);
     int const finer = a.m_scale - b.m_scale;
-    if (finer <= kShortShift && finer >= -kShortShift && isShort(a.m_coefficient) && isShort(b.m_coefficient)) {  // nearly all that is printed
-        return finer > 0 ? ordered(a.m_coefficient, b.m_coefficient * powerOfTen(finer)) : ordered(a.m_coefficient * powerOfTen(-finer), b.m_coefficient);
+    auto const shortA = static_cast<std::int64_t>(a.m_coefficient);
+    auto const shortB = static_cast<std::int64_t>(b.m_coefficient);
+    if (shortA == a.m_coefficient && shortB == b.m_coefficient && finer <= kShortShift && finer >= -kShortShift) {  // nearly all that is printed
+        return finer > 0 ? ordered(shortA, aligned(shortB, finer)) : ordered(aligned(shortA, -finer), shortB);
     }
-    int const signA = a.sign();
-    int const signB = b.sign();
-    if (signA != signB) return signA <=> signB;
-    if (signA == 0) return std::strong_ordering::equal;
-    int const digitsA = digitsOf(a.m_coefficient);
-    int const digitsB = digitsOf(b.m_coefficient);
-    int const magnitudeA = digitsA - a.m_scale;
-    int const magnitudeB = digitsB - b.m_scale;
-    if (magnitudeA != magnitudeB) return signA > 0 ? magnitudeA <=> magnitudeB : magnitudeB <=> magnitudeA;
-    Int128 left = a.m_coefficient;
-    Int128 right = b.m_coefficient;
-    if (digitsA < digitsB) left *= powerOfTen(digitsB - digitsA);
-    if (digitsB < digitsA) right *= powerOfTen(digitsA - digitsB);
-    return ordered(left, right);
+    return orderedByMagnitude(a.m_coefficient, a.m_scale, b.m_coefficient, b.m_scale);
 }
 
 std::optional<Decimal> divide(Decimal a, Decimal b, int digits, Rounding rounding) {

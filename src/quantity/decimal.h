@@ -64,8 +64,8 @@ public:
     friend Decimal operator*(Decimal a, Decimal b);
 
     // By value: 4.250 == 4.25.
-    friend std::strong_ordering operator<=>(Decimal a, Decimal b);
-    friend bool operator==(Decimal a, Decimal b) { return (a <=> b) == 0; }
+    friend std::strong_ordering operator<=>(Decimal const& a, Decimal const& b);
+    friend bool operator==(Decimal const& a, Decimal const& b) { return (a <=> b) == 0; }
 
 private:
     Decimal(Int128 coefficient, int scale);
