@@ -349,6 +349,26 @@ std::optional<FeatureStatement> Vocabulary::statement(std::string_view title, st
     return FeatureStatement{.feature = entry.id, .state = entry.states[static_cast<std::size_t>(best->state)].token, .score = bestName};
 }
 
+namespace {
+
+// Between words in which symbols are looked for.
+constexpr std::array<bool, 256> kPartsWords = [] {
+    std::array<bool, 256> parts{};
+    for (char const sign : std::string_view(" ,;:()=<>@")) {
+        parts[static_cast<unsigned char>(sign)] = true;
+    }
+    return parts;
+}();
+
+std::size_t endOfWord(std::string_view sentence, std::size_t at) {
+    while (at < sentence.size() && !kPartsWords[static_cast<unsigned char>(sentence[at])]) {
+        ++at;
+    }
+    return at;
+}
+
+}  // namespace
+
 std::vector<Topic> Vocabulary::topics(std::string_view sentence, std::string_view family) const {
     std::vector<Topic> found;
     auto const add = [&found](std::string const& subject, model::Severity severity, std::string const& caution) {
@@ -388,13 +408,16 @@ std::vector<Topic> Vocabulary::topics(std::string_view sentence, std::string_vie
             touched.insert(touched.end(), m_store->aliasesByConcept[id].begin(), m_store->aliasesByConcept[id].end());
         }
     }
+    std::erase_if(touched, [&](std::uint32_t index) {
+        Alias const& alias = m_store->aliases[index];
+        return alias.weight < kLightestTopic || alias.concepts.size() < 2 || !said.containsAll(alias.concepts);
+    });
     std::sort(touched.begin(), touched.end());
     touched.erase(std::unique(touched.begin(), touched.end()), touched.end());
     for (std::uint32_t index : touched) {
-        Alias const& alias = m_store->aliases[index];
-        ParameterEntry const& entry = m_store->parameters[alias.entry];
+        ParameterEntry const& entry = m_store->parameters[m_store->aliases[index].entry];
         bool const ours = family.empty() ? entry.family == "generic" : entry.family == family || entry.family == "generic";
-        if (ours && alias.concepts.size() > 1 && alias.weight >= kLightestTopic && said.containsAll(alias.concepts)) {
+        if (ours) {
             add(entry.id, entry.severity, entry.caution);
         }
     }
@@ -402,7 +425,7 @@ std::vector<Topic> Vocabulary::topics(std::string_view sentence, std::string_vie
     if (!family.empty()) {
         std::size_t start = 0;
         while (start < sentence.size()) {
-            std::size_t end = std::min(sentence.find_first_of(" ,;:()=<>@", start), sentence.size());
+            std::size_t end = endOfWord(sentence, start);
             // "RDS(ON)" is one symbol where one is known by that name, else a bracket parts words.
             if (end < sentence.size() && sentence[end] == '(') {
                 constexpr std::size_t kLongestBracket = 8;
