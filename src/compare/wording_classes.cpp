@@ -10,9 +10,8 @@
 #include <set>
 
 #include "compare/edit_script.h"
-#include "compare/node_names.h"
+#include "compare/printed_marks.h"
 #include "quantity/condition.h"
-#include "quantity/unit.h"
 #include "text/boundaries.h"
 #include "text/fold.h"
 #include "text/utf8.h"
@@ -24,8 +23,6 @@ namespace {
 using model::Relation;
 using model::WordingClass;
 using Kind = Token::Kind;
-
-constexpr auto kOperators = std::to_array<std::string_view>({"×", "·", "*", "/", "+", " - ", "−"});
 
 // "QX17-P" and "QX17x" are of the QX17 series.
 void addFamilies(SheetNames& names, std::string_view part) {
@@ -91,6 +88,9 @@ SheetNames namesOf(model::Datasheet const& sheet) {
         if (!words.empty() && folded.size() >= 3) names.makers.push_back(std::move(words));
     }
     names.revision = text::asciiLower(sheet.document.revision);
+    for (model::Section const& section : sheet.sections) {
+        if (section.kind != model::SectionKind::Other) names.titles.push_back(section.title);
+    }
     for (model::Pin const& pin : sheet.pins) {
         std::string const name = text::asciiLower(text::foldForComparison(pin.name));
         if (!name.empty() && std::find(names.pins.begin(), names.pins.end(), name) == names.pins.end()) names.pins.push_back(name);
@@ -109,56 +109,6 @@ void addOrderedParts(SheetNames& names, std::vector<std::string> const& others, 
         if (ordered) names.parts.push_back(part);
     }
     std::stable_sort(names.parts.begin(), names.parts.end(), [](std::string const& a, std::string const& b) { return a.size() > b.size(); });
-}
-
-bool hasName(std::vector<std::string> const& names, std::string_view name) { return std::find(names.begin(), names.end(), name) != names.end(); }
-
-// A name that a number in front of it or behind it may be the pin of.
-bool namesAPin(std::string_view word, SheetNames const& names) {
-    std::string const lower = text::asciiLower(word);
-    return isCommonPinName(lower) || hasName(names.pins, lower) || nodeKey(word) != lower || !terminalKey(word).empty();
-}
-
-// "4. Ordering information", "4.1.2 Ratings": what is numbered, if it reads as a heading.
-std::string_view withoutNumbering(std::string_view printed, SheetNames const& names) {
-    constexpr std::size_t kLongestHeading = 80;
-    std::size_t const end = printed.find_first_not_of("0123456789.");
-    if (end == 0 || end == std::string_view::npos || printed[end] != ' ' || printed.front() == '.') return printed;
-    // "4.2 V supply" is a value.
-    bool const deep = std::count(printed.begin(), printed.begin() + static_cast<std::ptrdiff_t>(end), '.') >= 2;
-    if (printed[end - 1] != '.' && !deep) return printed;
-    std::string_view const heading = text::trimmed(printed.substr(end));
-    bool const reads =
-        !heading.empty() && heading.size() <= kLongestHeading && text::isAsciiLetter(heading.front()) && heading.find_first_of("0123456789") == std::string_view::npos;
-    // "2. VSS" is a pin, "2.4.1 VSS" is a heading.
-    return reads && (deep || !namesAPin(heading.substr(0, heading.find(' ')), names)) ? heading : printed;
-}
-
-// 0: no operator.
-std::size_t lastOperatorEnd(std::string_view text) {
-    std::size_t end = 0;
-    for (std::string_view const sign : kOperators) {
-        std::size_t const at = text.rfind(sign);
-        if (at != std::string_view::npos) end = std::max(end, at + sign.size());
-    }
-    return end;
-}
-
-// "V = I × R (3)": an equation without its number. A number in brackets behind a value, a unit
-// or a pin's name says something, and so does one in a sentence.
-std::string_view withoutEquationNumber(std::string_view printed, SheetNames const& names) {
-    std::size_t const equals = printed.find('=');
-    std::size_t const mark = printed.rfind(" (");
-    if (equals == std::string_view::npos || mark == std::string_view::npos || mark < equals || printed.back() != ')') return printed;
-    std::string_view const number = printed.substr(mark + 2, printed.size() - mark - 3);
-    if (number.empty() || number.size() > 2 || !std::all_of(number.begin(), number.end(), text::isAsciiDigit)) return printed;
-    std::string_view const left = text::trimmed(printed.substr(0, equals));
-    std::string_view const right = text::trimmed(printed.substr(equals + 1, mark - equals - 1));
-    std::size_t const operation = lastOperatorEnd(right);
-    if (left.find(' ') != std::string_view::npos || operation == 0 || operation == right.size()) return printed;
-    std::string_view const last = text::trimmed(right.substr(operation));
-    bool const symbol = last.find(' ') == std::string_view::npos && text::isAsciiLetter(last.front()) && (text::isAsciiLetter(last.back()) || text::isAsciiDigit(last.back()));
-    return symbol && !quantity::parseUnit(last) && !namesAPin(last, names) ? printed.substr(0, mark) : printed;
 }
 
 // "Rev. 1.7", "Revision B": the sheet's own revision and nothing else. "Version B" may be a
@@ -181,71 +131,6 @@ bool isRevision(std::string_view printed, SheetNames const& names) {
     }
     if (numbers.size() != 1) return false;
     return version ? numbers.front() == names.revision : revision;
-}
-
-bool isCounted(std::string_view lower) {
-    static constexpr auto kCounted = std::to_array<std::string_view>(
-        {"pin", "pins", "terminal", "terminals", "lead", "leads", "pad", "pads", "channel", "channels", "cell", "cells", "battery", "batteries", "times", "parts", "pieces"});
-    return std::find(kCounted.begin(), kCounted.end(), lower) != kCounted.end();
-}
-
-// Begins as a sentence does: no unit, no name of a pin, nothing that is counted.
-bool readsAsListed(std::string_view listed, SheetNames const& names) {
-    constexpr std::size_t kFewestWords = 3;
-    if (text::asciiLower(listed.substr(0, 6)) == "where:" || text::asciiLower(listed) == "where") return true;  // behind an equation
-    if (listed.empty() || !text::isAsciiUpper(listed.front())) return false;
-    auto const words = text::words(listed);
-    auto const first = std::find_if(words.begin(), words.end(), [](std::string_view word) { return !isFiller(text::asciiLower(word), PhraseLanguage::English); });
-    if (words.size() < kFewestWords || first == words.end() || first->size() < 2) return false;
-    if (*first == "IC" && first != words.begin()) return true;  // "The IC …"; without the article a current
-    bool const word = text::isAsciiLetter(first->front()) && std::all_of(first->begin() + 1, first->end(), text::isAsciiLower);
-    bool const symbol = first->front() == 'V' && std::string_view("aeiou").find((*first)[1]) == std::string_view::npos;
-    std::string const lower = text::asciiLower(*first);
-    if (!word || symbol || namesAPin(*first, names) || isCounted(lower)) return false;
-    // "In", "At" and "As" begin a sentence, though some are units of an odd spelling.
-    return lower == "in" || lower == "at" || lower == "as" || !quantity::parseUnit(*first);
-}
-
-struct Listed {
-    std::string_view mark;  // "1", "b"; empty: none
-    std::string_view text;
-};
-
-// "1) The cell …", "(b) The cell …": what is listed.
-Listed withoutListMark(std::string_view printed, SheetNames const& names) {
-    bool const opened = !printed.empty() && printed.front() == '(';
-    std::size_t const begin = opened ? 1 : 0;
-    std::size_t const end = printed.find(')');
-    if (end == std::string_view::npos || end <= begin || end - begin > 2) return {{}, printed};
-    std::string_view const mark = printed.substr(begin, end - begin);
-    bool const number = std::all_of(mark.begin(), mark.end(), text::isAsciiDigit);
-    bool const letter = mark.size() == 1 && text::isAsciiLetter(mark.front());
-    std::string_view const listed = text::trimmed(printed.substr(end + 1));
-    return (number || letter) && readsAsListed(listed, names) ? Listed{mark, listed} : Listed{{}, printed};
-}
-
-// "6.1 Pin description": a title behind its chapter number. "3.3 V supply" is none, and
-// "2. Ground" may be a pin.
-Listed withoutChapterNumber(std::string_view printed, SheetNames const& names) {
-    constexpr std::size_t kLongestTitle = 60;
-    constexpr std::size_t kShortestWord = 4;  // shorter ones may be units or symbols
-    std::size_t const end = printed.find(' ');
-    if (end == std::string_view::npos || printed.size() > kLongestTitle) return {{}, printed};
-    std::string_view const mark = printed.substr(0, end);
-    std::size_t const dot = mark.find('.');
-    bool const parted = dot != std::string_view::npos && dot + 1 < mark.size() && mark.find("..") == std::string_view::npos;
-    bool const number = text::isAsciiDigit(mark.front()) && std::all_of(mark.begin(), mark.end(), [](char c) { return text::isAsciiDigit(c) || c == '.'; });
-    std::string_view const title = text::trimmed(printed.substr(end));
-    bool const plain = !title.empty() && std::all_of(title.begin(), title.end(), [](char c) { return text::isAsciiLetter(c) || c == ' ' || c == '-' || c == '/' || c == ','; });
-    if (!parted || !number || !plain || !text::isAsciiUpper(title.front())) return {{}, printed};
-    std::string_view const first = title.substr(0, title.find_first_of(" -/,"));
-    if (first.size() < kShortestWord || quantity::parseUnit(first) || namesAPin(first, names) || isCounted(text::asciiLower(first))) return {{}, printed};
-    return {mark, title};
-}
-
-Listed listedIn(std::string_view printed, SheetNames const& names) {
-    Listed const listed = withoutListMark(printed, names);
-    return listed.mark.empty() ? withoutChapterNumber(printed, names) : listed;
 }
 
 std::string withoutSpaces(std::string_view printed) {
@@ -514,19 +399,17 @@ private:
     bool m_nodeChange = false;
 };
 
-// Both without the marks of a list.
-WordingOutcome classifyListed(std::string_view reference, std::string_view candidate, WordingContext const& context) {
+bool beginsWith(std::string_view printed, std::string_view mark) {
+    return !mark.empty() && printed.size() > mark.size() && printed.starts_with(mark) && std::string_view(" .)").find(printed[mark.size()]) != std::string_view::npos;
+}
+
+// Both without their marks.
+WordingOutcome classifyUnmarked(std::string_view reference, std::string_view candidate, WordingContext const& context) {
     if (reference == candidate || withoutSpaces(reference) == withoutSpaces(candidate)) return {};
     if (isRevision(reference, context.reference) && isRevision(candidate, context.candidate)) return {Relation::Reworded, {WordingClass::Style}, false};
     ReadSentence const a = readSentence(reference, context.reference, context.language);
     ReadSentence const b = readSentence(candidate, context.candidate, context.language);
     if (a.tokens == b.tokens || sameButForJoins(a.tokens, b.tokens)) return {Relation::Reworded, {WordingClass::Edit}, true};
-    std::string_view const headingA = withoutNumbering(reference, context.reference);
-    std::string_view const headingB = withoutNumbering(candidate, context.candidate);
-    bool const numbered = headingA.size() != reference.size() || headingB.size() != candidate.size();
-    if (numbered && readSentence(headingA, context.reference, context.language).tokens == readSentence(headingB, context.candidate, context.language).tokens) {
-        return {Relation::Reworded, {WordingClass::Edit}, true};
-    }
     std::vector<WordingClass> classes = Classifier(a, b).classes();
     if (classes.empty()) return {Relation::Reworded, {WordingClass::Style}, false};
     return {Relation::MeaningChanged, std::move(classes), false};
@@ -550,11 +433,17 @@ WordingContext::WordingContext(model::Datasheet const& referenceSheet, model::Da
 }
 
 WordingOutcome classify(std::string_view reference, std::string_view candidate, WordingContext const& context) {
-    Listed const a = listedIn(reference, context.reference);
-    Listed const b = listedIn(candidate, context.candidate);
-    WordingOutcome outcome = classifyListed(withoutEquationNumber(a.text, context.reference), withoutEquationNumber(b.text, context.candidate), context);
+    Marked a = withoutMark(reference, context.reference);
+    Marked b = withoutMark(candidate, context.candidate);
+    // One mark, known for one in one sheet only: "1 Features" and "1 FEATURES".
+    if ((a.kind == Marked::Kind::None && beginsWith(reference, b.mark)) || (b.kind == Marked::Kind::None && beginsWith(candidate, a.mark))) {
+        a = {Marked::Kind::None, {}, reference};
+        b = {Marked::Kind::None, {}, candidate};
+    }
+    WordingOutcome outcome = classifyUnmarked(withoutEquationNumber(a.text, context.reference), withoutEquationNumber(b.text, context.candidate), context);
     bool const same = outcome.relation == Relation::Same || outcome.editorial;
-    if (same && !a.mark.empty() && !b.mark.empty() && a.mark != b.mark) return {Relation::Reworded, {WordingClass::Style}, false};
+    bool const listed = a.kind == Marked::Kind::InList && b.kind == Marked::Kind::InList;
+    if (same && listed && a.mark != b.mark) return {Relation::Reworded, {WordingClass::Style}, false};
     bool const markDiffers = outcome.relation == Relation::Same && withoutSpaces(reference) != withoutSpaces(candidate);
     return markDiffers ? WordingOutcome{Relation::Reworded, {WordingClass::Edit}, true} : outcome;
 }

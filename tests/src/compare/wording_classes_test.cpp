@@ -284,13 +284,26 @@ TEST(WordingClasses, theNumberOfAChapterSaysNothing) {
     WordingContext const context(sheet, sheet);
     auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
     EXPECT_EQ(classes("6.1 Lighting", "LIGHTING"), "EDIT ");
-    EXPECT_EQ(classes("6.1 Lighting", "7.2 Lighting"), "STYLE ");
+    EXPECT_EQ(classes("6.1 Lighting", "7.2 Lighting"), "EDIT ");
+    EXPECT_EQ(classes("Table 2. LIGHTING", "Table 9-1. Lighting"), "EDIT ");
+    EXPECT_EQ(classes("1. The mast load is lit.", "• The mast load is lit."), "EDIT ");
+    EXPECT_EQ(classes("[1] H = high level.", "1. H = high level."), "EDIT ");
+    EXPECT_EQ(classes("Fig 1. Lighting", "Fig.4 Lighting"), "EDIT ");
+    EXPECT_EQ(classes("2. Ground", "6. Ground"), "NUM ") << "it may be a pin";
     EXPECT_EQ(classes("6.1 Lighting", "6.1 Heating"), classes("Lighting", "Heating"));
     EXPECT_EQ(classes("2.1 Lamp", "3.1 Lamp"), "NUM ") << "a pin has this name";
     EXPECT_EQ(classes("3.3 V supply", "V supply"), "NUM ");
     EXPECT_EQ(classes("3.3 Volt supply", "5.0 Volt supply"), "NUM ");
     EXPECT_EQ(classes("2.5 Times the current", "3.5 Times the current"), "NUM ");
     EXPECT_EQ(classes("1.5 Lamps at 4 V", "2.5 Lamps at 4 V"), "NUM ") << "no title";
+}
+
+TEST(WordingClasses, aMarkThatOneSheetDoesNotKnowIsLeftInBoth) {
+    model::Datasheet reference;
+    reference.sections = {{"s1", model::SectionKind::Features, "1 Features", 1, 1, {}}};
+    WordingContext const context(reference, {});
+    EXPECT_EQ(shown(classify("1 Features", "1 FEATURES", context).classes), "EDIT ");
+    EXPECT_EQ(shown(classify("1 Features", "FEATURES", context).classes), "EDIT ");
 }
 
 TEST(WordingClasses, theNumberOfAPinIsNoMarkOfAList) {
