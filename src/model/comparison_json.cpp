@@ -2,8 +2,6 @@
 // tests/src/model/comparison_json_test.cpp.
 #include "model/comparison_json.h"
 
-#include <array>
-
 #include "model/crew.h"
 #include "model/derived_json.h"
 #include "model/json_parts.h"
@@ -68,13 +66,13 @@ void writeFinding(JsonText& out, Finding const& f) {
 
 void writeFindings(JsonText& out, std::vector<Finding> const& findings) {
     out.key("findings").beginArray();
-    std::array halves{JsonText::partOf(out), JsonText::partOf(out)};
-    inPieces(halves.size(), [&](std::size_t half) {
-        std::size_t const last = findings.size() * (half + 1) / halves.size();
-        for (std::size_t i = findings.size() * half / halves.size(); i < last; ++i) writeFinding(halves[half], findings[i]);
-    });
-    for (auto const& half : halves) out.append(half);
-    out.endArray();
+    JsonText rest = JsonText::partOf(out);
+    std::size_t const middle = findings.size() / 2;
+    auto const write = [&findings](JsonText& half, std::size_t first, std::size_t last) {
+        for (std::size_t i = first; i < last; ++i) writeFinding(half, findings[i]);
+    };
+    together([&] { write(out, 0, middle); }, [&] { write(rest, middle, findings.size()); });
+    out.append(rest).endArray();
 }
 
 void writePairs(JsonText& out, std::vector<Pair> const& pairs) {
