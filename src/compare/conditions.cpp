@@ -329,7 +329,8 @@ ConditionRelation relateRanges(StatedRange const& reference, StatedRange const& 
         if (!a && !b) return 0;
         if (!a) return -absent;
         if (!b) return absent;
-        return *b == *a ? 0 : (*b < *a ? -1 : 1);
+        auto const found = *b <=> *a;
+        return found < 0 ? -1 : (found > 0 ? 1 : 0);
     };
     int const lower = order(reference.lo, candidate.lo, -1);
     int const upper = order(reference.hi, candidate.hi, +1);
@@ -342,11 +343,16 @@ ConditionRelation relateRanges(StatedRange const& reference, StatedRange const& 
 // What the numbers of both stand for can be set against each other, but for the unit.
 bool ofOneKind(Part const& reference, Part const& candidate) { return reference.node == candidate.node && reference.interval.factor.empty() == candidate.interval.factor.empty(); }
 
-StatedRange scaled(StatedRange range, int power) {
-    for (auto* bound : {&range.lo, &range.hi}) {
-        if (*bound) *bound = (*bound)->scaledByPowerOfTen(power);
+// Of bounds that are both there or both absent.
+bool equalScaled(std::optional<Decimal> const& bound, std::optional<Decimal> const& bare, int power) { return !bound || *bound == bare->scaledByPowerOfTen(power); }
+
+// By which power of ten the bare numbers are smaller, among those of the prefixes; none: they are others.
+std::optional<int> powerBetween(StatedRange const& full, StatedRange const& bare) {
+    if (full.lo.has_value() != bare.lo.has_value() || full.hi.has_value() != bare.hi.has_value()) return std::nullopt;
+    for (int const power : {0, -12, -9, -6, -3, 3, 6}) {
+        if (equalScaled(full.lo, bare.lo, power) && equalScaled(full.hi, bare.hi, power)) return power;
     }
-    return range;
+    return std::nullopt;
 }
 
 ConditionRelation relateAsRead(Part const& reference, Part const& candidate) {
@@ -361,11 +367,9 @@ ConditionRelation relateParts(Part const& reference, Part const& candidate) {
     if (asRead == ConditionRelation::Same || reference.bare == candidate.bare || !ofOneKind(reference, candidate)) return asRead;
     StatedRange const& bare = reference.bare ? reference.range : candidate.range;
     StatedRange const& full = reference.bare ? candidate.range : reference.range;
-    for (int const power : {0, -12, -9, -6, -3, 3, 6}) {
-        if (relateRanges(full, scaled(bare, power)) != ConditionRelation::Same) continue;
-        return power == 0 ? ConditionRelation::Same : ConditionRelation::OneUnstated;  // the prefix is not printed
-    }
-    return asRead;
+    auto const power = powerBetween(full, bare);
+    if (!power) return asRead;
+    return *power == 0 ? ConditionRelation::Same : ConditionRelation::OneUnstated;  // the prefix is not printed
 }
 
 bool states(std::vector<Part> const& parts, std::string_view symbol) {

@@ -136,6 +136,21 @@ private:
         return m_candidateProfiles.emplace(index, profileOf(c(index), m_naming.ofCandidate(c(index)), m_sheets.candidateRows, index, m_conditions)).first->second;
     }
 
+    // How the conditions of two rows meet. Rows share theirs, so that few meetings are many rows'.
+    struct Met {
+        model::ConditionRelation relation = model::ConditionRelation::Same;
+        double likeness = 0;
+        std::optional<int> agreeing;  // quantities
+    };
+    Met& met(Profile const& reference, Profile const& candidate) {
+        auto const [entry, isNew] = m_met[reference.conditions].try_emplace(candidate.conditions);
+        if (isNew) {
+            entry->second.relation = relateStated(*reference.conditions, *candidate.conditions);
+            entry->second.likeness = conditionLikeness(entry->second.relation, *reference.conditions, *candidate.conditions);
+        }
+        return entry->second;
+    }
+
     [[nodiscard]] bool inTwinRows(Profile const& a, Profile const& b) const {
         return a.row >= 0 && b.row >= 0 && m_sheets.rowPartnerOfReference[static_cast<std::size_t>(a.row)] == b.row;
     }
@@ -219,7 +234,7 @@ private:
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
         if (dimensionsDiffer && !twins && !(sameSymbol && sameName)) total -= 0.35;
         if (a.kind != b.kind && !twins) total -= 0.02;
-        total += 0.2 * conditionLikeness(relateStated(*pa.conditions, *pb.conditions), *pa.conditions, *pb.conditions);
+        total += 0.2 * met(pa, pb).likeness;
         total += variantWeight(relateVersions(pa, pb), twins);
         if (pa.grade && pb.grade) total += pa.grade == pb.grade ? kGradeWeight : -kGradeWeight;
         total += kTellingWeight * tellingLikeness(m_referenceWords, i, m_candidateWords, j);
@@ -243,7 +258,7 @@ private:
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
         bool const ratingsMix = mixesRatings(a, b);
         VariantRelation const variants = relateVersions(pa, pb);
-        auto const conditions = relateStated(*pa.conditions, *pb.conditions);
+        auto const conditions = met(pa, pb).relation;
         Agreement const numbers = agreementOf(pa, pb);
         bool const sameSymbol = !pa.symbol.empty() && pa.symbol == pb.symbol;
         // The conditions of two makers seldom read alike: numbers that all agree speak louder, unless one symbol has two values.
@@ -251,7 +266,7 @@ private:
         bool const opposed = contradict(*pa.conditions, *pb.conditions);
         // Both print one version for the row, or one supply, load or temperature: it is no other of the several.
         bool const sameVersion = variants == VariantRelation::Shares || (variants == VariantRelation::Same && pa.namesVariant && pb.namesVariant);
-        bool const sameCase = sameVersion || (!opposed && agreeingQuantities(*pa.conditions, *pb.conditions) > 0);
+        bool const sameCase = sameVersion || (!opposed && agreeingConditions(pa, pb) > 0);
         bool const agree = oneThing && !dimensionsDiffer && !opposed && (numbers.full() || (sameVersion && numbers.agreeing > 0));
         if (agree) identity = std::max(identity, kAgreeingConfidence);
         // One of several rows of a table whose versions only one sheet names: a lone number may be another version's.
@@ -397,7 +412,12 @@ private:
         conclude(edges, chosen, losses);
     }
 
-    int agreeingConditions(Edge const& edge) { return agreeingQuantities(*referenceProfile(edge.reference).conditions, *candidateProfile(edge.candidate).conditions); }
+    int agreeingConditions(Profile const& reference, Profile const& candidate) {
+        auto& agreeing = met(reference, candidate).agreeing;
+        if (!agreeing) agreeing = agreeingQuantities(*reference.conditions, *candidate.conditions);
+        return *agreeing;
+    }
+    int agreeingConditions(Edge const& edge) { return agreeingConditions(referenceProfile(edge.reference), candidateProfile(edge.candidate)); }
 
     // By reference: numbers decided, while another row prints more of the conditions.
     std::unordered_map<int, char> conditionsSpeakForOthers(std::vector<Edge> const& edges, std::vector<Edge> const& chosen) {
@@ -442,11 +462,7 @@ private:
         return found;
     }
 
-    double likenessOfConditions(int reference, int candidate) {
-        auto const& r = *referenceProfile(reference).conditions;
-        auto const& c = *candidateProfile(candidate).conditions;
-        return conditionLikeness(relateStated(r, c), r, c);
-    }
+    double likenessOfConditions(int reference, int candidate) { return met(referenceProfile(reference), candidateProfile(candidate)).likeness; }
 
     void addRivals(std::vector<Edge> const& edges, std::vector<CandidatePair>& pairs) {
         std::unordered_map<int, CandidatePair*> ofReference, ofCandidate;
@@ -576,6 +592,7 @@ private:
     VersionNaming m_naming;
     TellingWords m_referenceWords, m_candidateWords;  // of rows without a twin
     ConditionMemo& m_conditions;
+    std::unordered_map<StatedConditions const*, std::unordered_map<StatedConditions const*, Met>> m_met;  // by the reference's, then the candidate's
     ParameterPairing m_result;
     std::vector<int> m_reference, m_candidate;          // of the chosen variants
     std::vector<int> m_freeReference, m_freeCandidate;  // without a twin
