@@ -5,7 +5,7 @@
 #include "extractors/tables/grid.h"
 
 #include <algorithm>
-#include <map>
+#include <numeric>
 #include <tuple>
 
 #include "extractors/tables/text_shape.h"
@@ -28,15 +28,19 @@ struct DraftCell {
 };
 
 std::vector<DraftCell> gather(GridDraft const& draft) {
-    std::map<std::tuple<int, int, int, int>, std::vector<std::uint32_t>> byPlace;
-    for (std::uint32_t i = 0; i < draft.pieces.size(); ++i) {
+    auto const place = [&](std::uint32_t i) {
         auto const& p = draft.pieces[i];
-        byPlace[{p.row0, p.column0, p.row1, p.column1}].push_back(i);
-    }
+        return std::tie(p.row0, p.column0, p.row1, p.column1);
+    };
+    std::vector<std::uint32_t> order(draft.pieces.size());
+    std::iota(order.begin(), order.end(), 0U);
+    std::sort(order.begin(), order.end(), [&](auto a, auto b) { return place(a) != place(b) ? place(a) < place(b) : a < b; });
     std::vector<DraftCell> cells;
-    cells.reserve(byPlace.size());
-    for (auto& [place, pieces] : byPlace) {
-        cells.push_back({std::get<0>(place), std::get<2>(place), std::get<1>(place), std::get<3>(place), std::move(pieces)});
+    cells.reserve(order.size());
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        auto const& p = draft.pieces[order[i]];
+        if (i == 0 || place(order[i]) != place(order[i - 1])) cells.push_back({p.row0, p.row1, p.column0, p.column1, {}});
+        cells.back().pieces.push_back(order[i]);
     }
     return cells;
 }
@@ -66,13 +70,14 @@ bool uniteOnce(std::vector<DraftCell>& cells, int rows, int columns) {
     return true;
 }
 
-Cell makeCell(PageLayout const& page, GridDraft const& draft, DraftCell const& from) {
+// Sorts the pieces of the cell.
+Cell makeCell(PageLayout const& page, GridDraft const& draft, DraftCell& from) {
     Cell cell;
     cell.row = from.row0;
     cell.column = from.column0;
     cell.rowSpan = from.row1 - from.row0 + 1;
     cell.columnSpan = from.column1 - from.column0 + 1;
-    auto order = from.pieces;
+    auto& order = from.pieces;
     std::sort(order.begin(), order.end(), [&](auto a, auto b) {
         auto const& p = draft.pieces[a].piece;
         auto const& q = draft.pieces[b].piece;
@@ -205,7 +210,8 @@ std::optional<Table> finishGrid(PageLayout const& page, GridDraft const& draft) 
     table.rows = draft.rows;
     table.columns = draft.columns;
     table.headRows = draft.headRows;
-    for (auto const& cell : cells) table.cells.push_back(makeCell(page, draft, cell));
+    table.cells.reserve(cells.size());
+    for (auto& cell : cells) table.cells.push_back(makeCell(page, draft, cell));
     dropEmptyColumns(table);
     dropEmptyRows(table);
     if (table.rows < 2 || table.columns < 2) return std::nullopt;

@@ -1,12 +1,11 @@
 // The text is brought to a key (lower case, no spaces, points and bracketed
-// additions) and looked up in one sorted list; a bilingual title is looked up
-// by its two halves.
+// additions) and looked up in one list; a bilingual title is looked up by its two
+// halves.
 // Tested by tests/extractors/tables/head_words_test.cpp.
 #include "extractors/tables/head_words.h"
 
-#include <algorithm>
 #include <string>
-#include <vector>
+#include <unordered_map>
 
 #include "text/script.h"
 #include "text/utf8.h"
@@ -15,16 +14,13 @@ namespace standin::tables {
 
 namespace {
 
-struct Entry {
-    std::string_view key;
-    ColumnTitle title;
-};
+using Titles = std::unordered_map<std::string_view, ColumnTitle>;
 
 constexpr std::size_t kLongestTitle = 60;  // bytes
 
-std::vector<Entry> sortedEntries() {
+Titles knownTitles() {
     using T = ColumnTitle;
-    std::vector<Entry> entries{
+    return {
         // specifications, English
         {"parameter", T::Parameter}, {"parameters", T::Parameter}, {"item", T::Parameter}, {"items", T::Parameter},
         {"characteristic", T::Parameter}, {"characteristics", T::Parameter}, {"rating", T::Value}, {"ratings", T::Value},
@@ -98,15 +94,12 @@ std::vector<Entry> sortedEntries() {
         {"тип", T::Typ}, {"типовое", T::Typ}, {"типичное", T::Typ}, {"макс", T::Max}, {"неболее", T::Max}, {"максимум", T::Max}, {"норма", T::Value},
         {"значение", T::Value}, {"значения", T::Value}, {"единицаизмерения", T::Unit}, {"едизм", T::Unit}, {"ед", T::Unit}, {"единицы", T::Unit},
         {"единица", T::Unit}, {"примечание", T::Note}, {"вывод", T::Pin}, {"номервывода", T::Pin}, {"назначение", T::Description}, {"корпус", T::Package}};
-    std::sort(entries.begin(), entries.end(), [](Entry const& a, Entry const& b) { return a.key < b.key; });
-    return entries;
 }
 
 ColumnTitle lookUp(std::string_view key) {
-    static std::vector<Entry> const kEntries = sortedEntries();
-    if (key.empty()) return ColumnTitle::None;
-    auto const it = std::lower_bound(kEntries.begin(), kEntries.end(), key, [](Entry const& e, std::string_view k) { return e.key < k; });
-    return it != kEntries.end() && it->key == key ? it->title : ColumnTitle::None;
+    static Titles const kTitles = knownTitles();
+    auto const it = kTitles.find(key);
+    return it != kTitles.end() ? it->second : ColumnTitle::None;
 }
 
 char32_t lowered(char32_t c) {

@@ -86,7 +86,7 @@ Shape shapeOf(std::string_view text) {
         lowerRun = 0;
     }
     if (!any) return Shape::Empty;
-    if (isValueWord(text)) return Shape::Expression;
+    if (digits == 0 && isValueWord(text)) return Shape::Expression;
     if (equals) {
         // "DIP8: 500": a value with its label.
         auto const colon = text.find(':');
