@@ -45,8 +45,14 @@ struct Drafts {
 
 Points prevailingSize(PageContent const& content) {
     std::array<std::uint32_t, 128> histogram{};  // half points
-    for (model::Glyph const& glyph : content.glyphs)
-        if (!glyph.outside && glyph.size > 1 && glyph.size < 60 && !isSpace(glyph.code)) ++histogram[static_cast<std::size_t>(std::lround(glyph.size * 2))];
+    Points last = 0;
+    std::size_t place = 0;  // of the last glyph's size, which is that of most next ones
+    for (model::Glyph const& glyph : content.glyphs) {
+        if (glyph.outside || !(glyph.size > 1 && glyph.size < 60) || isSpace(glyph.code)) continue;
+        if (glyph.size != last) place = static_cast<std::size_t>(std::lround(glyph.size * 2));
+        last = glyph.size;
+        ++histogram[place];
+    }
     auto const most = std::max_element(histogram.begin(), histogram.end());
     return *most == 0 ? kUsualSize : static_cast<Points>(most - histogram.begin()) / 2;
 }

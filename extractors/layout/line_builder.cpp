@@ -284,7 +284,7 @@ private:
             }
             if (!near) break;
         }
-        if (bestScript == model::Script::Normal) {
+        if (bestScript == model::Script::Normal && small.count <= 4) {
             // A mark in front of its word: "(1) Text". Raised only.
             for (int d = 0; d <= kLinesAround; ++d) {
                 std::uint32_t const other = l + static_cast<std::uint32_t>(d);
@@ -293,7 +293,7 @@ private:
                 int const at = before(m_lines[other], small.flow.x1 - kScriptGap * small.size) + 1;
                 if (at >= static_cast<int>(m_lines[other].runs.size())) continue;
                 std::uint32_t const right = m_lines[other].runs[static_cast<std::size_t>(at)];
-                if (run(right).size * kScriptSize < small.size || small.count > 4) continue;
+                if (run(right).size * kScriptSize < small.size) continue;
                 if (scriptBeside(small, run(right)) != model::Script::Superscript) continue;
                 consider(right, run(right).flow.x0 - small.flow.x1);
             }
