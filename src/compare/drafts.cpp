@@ -51,6 +51,13 @@ bool covers(Draft const& higher, Draft const& lower) {
     return lower.finding.reference ? reference : candidate;
 }
 
+// Pins meet by number and name. A sentence or lettering at the place of one says nothing of
+// what the other sheet has there.
+bool isNoPin(Draft const& higher, Draft const& lower) {
+    bool const half = !higher.finding.reference || !higher.finding.candidate;
+    return higher.rank == Rank::Pin && half && lower.finding.reference && lower.finding.candidate && (lower.rank == Rank::Wording || lower.rank == Rank::Figure);
+}
+
 bool isDerived(Rank rank) { return rank == Rank::Conflict || rank == Rank::Package || rank == Rank::Document; }
 
 // The lower draft shows both sides of a change of which the higher one saw only
@@ -184,7 +191,7 @@ void absorb(std::vector<Draft>& drafts) {
         int partial = -1;
         for (int const rival : rivals) {
             auto& higher = drafts[static_cast<std::size_t>(rival)];
-            if (higher.dropped || higher.rank == draft.rank) continue;
+            if (higher.dropped || higher.rank == draft.rank || isNoPin(higher, draft)) continue;
             bool const derived = isDerived(draft.rank);
             if (derived ? !(shareReferencePlace(higher, draft) || shareCandidatePlace(higher, draft)) : !covers(higher, draft)) continue;
             if (derived || higher.rank == Rank::Feature) {

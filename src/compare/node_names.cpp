@@ -68,6 +68,8 @@ constexpr auto kNodes = std::to_array<Entry>({
     {"vo", "output"},
     {"out", "output"},
     {"output", "output"},
+    {"adj", "adjust"},
+    {"adjustment", "adjust"},
     {"in+", "input-plus"},
     {"+in", "input-plus"},
     {"input+", "input-plus"},

@@ -31,6 +31,21 @@ struct PinGroup {
     std::vector<Pin const*> pins;
 };
 
+// A table with a number column for each package leaves out the package of a pin that has one
+// number in all: it is a pin of each.
+void shareAmongPackages(std::vector<PinGroup>& groups) {
+    auto const general = std::find_if(groups.begin(), groups.end(), [](auto const& group) { return group.package.empty(); });
+    if (general == groups.end() || groups.size() == 1) return;
+    auto const shared = std::move(general->pins);
+    groups.erase(general);
+    for (auto& group : groups) {
+        for (auto const* pin : shared) {
+            bool const own = std::any_of(group.pins.begin(), group.pins.end(), [pin](auto const* other) { return !pin->number.empty() && other->number == pin->number; });
+            if (!own) group.pins.push_back(pin);
+        }
+    }
+}
+
 std::vector<PinGroup> groupsOf(model::Datasheet const& sheet) {
     std::vector<PinGroup> groups;
     for (auto const& pin : sheet.pins) {
@@ -39,6 +54,7 @@ std::vector<PinGroup> groupsOf(model::Datasheet const& sheet) {
         if (found == groups.end()) found = groups.insert(groups.end(), {package, {}});
         found->pins.push_back(&pin);
     }
+    shareAmongPackages(groups);
     return groups;
 }
 
@@ -214,6 +230,8 @@ std::vector<Draft> findPinDifferences(SheetPair const& sheets) {
     }
     PinComparison comparison(sheets, drafts);
     std::vector<char> met(candidate.size(), 0);
+    std::set<Pin const*> shown;
+    std::vector<PinGroup const*> alone;
     for (auto const& group : reference) {
         int at = -1;
         for (std::size_t j = 0; j < candidate.size() && at < 0; ++j) {
@@ -224,15 +242,27 @@ std::vector<Draft> findPinDifferences(SheetPair const& sheets) {
             if (met[j] == 0 && candidate[j].pins.size() == group.pins.size()) at = static_cast<int>(j);
         }
         if (at < 0) {
-            for (auto const* pin : group.pins) drafts.push_back(pinDraft(Relation::OnlyReference, pin, nullptr));
+            alone.push_back(&group);
             continue;
         }
+        shown.insert(group.pins.begin(), group.pins.end());
         met[static_cast<std::size_t>(at)] = 1;
         comparison.compareGroups(group, candidate[static_cast<std::size_t>(at)]);
     }
+    // A pin of several packages is told once.
+    for (std::size_t j = 0; j < candidate.size(); ++j) {
+        if (met[j] != 0) shown.insert(candidate[j].pins.begin(), candidate[j].pins.end());
+    }
+    for (auto const* group : alone) {
+        for (auto const* pin : group->pins) {
+            if (shown.insert(pin).second) drafts.push_back(pinDraft(Relation::OnlyReference, pin, nullptr));
+        }
+    }
     for (std::size_t j = 0; j < candidate.size(); ++j) {
         if (met[j] != 0) continue;
-        for (auto const* pin : candidate[j].pins) drafts.push_back(pinDraft(Relation::OnlyCandidate, nullptr, pin));
+        for (auto const* pin : candidate[j].pins) {
+            if (shown.insert(pin).second) drafts.push_back(pinDraft(Relation::OnlyCandidate, nullptr, pin));
+        }
     }
     return drafts;
 }

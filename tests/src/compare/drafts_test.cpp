@@ -48,6 +48,17 @@ TEST(Drafts, CompleteAReadingThatSawOneSideOnly) {
     EXPECT_EQ(findings[0].candidate->text, "Delay | l0 | ms");
 }
 
+TEST(Drafts, LetteringAtItsPlaceIsNoPinOfTheOtherSheet) {
+    Draft pin = makeDraft(FindingKind::Pin, Rank::Pin, Relation::OnlyReference, sideOf(1, rowBox(100), "4 | OUT | Output"), std::nullopt);
+    std::vector<Draft> drafts{twoSided(FindingKind::Figure, Rank::Figure, 100, "OUT", "Lamp 1"), pin};
+    absorb(drafts);
+    auto const findings = finish(drafts);
+    ASSERT_EQ(findings.size(), 2U);
+    auto const& found = findings[0].kind == FindingKind::Pin ? findings[0] : findings[1];
+    EXPECT_EQ(found.kind, FindingKind::Pin);
+    EXPECT_FALSE(found.candidate);
+}
+
 TEST(Drafts, ShowWhatTheHigherReadingDoesNot) {
     Draft parameter = twoSided(FindingKind::Parameter, Rank::Parameter, 100, "10", "10");
     std::vector<Draft> drafts{parameter, twoSided(FindingKind::Table, Rank::Table, 100, "Delay on | 10", "Delay off | 10")};

@@ -67,6 +67,23 @@ TEST(PinFindings, ListPinsOfOneSheet) {
     EXPECT_EQ(drafts[0].finding.relation, Relation::OnlyCandidate);
 }
 
+TEST(PinFindings, APinWithoutAPackageIsAPinOfEach) {
+    auto const sheet = [](std::vector<model::Pin> pins) {
+        Datasheet built = SheetBuilder("QX17").build();
+        built.pins = std::move(pins);
+        return built;
+    };
+    auto const pin = [](char const* number, char const* name, char const* package) { return model::Pin{number, name, "", package, 1, {}}; };
+    Datasheet const r = sheet({pin("1", "ADJUST", ""), pin("3", "INPUT", ""), pin("2", "OUTPUT", "TO-220"), pin("2", "OUTPUT", "SOT-223"), pin("4", "OUTPUT", "SOT-223")});
+    Datasheet const c = sheet({pin("1", "Adj", ""), pin("2", "Output", ""), pin("3", "Input", "")});
+    auto const drafts = findPinDifferences(SheetPair(r, c, AlignOptions{}, words()));
+    for (auto const& draft : drafts) EXPECT_EQ(draft.finding.relation, Relation::OnlyReference) << draft.finding.reference->text;
+    EXPECT_EQ(drafts.size(), 2U) << "what only the second package has";
+    Datasheet const exchanged = sheet({pin("1", "Input", ""), pin("2", "Output", ""), pin("3", "Adj", "")});
+    auto const found = findPinDifferences(SheetPair(r, exchanged, AlignOptions{}, words()));
+    EXPECT_EQ(std::count_if(found.begin(), found.end(), [](auto const& draft) { return draft.finding.relation == Relation::MeaningChanged; }), 2);
+}
+
 TEST(PinFindings, NamePackagesThatOneSheetHas) {
     Datasheet const r = SheetBuilder("QX17").package("SOT-23-6").build();
     Datasheet const c = SheetBuilder("ZL99").package("SOT-23-5").build();
