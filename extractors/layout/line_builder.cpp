@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "extractors/layout/characters.h"
 
@@ -45,6 +46,21 @@ constexpr std::uint32_t kNoHost = 0xFFFFFFFF;
 struct Place {
     std::uint32_t line = 0;
     std::uint32_t host = kNoHost;  // the run whose script this one is
+};
+
+// Of the runs of a line, or of one run.
+struct Heights {
+    Points smallest = std::numeric_limits<Points>::max();  // size
+    Points biggest = 0;
+    Points highest = std::numeric_limits<Points>::max();  // baseline
+    Points lowest = std::numeric_limits<Points>::lowest();
+
+    void add(GlyphRun const& run) {
+        smallest = std::min(smallest, run.size);
+        biggest = std::max(biggest, run.size);
+        highest = std::min(highest, run.baseline);
+        lowest = std::max(lowest, run.baseline);
+    }
 };
 
 class LineBuilder {
@@ -167,14 +183,9 @@ private:
         m_places.assign(m_found.runs.size(), {});
         for (std::uint32_t l = 0; l < m_lines.size(); ++l)
             for (std::uint32_t index : m_lines[l].runs) m_places[index].line = l;
-        m_biggest.assign(m_lines.size(), 0);
-        m_lowest.assign(m_lines.size(), 0);
-        for (std::uint32_t l = 0; l < m_lines.size(); ++l) {
-            m_lowest[l] = m_lines[l].baseline;
-            for (std::uint32_t index : m_lines[l].runs) {
-                m_biggest[l] = std::max(m_biggest[l], run(index).size);
-                m_lowest[l] = std::max(m_lowest[l], run(index).baseline);
-            }
+        for (RunLine const& line : m_lines) {
+            m_heights.push_back({});
+            for (std::uint32_t index : line.runs) m_heights.back().add(run(index));
         }
         // Twice: a superscript may touch a subscript that is placed later.
         m_moved.assign(m_lines.size(), 0);
@@ -194,9 +205,10 @@ private:
     void attachRunsOf(std::uint32_t l) {
         auto const& runs = m_lines[l].runs;
         bool const crowded = hasLineNear(l);
+        m_linesOfHosts.clear();
         for (std::size_t i = 0; i < runs.size(); ++i) {
             GlyphRun& small = run(runs[i]);
-            if (!crowded && small.size >= kScriptSize * m_biggest[l]) continue;
+            if (!crowded && small.size >= kScriptSize * m_heights[l].biggest) continue;
             if (small.script != model::Script::Normal) continue;
             // The second word of a script: "V" with small "CC (max)".
             if (i > 0) {
@@ -210,20 +222,42 @@ private:
                     continue;
                 }
             }
+            if (m_linesOfHosts.empty()) findLinesOfHosts(l);
             if (findHost(l, i, m_places[runs[i]])) m_moved[l] = 1;
         }
     }
 
-    // Whether a run of line `o`, or one that holds its scripts, can have `small` for a
-    // script, by size and height alone. Lines of plain text around are told off by this.
-    bool mayHost(std::uint32_t o, GlyphRun const& small) const {
-        if (m_moved[o] != 0 || small.size < kScriptSize * m_biggest[o]) return true;
+    // Whether a run of line `o`, or one that holds its scripts, can have one of `small`
+    // for a script, by size and height alone. Lines of plain text around are told off by this.
+    bool mayHost(std::uint32_t o, Heights const& small) const {
+        Heights const& line = m_heights[o];
+        if (m_moved[o] != 0 || small.smallest < kScriptSize * line.biggest) return true;
         // Same size, or nearly so (see scriptBeside): clearly above or below.
-        Points const most = (small.baseline - m_lines[o].baseline) / small.size;
-        Points const least = (small.baseline - m_lowest[o]) / small.size;
-        bool const lowered = most >= kSameSizeLowered * kLeastHost && least <= kSameSizeLoweredTo * kMostHost;
-        bool const raised = least <= -kSameSizeRaised * kLeastHost && most >= -kSameSizeRaisedTo * kMostHost;
+        Points const most = small.lowest - line.highest;
+        Points const least = small.highest - line.lowest;
+        bool const lowered = most >= kSameSizeLowered * kLeastHost * small.smallest && least <= kSameSizeLoweredTo * kMostHost * small.biggest;
+        bool const raised = least <= -kSameSizeRaised * kLeastHost * small.smallest && most >= -kSameSizeRaisedTo * kMostHost * small.biggest;
         return lowered || raised;
+    }
+
+    // The lines that may hold hosts of runs of line `l`: itself, then from near to far.
+    void findLinesOfHosts(std::uint32_t l) {
+        m_linesOfHosts.assign(1, l);
+        Heights const& own = m_heights[l];
+        int const last = static_cast<int>(m_lines.size()) - 1;
+        bool near = true;
+        for (int d = 1; near && d <= kLinesAround; ++d) {
+            near = false;
+            for (int sign : {-1, 1}) {
+                int const other = static_cast<int>(l) + sign * d;
+                if (other < 0 || other > last) continue;
+                auto const o = static_cast<std::uint32_t>(other);
+                Points const distance = sign < 0 ? own.highest - m_lines[o].baseline : m_lines[o].baseline - own.lowest;
+                if (distance > kHostReach * own.biggest) continue;
+                near = true;
+                if (mayHost(o, own)) m_linesOfHosts.push_back(o);
+            }
+        }
     }
 
     // Another line so near that one could hold scripts of the other.
@@ -234,8 +268,8 @@ private:
                 if (other < 0 || other >= static_cast<int>(m_lines.size())) break;
                 auto const o = static_cast<std::size_t>(other);
                 Points const distance = std::abs(m_lines[o].baseline - m_lines[l].baseline);
-                if (distance <= kRaisedTo * std::max(m_biggest[o], m_biggest[l])) return true;
-                if (distance > kFarLine * m_biggest[l]) break;
+                if (distance <= kRaisedTo * std::max(m_heights[o].biggest, m_heights[l].biggest)) return true;
+                if (distance > kFarLine * m_heights[l].biggest) break;
             }
         }
         return false;
@@ -266,30 +300,20 @@ private:
             bestScript = script;
         };
         auto const search = [&](std::uint32_t line) {
-            if (!mayHost(line, small)) return;
             auto const& runs = m_lines[line].runs;
             int const left = before(m_lines[line], small.flow.x0);
             if (left >= 0) consider(runs[static_cast<std::size_t>(left)], small.flow.x0 - run(runs[static_cast<std::size_t>(left)]).flow.x1);
         };
         Points const reach = kHostReach * small.size;
-        int const last = static_cast<int>(m_lines.size()) - 1;
-        for (int d = 0; d <= kLinesAround; ++d) {
-            bool near = false;
-            for (int sign : {-1, 1}) {
-                int const other = static_cast<int>(l) + sign * d;
-                if (other < 0 || other > last || (d == 0 && sign == 1)) continue;
-                if (std::abs(m_lines[static_cast<std::size_t>(other)].baseline - small.baseline) > reach) continue;
-                near = true;
-                search(static_cast<std::uint32_t>(other));
-            }
-            if (!near) break;
+        Heights heights;
+        heights.add(small);
+        for (std::uint32_t other : m_linesOfHosts) {
+            if (std::abs(m_lines[other].baseline - small.baseline) <= reach && mayHost(other, heights)) search(other);
         }
         if (bestScript == model::Script::Normal && small.count <= 4) {
             // A mark in front of its word: "(1) Text". Raised only.
-            for (int d = 0; d <= kLinesAround; ++d) {
-                std::uint32_t const other = l + static_cast<std::uint32_t>(d);
-                if (other >= m_lines.size() || m_lines[other].baseline - small.baseline > reach) break;
-                if (!mayHost(other, small)) continue;
+            for (std::uint32_t other : m_linesOfHosts) {
+                if (other < l || m_lines[other].baseline - small.baseline > reach || !mayHost(other, heights)) continue;
                 int const at = before(m_lines[other], small.flow.x1 - kScriptGap * small.size) + 1;
                 if (at >= static_cast<int>(m_lines[other].runs.size())) continue;
                 std::uint32_t const right = m_lines[other].runs[static_cast<std::size_t>(at)];
@@ -309,9 +333,9 @@ private:
     Layer m_layer;
     std::vector<RunLine> m_lines;
     std::vector<Place> m_places;
-    std::vector<Points> m_biggest;  // size, by line
-    std::vector<Points> m_lowest;   // baseline of its runs, by line; RunLine has the highest
-    std::vector<char> m_moved;      // by line: a run of it became a script
+    std::vector<Heights> m_heights;             // by line
+    std::vector<char> m_moved;                  // by line: a run of it became a script
+    std::vector<std::uint32_t> m_linesOfHosts;  // for the line at hand
 };
 
 }  // namespace
