@@ -166,23 +166,29 @@ std::optional<model::Side> correctionsSide(model::DocumentInfo const& document) 
 }
 
 // A column in millimetres beside one in inches, or at another temperature, is no version of a part.
-bool isOrderable(model::Parameter const& p) {
-    if (p.variant.empty() || p.kind == model::ParameterKind::Mechanical) return false;
-    std::string const key = text::foldKey(p.variant);
+bool isOrderable(std::string const& variant) {
+    std::string const key = text::foldKey(variant);
     auto const names = [&key](std::string_view word) { return key.find(word) != std::string::npos; };
     if (names("millimet") || names("inch") || names("dimension")) return false;
-    VariantWords const words = variantWords(p.variant);
-    bool const temperature = p.variant.find("°C") != std::string::npos || p.variant.find("℃") != std::string::npos;
+    VariantWords const words = variantWords(variant);
+    bool const temperature = variant.find("°C") != std::string::npos || variant.find("℃") != std::string::npos;
     return !temperature || !words.codes.empty();
 }
 
 std::vector<std::string> variantsOf(model::Datasheet const& sheet, std::vector<int> unpaired, std::vector<int> const& otherVariants) {
     unpaired.insert(unpaired.end(), otherVariants.begin(), otherVariants.end());
+    std::map<std::string, bool> known;  // many rows are of one variant
+    auto const isOfOrderable = [&known](model::Parameter const& p) {
+        if (p.variant.empty() || p.kind == model::ParameterKind::Mechanical) return false;
+        auto const [entry, isNew] = known.try_emplace(p.variant, false);
+        if (isNew) entry->second = isOrderable(p.variant);
+        return entry->second;
+    };
     std::set<std::string> all;
     for (auto const& p : sheet.parameters) {
-        if (isOrderable(p)) all.insert(p.variant);
+        if (isOfOrderable(p)) all.insert(p.variant);
     }
-    bool const concerned = std::any_of(unpaired.begin(), unpaired.end(), [&](int i) { return isOrderable(sheet.parameters[static_cast<std::size_t>(i)]); });
+    bool const concerned = std::any_of(unpaired.begin(), unpaired.end(), [&](int i) { return isOfOrderable(sheet.parameters[static_cast<std::size_t>(i)]); });
     return all.size() > 1 && concerned ? std::vector<std::string>(all.begin(), all.end()) : std::vector<std::string>{};
 }
 

@@ -20,6 +20,7 @@ constexpr double kMovedRowThreshold = 0.65;
 constexpr double kOneTextShare = 0.3;  // of rows or sentences that are equal in both sheets
 constexpr model::Points kSamePlace = 1.5F;
 constexpr std::size_t kFewTokens = 4;
+constexpr double kMostByLetters = 0.9;  // likeness of rows of few tokens
 
 bool samePlace(PrintedRow const& a, PrintedRow const& b) {
     return a.page == b.page && std::abs(a.box.x0 - b.box.x0) < kSamePlace && std::abs(a.box.y0 - b.box.y0) < kSamePlace && std::abs(a.box.y1 - b.box.y1) < kSamePlace;
@@ -95,8 +96,8 @@ std::vector<IndexPair> pairRows(PrintedRows const& reference, PrintedRows const&
         auto const& b = candidate[j];
         if (devices.areOthers(firstCell(a), firstCell(b))) return 0.0;
         double alike = similarity(reference.tokens(i), candidate.tokens(j));
-        if (std::min(reference.tokens(i).size(), candidate.tokens(j).size()) <= kFewTokens) {
-            alike = std::max(alike, 0.9 * letterSimilarity(a.text, b.text));
+        if (alike < kMostByLetters && std::min(reference.tokens(i).size(), candidate.tokens(j).size()) <= kFewTokens) {
+            alike = std::max(alike, kMostByLetters * letterSimilarity(a.text, b.text));
         }
         auto const page = pagesInPlace.find(a.page);
         if (page != pagesInPlace.end() && page->second && samePlace(a, b)) return std::min(1.0, std::max(alike, kRowThreshold) + 0.1);
