@@ -9,6 +9,7 @@
 #include <set>
 #include <string>
 
+#include "compare/pin_findings.h"
 #include "compare/prose.h"
 
 namespace standin::compare {
@@ -135,15 +136,10 @@ bool statesChange(SheetPair const& sheets, model::Finding const& finding, Change
            stateIn(sheets.vocabulary.statements(finding.candidate->text), change.feature) == change.to;
 }
 
-model::OrderingLine const* lineAt(std::vector<model::OrderingLine> const& lines, model::Side const& side) {
-    auto const found = std::find_if(lines.begin(), lines.end(), [&](auto const& line) { return line.page == side.page && line.box == side.box; });
-    return found == lines.end() ? nullptr : &*found;
-}
-
 // Every cell that differs gives the feature the two states, and at least one does.
 bool cellsChange(SheetPair const& sheets, model::Finding const& finding, Change const& change) {
-    auto const* r = lineAt(sheets.reference.ordering, *finding.reference);
-    auto const* c = lineAt(sheets.candidate.ordering, *finding.candidate);
+    auto const* r = orderingLineAt(sheets.reference.ordering, *finding.reference);
+    auto const* c = orderingLineAt(sheets.candidate.ordering, *finding.candidate);
     if (r == nullptr || c == nullptr || r->attributes.size() != c->attributes.size()) return false;
     bool any = false;
     for (std::size_t i = 0; i < r->attributes.size(); ++i) {

@@ -345,4 +345,9 @@ std::vector<Draft> findOrderingDifferences(SheetPair const& sheets) {
     return drafts;
 }
 
+model::OrderingLine const* orderingLineAt(std::vector<model::OrderingLine> const& lines, model::Side const& side) {
+    auto const found = std::find_if(lines.begin(), lines.end(), [&](auto const& line) { return line.page == side.page && line.box == side.box; });
+    return found == lines.end() ? nullptr : &*found;
+}
+
 }  // namespace standin::compare

@@ -21,4 +21,7 @@ namespace standin::compare {
 // correspond: each sheet's lines are listed, joined.
 [[nodiscard]] std::vector<Draft> findOrderingDifferences(SheetPair const& sheets);
 
+// The line that a side of a finding shows; null: none stands there.
+[[nodiscard]] model::OrderingLine const* orderingLineAt(std::vector<model::OrderingLine> const& lines, model::Side const& side);
+
 }  // namespace standin::compare

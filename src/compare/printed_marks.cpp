@@ -128,7 +128,7 @@ Marked heading(std::string_view printed, SheetNames const& names) {
     bool reads = points >= 2;
     if (points == 1) reads = ends ? readsAsChapter(title, names) : readsAsTitle(title, names);
     if (!reads && !namesAPin(title, names)) reads = std::find(names.titles.begin(), names.titles.end(), printed) != names.titles.end();
-    return reads ? Marked{Marked::Kind::Heading, mark, title} : unmarked(printed);
+    return reads ? Marked{Marked::Kind::Heading, ends ? mark.substr(0, mark.size() - 1) : mark, title} : unmarked(printed);
 }
 
 // "Table 9-1. Status", "Figure 3: Status": a caption by its point or colon; "Fig.3 Status" by

@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include "compare/pin_findings.h"
+#include "compare/text_keys.h"
 #include "risk/texts.h"
 
 namespace standin::risk {
@@ -319,8 +321,32 @@ TextJudgement judgeSurroundings(Finding const& finding, SheetView const& sheets)
     return result;
 }
 
+// The cells that the other line does not have alike, behind the titles of their columns.
+std::string ownCells(model::OrderingLine const& line, model::OrderingLine const& other) {
+    std::string cells;
+    for (auto const& [title, text] : line.attributes) {
+        bool const shared = std::any_of(other.attributes.begin(), other.attributes.end(), [&title = title, &text = text](auto const& attribute) {
+            return compare::keyOf(attribute.first) == compare::keyOf(title) && compare::keyOf(attribute.second) == compare::keyOf(text);
+        });
+        if (!shared) cells += title + " " + text + ". ";
+    }
+    return cells;
+}
+
+// A line is about what differs in it, not about all of its columns.
+Finding withOwnCells(Finding const& finding, SheetView const& sheets) {
+    Finding own = finding;
+    if (!finding.reference || !finding.candidate) return own;
+    auto const* r = compare::orderingLineAt(sheets.reference().ordering, *finding.reference);
+    auto const* c = compare::orderingLineAt(sheets.candidate().ordering, *finding.candidate);
+    if (r == nullptr || c == nullptr) return own;
+    own.reference->text = ownCells(*r, *c);
+    own.candidate->text = ownCells(*c, *r);
+    return own;
+}
+
 TextJudgement judgeOrdering(Finding const& finding, SheetView const& sheets) {
-    TextJudgement result = judgeWording(finding, sheets);
+    TextJudgement result = judgeWording(withOwnCells(finding, sheets), sheets);
     bool const oneSided = !finding.reference || !finding.candidate;
     if (oneSided) {
         result.level = {1, false};

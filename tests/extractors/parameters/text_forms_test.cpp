@@ -73,7 +73,9 @@ TEST(TextForms, TrimmedOfGapsOfAllKinds) {
 
 TEST(TextForms, TidyIsOnlyWhatStaysAsItIs) {
     for (char const* tidy : {"", "Supply voltage", "电源电压", "ток, мА", "Äöß 5", "电 源", "ﾊ"}) {
-        if (isTidy(tidy)) EXPECT_EQ(tidied(tidy), tidy);
+        if (isTidy(tidy)) {
+            EXPECT_EQ(tidied(tidy), tidy);
+        }
     }
     for (char const* tidy : {"Supply voltage", "电源电压", "ток, мА", "スイッチ"}) EXPECT_TRUE(isTidy(tidy)) << tidy;
     for (char const* untidy :

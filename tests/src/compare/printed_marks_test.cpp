@@ -31,7 +31,7 @@ TEST(PrintedMarks, MarksOfLists) {
 }
 
 TEST(PrintedMarks, NumbersOfChapters) {
-    EXPECT_EQ(shown("4. Ordering information"), "heading [4.] Ordering information");
+    EXPECT_EQ(shown("4. Ordering information"), "heading [4] Ordering information");
     EXPECT_EQ(shown("8.5 Lamp characteristics (continued)"), "heading [8.5] Lamp characteristics (continued)");
     EXPECT_EQ(shown("8.1 Greatest ratings(1)"), "heading [8.1] Greatest ratings(1)");
     EXPECT_EQ(shown("9.3.5.2 Adjustable lamp (LMP input, QX2407)"), "heading [9.3.5.2] Adjustable lamp (LMP input, QX2407)");

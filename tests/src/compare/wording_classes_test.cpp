@@ -304,6 +304,7 @@ TEST(WordingClasses, aMarkThatOneSheetDoesNotKnowIsLeftInBoth) {
     WordingContext const context(reference, {});
     EXPECT_EQ(shown(classify("1 Features", "1 FEATURES", context).classes), "EDIT ");
     EXPECT_EQ(shown(classify("1 Features", "FEATURES", context).classes), "EDIT ");
+    EXPECT_EQ(shown(classify("4. Ordering information", "4 Ordering Information", context).classes), "EDIT ");
 }
 
 TEST(WordingClasses, theNumberOfAPinIsNoMarkOfAList) {

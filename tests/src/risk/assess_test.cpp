@@ -461,6 +461,26 @@ TEST(Assess, AParameterThatNoVocabularyKnowsCountsByItsWords) {
     EXPECT_EQ(result.findings[0].title, "Overcharge watchdog interval reaches higher by 1 s");
 }
 
+// A version's line is about the cells that differ.
+TEST(Assess, AnOrderingLineCountsByItsOwnCells) {
+    auto const severity = [](char const* detection, char const* marking) {
+        auto pair = samePair();
+        model::Rect const box{50, 100, 500, 112};
+        pair.reference.ordering.push_back({"QX17-A", {{"Overcharge detection voltage VCU", "4.28 V"}, {"Marking", "17A"}}, "t1", 2, box});
+        pair.candidate.ordering.push_back({"QX17-A", {{"Overcharge detection voltage VCU", detection}, {"Marking", marking}}, "t1", 3, box});
+        std::string const line = std::string("QX17-A | ") + detection + " | " + marking;
+        Finding finding = wording(WordingClass::Num, Relation::MeaningChanged, "QX17-A | 4.28 V | 17A", line.c_str());
+        finding.kind = FindingKind::Ordering;
+        finding.reference->page = 2;
+        finding.candidate->page = 3;
+        finding.reference->box = finding.candidate->box = box;
+        pair.compared.findings.push_back(finding);
+        return assessed(pair).findings.back().severity;
+    };
+    EXPECT_EQ(severity("4.28V", "17B"), Severity::Function);
+    EXPECT_EQ(severity("4.35 V", "17A"), Severity::Hazard);
+}
+
 // Every text that we write is searched for words that vouch for a part.
 TEST(Assess, NoTextVouchesForAPart) {
     auto pair = samePair();
