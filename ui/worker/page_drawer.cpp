@@ -41,6 +41,7 @@ struct PageDrawer::Work {
     bool stopped = false;
     std::vector<Wished> wished;  // who asked last stands first
     std::array<Document, 2> documents;
+    std::size_t posted = 0;  // told by the pool, not yet heard
 
     // The first wish for a document, taken off the list. Under the mutex.
     std::optional<PictureWish> take(DocumentSide side) {
@@ -106,6 +107,7 @@ bool PageDrawer::isIdle() const {
     if (waiting() > 0) return false;
     if (!m_work) return true;
     std::lock_guard const lock(m_work->mutex);
+    if (m_work->posted > 0) return false;
     return std::none_of(m_work->documents.begin(), m_work->documents.end(), [](auto const& document) { return document.running; });
 }
 
@@ -121,8 +123,16 @@ void PageDrawer::start(DocumentSide side) {
 
 template <typename Tell>
 void PageDrawer::post(std::shared_ptr<Work> const& work, Tell tell) {
+    {
+        std::lock_guard const lock(work->mutex);
+        ++work->posted;
+    }
     QMetaObject::invokeMethod(
         this, [this, work, tell = std::move(tell)] {
+            {
+                std::lock_guard const lock(work->mutex);
+                --work->posted;
+            }
             if (work == m_work) tell();
         }, Qt::QueuedConnection);
 }

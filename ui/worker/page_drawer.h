@@ -51,7 +51,7 @@ public:
     void want(QObject const* client, std::vector<PictureWish> wishes);
     // Wishes that wait to be drawn, of all clients.
     [[nodiscard]] std::size_t waiting() const;
-    // No wish waits and no picture is under way.
+    // No wish waits, no picture is under way, and all that was drawn has been told.
     [[nodiscard]] bool isIdle() const;
 
 Q_SIGNALS:

@@ -2,6 +2,7 @@
 #include "ui/worker/page_drawer.h"
 
 #include <QTest>
+#include <QThread>
 
 #include <gtest/gtest.h>
 
@@ -14,6 +15,7 @@ namespace {
 using testing::demoRequest;
 
 constexpr int kLongestMs = 60000;
+constexpr int kLongEnoughToDrawMs = 300;  // mostly
 
 PairPointer const& demoPair() {
     static PairPointer const pair = *readAndCompare(demoRequest(), {});
@@ -44,6 +46,7 @@ TEST(PageDrawer, OpensBothAndDrawsWhatIsWished) {
     ASSERT_EQ(drawer.pageBoxes(DocumentSide::Reference).size(), static_cast<std::size_t>(demoPair()->reference.document.pages));
     PictureWish const wish{DocumentSide::Candidate, 2, {50, 50, 250, 150}, 1.5};
     drawer.want(&drawer, {wish});
+    QThread::msleep(kLongEnoughToDrawMs);
     EXPECT_FALSE(drawer.isIdle()) << "until it has come";
     ASSERT_TRUE(QTest::qWaitFor([&] { return !heard.drawn.empty() && drawer.isIdle(); }, kLongestMs));
     EXPECT_EQ(heard.drawn.front(), wish);
