@@ -1,6 +1,7 @@
-// Whether a number in front is a mark is told by its form ("9.3.1"), by what stands
-// behind it (words that read as a title or a sentence, no unit, no pin, nothing that is
-// counted), or by the sheet, which has a section of that title.
+// A number in front is a mark only where nothing else fits: a value, a count or a pin may
+// stand there too, and to take one of those for a mark would hide a difference. "9.3.1" tells by
+// its form, "8.5" and "3" by the sheet, which has a section of that title, "1." and "(2)" by what
+// stands behind them.
 //
 // Tested by tests/src/compare/printed_marks_test.cpp and wording_classes_test.cpp.
 #include "compare/printed_marks.h"
@@ -37,8 +38,18 @@ bool namesAPin(std::string_view word, SheetNames const& names) {
 
 bool isCounted(std::string_view lower) {
     static constexpr auto kCounted = std::to_array<std::string_view>(
-        {"pin", "pins", "terminal", "terminals", "lead", "leads", "pad", "pads", "channel", "channels", "cell", "cells", "battery", "batteries", "times", "parts", "pieces"});
+        {"pin",      "pins",     "terminal", "terminals", "lead",    "leads",   "pad",     "pads",    "channel",  "channels",  "cell",  "cells",  "battery", "batteries", "times",  "parts", "pieces",
+         "package",  "packages", "output",   "outputs",   "input",   "inputs",  "switch",  "switches", "phase",   "phases",    "bit",   "bits",   "line",    "lines",     "wire",   "wires", "amplifier",
+         "amplifiers", "regulator", "regulators", "comparator", "comparators", "transistor", "transistors", "resistor", "resistors", "capacitor", "capacitors"});
     return std::find(kCounted.begin(), kCounted.end(), lower) != kCounted.end();
+}
+
+// What a terminal may be called in words.
+bool namesATerminal(std::string_view word) {
+    static constexpr auto kTerminals =
+        std::to_array<std::string_view>({"ground", "input", "output", "supply", "gate",   "drain",  "source",   "base",     "emitter",  "collector", "anode", "cathode",
+                                         "enable", "reset", "sense",  "clock",  "select", "charge", "positive", "negative", "shutdown", "feedback",  "data",  "control"});
+    return std::find(kTerminals.begin(), kTerminals.end(), text::asciiLower(word)) != kTerminals.end();
 }
 
 // Begins as a sentence does: no unit, no name of a pin, nothing that is counted.
@@ -53,41 +64,34 @@ bool readsAsListed(std::string_view listed, SheetNames const& names) {
     bool const word = text::isAsciiLetter(first->front()) && std::all_of(first->begin() + 1, first->end(), text::isAsciiLower);
     bool const symbol = first->front() == 'V' && std::string_view("aeiou").find((*first)[1]) == std::string_view::npos;
     std::string const lower = text::asciiLower(*first);
-    if (!word || symbol || namesAPin(*first, names) || isCounted(lower)) return false;
+    if (!word || symbol || namesAPin(*first, names) || isCounted(lower) || namesATerminal(lower)) return false;
     // "In", "At" and "As" begin a sentence, though some are units of an odd spelling.
     return lower == "in" || lower == "at" || lower == "as" || !quantity::parseUnit(*first);
 }
 
-// What a terminal may be called in one word.
-bool namesATerminal(std::string_view title) {
-    static constexpr auto kTerminals =
-        std::to_array<std::string_view>({"ground", "input", "output", "supply", "gate", "drain", "source", "base", "emitter", "collector", "anode", "cathode"});
-    return std::find(kTerminals.begin(), kTerminals.end(), text::asciiLower(title)) != kTerminals.end();
+std::string_view firstWord(std::string_view text) { return text.substr(0, text.find_first_of(" -/,(")); }
+
+// Begins with an article or the like: no list of pins does.
+bool beginsASentence(std::string_view listed) {
+    static constexpr auto kBeginnings = std::to_array<std::string_view>({"a", "an", "the", "this", "these", "if", "when", "for", "in", "at", "as", "it", "all", "each", "do", "where"});
+    return std::find(kBeginnings.begin(), kBeginnings.end(), text::asciiLower(firstWord(listed))) != kBeginnings.end();
 }
 
-// "[1] …": what a footnote says.
-Marked footnote(std::string_view printed) {
-    std::size_t const end = printed.find("] ");
-    if (printed.front() != '[' || end == std::string_view::npos || end < 2 || end > 3) return unmarked(printed);
-    std::string_view const mark = printed.substr(1, end - 1);
-    if (!std::all_of(mark.begin(), mark.end(), text::isAsciiDigit)) return unmarked(printed);
-    return {Marked::Kind::InList, mark, text::trimmed(printed.substr(end + 1))};
-}
-
-// "1) The cell …", "(b) The cell …", "1. The cell …": what is listed.
+// "1) The cell …", "(b) The cell …", "[2] The cell …", "1. The cell …": what is listed.
 Marked inList(std::string_view printed, SheetNames const& names) {
-    bool const opened = !printed.empty() && printed.front() == '(';
-    std::size_t const begin = opened ? 1 : 0;
-    std::size_t const end = printed.find_first_of(opened ? ")" : ").");
+    bool const round = printed.front() == '(';
+    bool const square = printed.front() == '[';
+    std::size_t const begin = round || square ? 1 : 0;
+    std::size_t const end = printed.find_first_of(square ? "]" : round ? ")" : ").");
     if (end == std::string_view::npos || end <= begin || end - begin > 2 || end + 1 >= printed.size()) return unmarked(printed);
     bool const point = printed[end] == '.';
-    if (point && printed[end + 1] != ' ') return unmarked(printed);
     std::string_view const mark = printed.substr(begin, end - begin);
     bool const number = std::all_of(mark.begin(), mark.end(), text::isAsciiDigit);
     bool const letter = mark.size() == 1 && text::isAsciiLetter(mark.front()) && !point;
     std::string_view const listed = text::trimmed(printed.substr(end + 1));
-    bool const reads = (number || letter) && readsAsListed(listed, names);
-    return reads ? Marked{Marked::Kind::InList, mark, listed} : unmarked(printed);
+    if (!(number || letter) || !readsAsListed(listed, names)) return unmarked(printed);
+    if (point && (printed[end + 1] != ' ' || !beginsASentence(listed))) return unmarked(printed);
+    return {Marked::Kind::InList, mark, listed};
 }
 
 // Letters and signs between words; what is in brackets may be anything.
@@ -101,34 +105,58 @@ bool isPlainTitle(std::string_view title) {
     return true;
 }
 
-// "8.5" in front: "3.3 V supply" is a value.
-bool readsAsTitle(std::string_view title, SheetNames const& names) {
+bool hasDigits(std::string_view title) { return title.find_first_of("0123456789") != std::string_view::npos; }
+
+// The sheet has a section of that title, number and all.
+bool isSection(std::string_view printed, SheetNames const& names) {
+    constexpr std::string_view kContinued = " (continued)";
+    if (text::asciiLower(printed).ends_with(kContinued)) printed.remove_suffix(kContinued.size());
+    return std::find(names.titles.begin(), names.titles.end(), printed) != names.titles.end();
+}
+
+// Words in front of which stands no value of a unit, no pin and, unless the number has a point
+// in it, no count.
+bool readsAsTitle(std::string_view title, bool whole, SheetNames const& names) {
     constexpr std::size_t kShortestWord = 4;  // shorter ones may be units or symbols
-    if (!text::isAsciiUpper(title.front()) || !isPlainTitle(title)) return false;
-    std::string_view const first = title.substr(0, title.find_first_of(" -/,("));
-    return first.size() >= kShortestWord && !quantity::parseUnit(first) && !namesAPin(first, names) && !isCounted(text::asciiLower(first));
+    std::string_view const first = firstWord(title);
+    std::string const lower = text::asciiLower(first);
+    bool const counts = lower == "times" || (whole && isCounted(lower));
+    return first.size() >= kShortestWord && isPlainTitle(title) && !quantity::parseUnit(first) && !namesAPin(first, names) && !counts;
 }
 
 // "4." in front: "2. VSS" and "2. Ground" are pins.
 bool readsAsChapter(std::string_view title, SheetNames const& names) {
-    std::string_view const first = title.substr(0, title.find(' '));
-    bool const words = title.find_first_of("0123456789") == std::string_view::npos && isPlainTitle(title);
-    return words && !namesAPin(first, names) && !isCounted(text::asciiLower(first)) && !namesATerminal(title);
+    std::string_view const first = firstWord(title);
+    return !hasDigits(title) && isPlainTitle(title) && !namesAPin(first, names) && !isCounted(text::asciiLower(first)) && !namesATerminal(first);
 }
 
-// "4. Ordering information", "8.5 Ratings", "4.1.2 Ratings", "3 Description".
+// "9.3.1": no date and no version, whose parts may begin with 0 or have more digits.
+bool isDeepNumber(std::string_view mark) {
+    std::size_t parts = 0;
+    while (!mark.empty()) {
+        std::string_view const part = mark.substr(0, mark.find('.'));
+        if (part.empty() || part.size() > 2 || part.front() == '0') return false;
+        ++parts;
+        mark.remove_prefix(std::min(mark.size(), part.size() + 1));
+    }
+    return parts >= 3;
+}
+
+// "4. Ordering information", "4.1.2 Ratings"; "8.5 Ratings" and "3 Description" of the sheet's sections.
 Marked heading(std::string_view printed, SheetNames const& names) {
     std::size_t const end = printed.find_first_not_of("0123456789.");
     if (end == 0 || end == std::string_view::npos || printed[end] != ' ' || printed.front() == '.') return unmarked(printed);
-    std::string_view const mark = printed.substr(0, end);
+    std::string_view mark = printed.substr(0, end);
     std::string_view const title = text::trimmed(printed.substr(end));
-    if (title.empty() || title.size() > kLongestTitle || !text::isAsciiLetter(title.front()) || mark.find("..") != std::string_view::npos) return unmarked(printed);
-    auto const points = std::count(mark.begin(), mark.end(), '.');
-    bool const ends = mark.back() == '.';
-    bool reads = points >= 2;
-    if (points == 1) reads = ends ? readsAsChapter(title, names) : readsAsTitle(title, names);
-    if (!reads && !namesAPin(title, names)) reads = std::find(names.titles.begin(), names.titles.end(), printed) != names.titles.end();
-    return reads ? Marked{Marked::Kind::Heading, ends ? mark.substr(0, mark.size() - 1) : mark, title} : unmarked(printed);
+    if (title.empty() || title.size() > kLongestTitle || !text::isAsciiLetter(title.front())) return unmarked(printed);
+    bool const point = mark.back() == '.';
+    if (point) mark.remove_suffix(1);
+    bool const whole = mark.find('.') == std::string_view::npos;
+    bool reads = false;
+    if (isDeepNumber(mark)) reads = !hasDigits(title) || isSection(printed, names);
+    else if (point) reads = readsAsChapter(title, names);
+    else reads = isSection(printed, names) && readsAsTitle(title, whole, names);
+    return reads ? Marked{Marked::Kind::Heading, mark, title} : unmarked(printed);
 }
 
 // "Table 9-1. Status", "Figure 3: Status": a caption by its point or colon; "Fig.3 Status" by
@@ -160,7 +188,6 @@ std::size_t lastOperatorEnd(std::string_view text) {
 
 Marked withoutMark(std::string_view printed, SheetNames const& names) {
     if (printed.empty()) return unmarked(printed);
-    if (auto const marked = footnote(printed); marked.kind != Marked::Kind::None) return marked;
     if (auto const marked = inList(printed, names); marked.kind != Marked::Kind::None) return marked;
     if (auto const marked = heading(printed, names); marked.kind != Marked::Kind::None) return marked;
     return caption(printed);

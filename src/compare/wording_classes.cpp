@@ -89,7 +89,7 @@ SheetNames namesOf(model::Datasheet const& sheet) {
     }
     names.revision = text::asciiLower(sheet.document.revision);
     for (model::Section const& section : sheet.sections) {
-        if (section.kind != model::SectionKind::Other) names.titles.push_back(section.title);
+        if (!section.title.empty() && text::isAsciiDigit(section.title.front())) names.titles.push_back(section.title);
     }
     for (model::Pin const& pin : sheet.pins) {
         std::string const name = text::asciiLower(text::foldForComparison(pin.name));

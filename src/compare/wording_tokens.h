@@ -20,7 +20,7 @@ struct SheetNames {
     std::vector<std::vector<std::string>> makers;  // words in lower case
     std::vector<std::string> pins;                 // lower case
     std::string revision;                          // of the sheet itself, in lower case; empty: none printed
-    std::vector<std::string> titles;               // of sections of a known kind, as printed
+    std::vector<std::string> titles;               // of numbered sections, as printed
     // What the parts are a "series" or "family" of, as `parts`: "qx17" of QX17-P and QX17x.
     std::vector<std::string> families;
     // Symbols that the other sheet writes otherwise, as quantity::symbolKey() has them: by the
