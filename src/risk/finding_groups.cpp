@@ -12,6 +12,7 @@
 #include <utility>
 
 #include "compare/finding_id.h"
+#include "model/names.h"
 #include "risk/texts.h"
 #include "text/fold.h"
 
@@ -32,7 +33,7 @@ enum class Cause { Chapter, Furniture, Parameter, Alike };
 struct GroupKey {
     Cause cause;
     Relation relation;
-    std::string what;  // id of the chapter, the parameter, or the parameter with its values
+    std::string what;  // id of the chapter, the parameter, or all of two rows
     bool operator<(GroupKey const& other) const { return std::tie(cause, relation, what) < std::tie(other.cause, other.relation, other.what); }
 };
 
@@ -64,20 +65,37 @@ std::string parameterKey(Finding const& finding, SheetView const& sheets) {
     return key.size() > 1 ? "~" + key : std::string();
 }
 
-// The parameter with all that is printed of it; empty where something of it is not known.
-std::string valuesKey(Finding const& finding, SheetView const& sheets) {
-    if (!finding.reference || !finding.candidate) return {};
-    std::string key = parameterKey(finding, sheets);
-    if (key.empty()) return key;
-    for (model::Side const* side : {&*finding.reference, &*finding.candidate}) {
-        bool const asText = side->min.empty() && side->typ.empty() && side->max.empty();
-        for (std::string const* text : {&side->min, &side->typ, &side->max, &side->unit, &side->condition}) {
-            key += '\n';
-            key += *text;
-        }
-        if (asText) key += side->text;
+// The rows that a finding sets against each other; null where there are not two.
+std::pair<model::Parameter const*, model::Parameter const*> rowsOf(Finding const& finding, SheetView const& sheets) {
+    if (!finding.reference || !finding.candidate || finding.affects.size() != 2) return {};
+    auto const* r = sheets.referenceParameter(std::string_view(finding.affects[0]).substr(2));
+    auto const* c = sheets.candidateParameter(std::string_view(finding.affects[1]).substr(2));
+    return r != nullptr && c != nullptr ? std::pair(r, c) : std::pair<model::Parameter const*, model::Parameter const*>{};
+}
+
+std::string versionOf(Finding const& finding, SheetView const& sheets) {
+    auto const [r, c] = rowsOf(finding, sheets);
+    return r == nullptr ? std::string() : r->variant.empty() ? c->variant : r->variant;
+}
+
+// All that is printed of the two rows but the version; empty where neither names one.
+std::string rowsKey(Finding const& finding, SheetView const& sheets) {
+    auto const [r, c] = rowsOf(finding, sheets);
+    if (r == nullptr || (r->variant.empty() && c->variant.empty())) return {};
+    std::string key = finding.title;
+    auto const add = [&key](std::string_view text) {
+        key += '\n';
+        key += text;
+    };
+    for (auto const* row : {r, c}) {
+        for (std::string const* text : {&row->name, &row->symbol, &row->condition, &row->tableCondition, &row->unit, &row->table, &row->section}) add(*text);
+        for (auto const& note : row->notes) add(note);
+        add(model::nameOf(row->kind));
     }
-    return key + '\n' + finding.title;
+    for (model::Side const* side : {&*finding.reference, &*finding.candidate}) {
+        for (std::string const* text : {&side->min, &side->typ, &side->max, &side->unit, &side->text}) add(*text);
+    }
+    return key;
 }
 
 class Grouping {
@@ -103,7 +121,7 @@ private:
         if (!finding.consequenceOf.empty()) return;
         if (!isOneSided(finding)) {
             if (finding.kind != FindingKind::Parameter) return;
-            std::string what = valuesKey(finding, m_sheets);
+            std::string what = rowsKey(finding, m_sheets);
             if (!what.empty()) m_groups[{Cause::Alike, finding.relation, std::move(what)}].push_back(index);
             return;
         }
@@ -179,7 +197,19 @@ private:
             if (index != first) hang(m_findings[index], m_findings[first].id);
         }
         auto& title = m_findings[first].title;
-        title += key.cause == Cause::Furniture ? texts::furtherLines(members.size() - 1) : texts::furtherRows(members.size() - 1);
+        switch (key.cause) {
+            case Cause::Furniture: title += texts::furtherLines(members.size() - 1); break;
+            case Cause::Alike: title += texts::furtherVersions(versionsBut(first, members)); break;
+            default: title += texts::furtherRows(members.size() - 1); break;
+        }
+    }
+
+    [[nodiscard]] std::vector<std::string> versionsBut(std::size_t first, std::vector<std::size_t> const& members) const {
+        std::vector<std::string> versions;
+        for (std::size_t const index : members) {
+            if (index != first) versions.push_back(versionOf(m_findings[index], m_sheets));
+        }
+        return versions;
     }
 
     void nameHeads() {

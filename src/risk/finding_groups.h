@@ -21,8 +21,8 @@ namespace standin::risk {
 //  - sentences, other rows, figures and headings of note and below, by chapter; the
 //    group gets a new finding of kind Section in front of its first member;
 //  - lines of running heads, and rows of one parameter: under the first of them.
-// Of two-sided ones: rows of one parameter that print the same values under the same
-// conditions in each sheet, as for several versions: under the first of them.
+// Of two-sided ones: rows of several versions that print the same in everything else, in each
+// sheet: under the first of them, whose title names the other versions.
 void groupFindings(std::vector<model::Finding>& findings, std::vector<std::vector<std::string>>& called, SheetView const& sheets);
 
 }  // namespace standin::risk

@@ -375,6 +375,18 @@ std::string chapterExplanation(Relation relation) {
 
 std::string furtherRows(std::size_t count) { return fmt::format(" (and {} more {})", count, count == 1 ? "row" : "rows"); }
 
+std::string furtherVersions(std::vector<std::string> const& versions) {
+    constexpr std::size_t kMostNamed = 4;
+    std::string list;
+    for (std::size_t i = 0; i < versions.size() && i < kMostNamed; ++i) {
+        bool const last = i + 1 == versions.size();
+        list += i == 0 ? "" : last ? " and " : ", ";
+        list += versions[i].empty() ? "another version" : versions[i];
+    }
+    if (versions.size() > kMostNamed) list += fmt::format(" and {} more", versions.size() - kMostNamed);
+    return fmt::format(" (the same for {})", list);
+}
+
 std::string furtherLines(std::size_t count) { return fmt::format(" (and {} more {})", count, count == 1 ? "line" : "lines"); }
 
 std::string unmentionedTitle(std::size_t count) {

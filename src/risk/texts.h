@@ -50,7 +50,8 @@ struct ChapterCounts {
 };
 [[nodiscard]] std::string chapterTitle(std::string_view chapter, model::Relation relation, ChapterCounts const& counts);
 [[nodiscard]] std::string chapterExplanation(model::Relation relation);
-// To be put behind a title: " (and 4 more rows)", " (and 2 more lines)".
+// To be put behind a title: " (and 4 more rows)", " (and 2 more lines)", " (the same for QX17B and QX17C)".
+[[nodiscard]] std::string furtherVersions(std::vector<std::string> const& versions);
 [[nodiscard]] std::string furtherRows(std::size_t count);
 [[nodiscard]] std::string furtherLines(std::size_t count);
 

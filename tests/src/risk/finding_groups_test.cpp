@@ -141,8 +141,30 @@ TEST(FindingGroups, VersionsWithTheSameValuesAreToldOnce) {
     auto const comparison = compared(ratingsOf("QX17", {"A", "B", "C"}, "8", "8"), ratingsOf("QX18", {"A", "B", "C"}, "9", "9"));
     auto const heads = ofWakeTime(comparison);
     ASSERT_EQ(heads.size(), 1U);
-    EXPECT_NE(heads[0]->title.find("2 more rows"), std::string::npos) << heads[0]->title;
+    EXPECT_NE(heads[0]->title.find("(the same for B and C)"), std::string::npos) << heads[0]->title;
     EXPECT_EQ(std::count_if(comparison.findings.begin(), comparison.findings.end(), [&](Finding const& f) { return f.consequenceOf == heads[0]->id; }), 2);
+}
+
+TEST(FindingGroups, RowsOfTwoTablesAreToldApart) {
+    auto const sheet = [](char const* most) {
+        SheetBuilder builder = commonSheet("QX17");
+        for (char const* mode : {"Active mode characteristics", "Standby mode characteristics"}) {
+            builder.section(model::SectionKind::Characteristics, mode);
+            builder.specification("Ta = 25 °C", {{.name = "Wake time", .symbol = "tWK", .max = most, .unit = "ms"}});
+        }
+        return builder.build();
+    };
+    EXPECT_EQ(ofWakeTime(compared(sheet("8"), sheet("9"))).size(), 2U) << "two modes, no versions";
+    auto const versions = [](char const* most) {
+        SheetBuilder builder = commonSheet("QX17");
+        std::vector<RowText> const rows{{.name = "Wake time", .symbol = "tWK", .max = most, .unit = "ms", .variant = "A"}, {.name = "Wake time", .symbol = "tWK", .max = most, .unit = "ms", .variant = "B"}};
+        for (char const* mode : {"Active mode characteristics", "Standby mode characteristics"}) {
+            builder.section(model::SectionKind::Characteristics, mode);
+            builder.specification("Ta = 25 °C", rows);
+        }
+        return builder.build();
+    };
+    EXPECT_EQ(ofWakeTime(compared(versions("8"), versions("9"))).size(), 2U) << "one a mode";
 }
 
 TEST(FindingGroups, AVersionWithAValueOfItsOwnIsToldApart) {
