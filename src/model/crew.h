@@ -1,7 +1,7 @@
 // The program's two threads: the caller's and one more, which is started when it is first
-// wanted and kept. Who waits for a piece of work does other pieces meanwhile, so that both
-// are busy as long as there is something to do. Calls may stand inside of each other, and
-// in any thread.
+// wanted and kept. Who waits for a piece of work meanwhile does pieces of what was called
+// inside of it, so that both are busy as long as there is something to do; never pieces of
+// another caller. Calls may stand inside of each other, and in any thread.
 //
 //     together([&] { prose = compareProse(); }, [&] { rows = compareRows(); });
 //     inParts(rows.size(), [&](std::size_t first, std::size_t last) { … rows[first] … });

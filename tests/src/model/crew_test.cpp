@@ -1,5 +1,7 @@
 #include "model/crew.h"
 
+#include <algorithm>
+#include <array>
 #include <atomic>
 #include <stdexcept>
 #include <thread>
@@ -68,6 +70,54 @@ TEST(Crew, ManyCallersShareIt) {
     }
     for (auto& caller : callers) caller.join();
     for (auto const& sum : sums) EXPECT_EQ(sum, 500);
+}
+
+// The one piece goes on until the other caller is done; who waits for it may not take from
+// that one, whose pieces could be long.
+TEST(Crew, WhoWaitsTakesNothingOfAnotherCaller) {
+    std::atomic<int> begun{0};
+    std::atomic<bool> waits{false};
+    std::atomic<bool> otherDone{false};
+    std::thread::id waiting;
+    std::thread caller([&] {
+        waiting = std::this_thread::get_id();
+        inPieces(2, [&](std::size_t) {
+            ++begun;
+            while (begun < 2) std::this_thread::yield();
+            bool const here = std::this_thread::get_id() == waiting;
+            if (here) waits = true;
+            while (!here && !otherDone) std::this_thread::yield();
+        });
+    });
+    while (!waits) std::this_thread::yield();
+    std::vector<std::thread::id> done(2000);
+    inPieces(done.size(), [&](std::size_t piece) {
+        done[piece] = std::this_thread::get_id();
+        std::this_thread::yield();
+    });
+    otherDone = true;
+    caller.join();
+    EXPECT_EQ(std::count(done.begin(), done.end(), waiting), 0);
+}
+
+// The innermost two can only meet where who waits for the outer ones takes one of them.
+TEST(Crew, WhoWaitsTakesWhatIsWithinItsOwn) {
+    auto const caller = std::this_thread::get_id();
+    auto const meet = [](std::atomic<int>& begun) {
+        ++begun;
+        while (begun < 2) std::this_thread::yield();
+    };
+    std::array<std::atomic<int>, 3> begun{};
+    inPieces(2, [&](std::size_t) {
+        meet(begun[0]);
+        if (std::this_thread::get_id() == caller) return;
+        inPieces(2, [&](std::size_t) {
+            meet(begun[1]);
+            if (std::this_thread::get_id() == caller) return;
+            inPieces(2, [&](std::size_t) { meet(begun[2]); });
+        });
+    });
+    EXPECT_EQ(begun[2], 2);
 }
 
 TEST(Crew, WhatAPieceThrowsComesOutAfterTheOthersHaveEnded) {
