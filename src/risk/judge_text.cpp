@@ -10,6 +10,7 @@
 #include "compare/pin_findings.h"
 #include "compare/text_keys.h"
 #include "risk/texts.h"
+#include "text/utf8.h"
 
 namespace standin::risk {
 
@@ -39,6 +40,14 @@ bool isOfCurve(Finding const& finding, SheetView const& sheets) {
         return side && (side->text.find(" vs") != std::string::npos || side->text.find(" versus ") != std::string::npos);
     };
     return against(finding.reference) || against(finding.candidate);
+}
+
+// "Output voltage swing versus supply voltage": the title of a plot, no sentence.
+bool titlesACurve(std::optional<model::Side> const& side) {
+    constexpr std::size_t kLongestTitle = 120;
+    if (!side || side->text.empty() || side->text.size() > kLongestTitle || side->text.back() == '.') return false;
+    std::string const lower = text::asciiLower(side->text);
+    return lower.find(" versus ") != std::string::npos || lower.find(" vs ") != std::string::npos || lower.find(" vs. ") != std::string::npos;
 }
 
 enum class Ground { Bare, Drawing, Headless, Table };
@@ -199,7 +208,8 @@ TextJudgement judgeWording(Finding const& finding, SheetView const& sheets) {
             result.severity = std::min(result.severity, Severity::Note);
         }
     }
-    if (isLetteringAsTable(finding, sheets)) {
+    bool const curves = finding.kind == FindingKind::Wording && titlesACurve(finding.reference) && titlesACurve(finding.candidate);
+    if (curves || isLetteringAsTable(finding, sheets)) {
         result.level = {std::min(result.level.level, 1), false};
         result.severity = std::min(result.severity, Severity::Note);
     }

@@ -461,6 +461,17 @@ TEST(Assess, AParameterThatNoVocabularyKnowsCountsByItsWords) {
     EXPECT_EQ(result.findings[0].title, "Overcharge watchdog interval reaches higher by 1 s");
 }
 
+TEST(Assess, TheTitleOfAPlotIsNoHazard) {
+    auto const severity = [](char const* reference, char const* candidate) {
+        auto pair = samePair();
+        pair.compared.findings.push_back(wording(WordingClass::Num, Relation::MeaningChanged, reference, candidate));
+        return assessed(pair).findings.back().severity;
+    };
+    EXPECT_EQ(severity("Figure 6. Overcharge detection voltage versus temperature", "OVERCHARGE DETECTION VOLTAGE VS TEMPERATURE AT 2 CELLS"), Severity::Note);
+    EXPECT_EQ(severity("The overcharge detection voltage is 4.28 V.", "Overcharge detection voltage versus temperature"), Severity::Hazard);
+    EXPECT_EQ(severity("The overcharge detection voltage versus temperature is 4.28 V.", "The overcharge detection voltage versus temperature is 4.35 V."), Severity::Hazard);
+}
+
 // A version's line is about the cells that differ.
 TEST(Assess, AnOrderingLineCountsByItsOwnCells) {
     auto const severity = [](char const* detection, char const* marking) {
