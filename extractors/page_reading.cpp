@@ -69,6 +69,8 @@ private:
             if (claimOpening(task)) openAndRead(task);
         }
         for (std::size_t i = 0; i < m_tasks.size(); ++i) help(m_tasks[(thread + i) % m_tasks.size()]);
+        // The thread lives on: what it keeps between pictures would stay to the end of the program.
+        if (m_options.recogniser.release != nullptr) m_options.recogniser.release();
     }
 
     bool claimOpening(Task& task) {

@@ -76,16 +76,18 @@ Engine engineFor(std::string const& languages) {
 }
 
 // Kept for the next picture that the thread reads: loading a language takes as long as a page.
+// Some 12 MB for English, until release() or the end of the thread.
+struct Kept {
+    std::string languages;
+    Engine engine;
+};
+thread_local Kept kept;
+
 tesseract::TessBaseAPI* keptEngineFor(std::string const& languages) {
-    thread_local std::string loaded;
-    thread_local Engine engine;
-    if (engine == nullptr || loaded != languages) {
-        engine = engineFor(languages);
-        loaded = languages;
-    }
+    if (kept.engine == nullptr || kept.languages != languages) kept = {languages, engineFor(languages)};
     // Nothing that one picture taught goes into the next.
-    if (engine != nullptr) engine->ClearAdaptiveClassifier();
-    return engine.get();
+    if (kept.engine != nullptr) kept.engine->ClearAdaptiveClassifier();
+    return kept.engine.get();
 }
 
 bool drawsFrames(std::string const& languages) {
@@ -331,5 +333,7 @@ model::Result<model::Recognition> recognise(model::Picture const& picture, std::
     if (engine == nullptr) return tl::unexpected(usage("--ocr " + languages + ": the languages are not installed"));
     return Reading(picture, *engine).read(drawsFrames(languages) ? Frames::PartOfLetters : Frames::AroundLetters);
 }
+
+void release() { kept = {}; }
 
 }  // namespace standin::recognition

@@ -25,7 +25,11 @@ namespace standin::recognition {
 // gives the same result. Errors: as checkLanguages.
 [[nodiscard]] model::Result<model::Recognition> recognise(model::Picture const& picture, std::string const& languages);
 
-// Both, for those who take a model::Recogniser.
-inline constexpr model::Recogniser kRecogniser{checkLanguages, recognise};
+// Ends the recogniser that the calling thread keeps for its next picture. To be called where a
+// thread has read its last one, since threads live on.
+void release();
+
+// All of it, for those who take a model::Recogniser.
+inline constexpr model::Recogniser kRecogniser{checkLanguages, recognise, release};
 
 }  // namespace standin::recognition

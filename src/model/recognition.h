@@ -30,13 +30,15 @@ struct Recognition {
     std::vector<Rule> rules;            // long straight lines
 };
 
-// Both functions may be called from several threads at the same time.
+// All functions may be called from several threads at the same time.
 struct Recogniser {
     // Errors (Usage): languages that are no list of codes joined by '+', or that are
     // not installed; the message names the package.
     Result<void> (*check)(std::string const& languages) = nullptr;
     // The same picture gives the same words. Errors as for check.
     Result<Recognition> (*recognise)(Picture const& picture, std::string const& languages) = nullptr;
+    // Gives back what the calling thread keeps for the next picture; null: it keeps nothing.
+    void (*release)() = nullptr;
 };
 
 }  // namespace standin::model

@@ -7,6 +7,9 @@
 #include <atomic>
 #include <fstream>
 #include <map>
+#include <mutex>
+#include <set>
+#include <thread>
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
@@ -136,6 +139,30 @@ ReadOptions withRecognition() {
     options.recogniser = recognition::kRecogniser;
     options.languages = "eng";
     return options;
+}
+
+// Threads that have recognised and not released since.
+std::mutex holdingMutex;
+std::set<std::thread::id> holding;
+int picturesSeen = 0;
+
+TEST(ReadDatasheet, EachThreadReleasesWhatItKeepsForRecognition) {
+    auto const sheet = data("features/image-only.pdf");
+    ReadOptions options;
+    options.languages = "eng";
+    options.recogniser.recognise = [](model::Picture const&, std::string const&) -> model::Result<model::Recognition> {
+        std::scoped_lock lock(holdingMutex);
+        holding.insert(std::this_thread::get_id());
+        ++picturesSeen;
+        return model::Recognition{};
+    };
+    options.recogniser.release = [] {
+        std::scoped_lock lock(holdingMutex);
+        holding.erase(std::this_thread::get_id());
+    };
+    ASSERT_TRUE(readPair(sheet, sheet, options, builtIn()).has_value());
+    EXPECT_GE(picturesSeen, 2);
+    EXPECT_TRUE(holding.empty());
 }
 
 TEST(ReadDatasheet, ATableThatIsAPictureIsRecognisedAndMarked) {

@@ -6,6 +6,10 @@
 #include <memory>
 #include <thread>
 
+#ifdef __GLIBC__
+#include <malloc.h>
+#endif
+
 #include <gtest/gtest.h>
 
 #include "extractors/poppler/page_picture.h"
@@ -137,6 +141,36 @@ TEST(Recognise, APictureReadBeforeChangesNothing) {
     }).join();
     EXPECT_EQ(after, alone);
 }
+
+TEST(Recognise, IsTheSameAfterRelease) {
+    auto const picture = drawn(kLine);
+    auto const before = textsOf(*recognise(picture, "eng"));
+    release();
+    release();  // of nothing
+    EXPECT_EQ(textsOf(*recognise(picture, "eng")), before);
+}
+
+#if defined(__GLIBC__) && !defined(__SANITIZE_ADDRESS__)
+
+std::ptrdiff_t bytesInUse() {
+    auto const heap = mallinfo2();
+    return static_cast<std::ptrdiff_t>(heap.uordblks + heap.hblkhd);
+}
+
+TEST(Recognise, ReleaseGivesBackWhatAThreadKeeps) {
+    auto const picture = drawn(kLine);
+    ASSERT_TRUE(recognise(picture, "eng"));  // what the library keeps for all is there now
+    release();
+    auto const before = bytesInUse();
+    ASSERT_TRUE(recognise(picture, "eng"));
+    auto const kept = bytesInUse() - before;
+    release();
+    auto const left = bytesInUse() - before;
+    EXPECT_GT(kept, 5'000'000);
+    EXPECT_LT(left, 500'000);
+}
+
+#endif
 
 TEST(Recognise, AnEmptyPageHasNothing) {
     auto const found = readDrawn("");
