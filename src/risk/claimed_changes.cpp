@@ -346,11 +346,52 @@ private:
         return names(finding.reference, m_sheets.reference().document) || names(finding.candidate, m_sheets.candidate().document);
     }
 
+    // Rows of several versions and lines of running heads are told under the first of their like
+    // (finding_groups.h). By finding: the index of that one; its own where it stands alone.
+    [[nodiscard]] std::vector<std::size_t> firstsOfLikes() const {
+        auto const& findings = m_comparison.findings;
+        std::unordered_map<std::string_view, std::size_t> at;
+        for (std::size_t i = 0; i < findings.size(); ++i) at.emplace(findings[i].id, i);
+        std::vector<std::size_t> firsts;
+        for (std::size_t i = 0; i < findings.size(); ++i) {
+            auto const head = findings[i].consequenceOf.empty() ? at.end() : at.find(findings[i].consequenceOf);
+            bool const grouped = findings[i].kind == FindingKind::Parameter || findings[i].kind == FindingKind::Document;
+            bool const like = grouped && head != at.end() && findings[head->second].kind == findings[i].kind && findings[head->second].relation == findings[i].relation;
+            firsts.push_back(like ? head->second : i);
+        }
+        return firsts;
+    }
+
+    [[nodiscard]] std::string versionOf(Finding const& finding) const {
+        if (finding.pair < 0 || static_cast<std::size_t>(finding.pair) >= m_comparison.pairs.size()) return {};
+        auto const& pair = m_comparison.pairs[static_cast<std::size_t>(finding.pair)];
+        auto const* reference = m_sheets.referenceParameter(pair.reference);
+        auto const* candidate = m_sheets.candidateParameter(pair.candidate);
+        if (reference != nullptr && !reference->variant.empty()) return reference->variant;
+        return candidate != nullptr ? candidate->variant : std::string();
+    }
+
+    // Of it alone. Its like have the same title, but that of the first names the others too.
+    [[nodiscard]] std::string titleOfOne(std::size_t index, std::vector<std::size_t> const& firsts) const {
+        std::size_t shown = index;
+        for (std::size_t i = 0; i < firsts.size() && firsts[index] == index; ++i) {
+            if (i != index && firsts[i] == index) shown = i;
+        }
+        std::string const version = versionOf(m_comparison.findings[index]);
+        return m_comparison.findings[shown].title + (version.empty() ? "" : " (" + version + ")");
+    }
+
     std::optional<Finding> unmentionedChanges() {
+        auto const firsts = firstsOfLikes();
+        std::vector<bool> inPart(firsts.size(), false);  // by first: the history names some of its like, so the others count by themselves
+        for (std::size_t i = 0; i < firsts.size(); ++i) {
+            if (m_mentioned[i]) inPart[firsts[i]] = true;
+        }
         std::vector<std::size_t> list;
         for (std::size_t i = 0; i < m_comparison.findings.size(); ++i) {
             Finding const& finding = m_comparison.findings[i];
-            bool const counts = finding.consequenceOf.empty() && finding.severity > Severity::Editorial && isPrintedChange(finding) && !isOwnIdentity(finding);
+            bool const speaks = finding.consequenceOf.empty() || (firsts[i] != i && inPart[firsts[i]]);
+            bool const counts = speaks && finding.severity > Severity::Editorial && isPrintedChange(finding) && !isOwnIdentity(finding);
             if (counts && !m_mentioned[i] && !membersMentioned(finding)) list.push_back(i);
         }
         if (list.empty()) return std::nullopt;
@@ -360,7 +401,7 @@ private:
         for (std::size_t const index : list) {
             Finding& finding = m_comparison.findings[index];
             made.regarding.push_back(finding.id);
-            if (finding.severity > Severity::Note) gravest.push_back(finding.title);
+            if (finding.severity > Severity::Note) gravest.push_back(inPart[firsts[index]] ? titleOfOne(index, firsts) : finding.title);
             finding.explanation += " " + texts::notMentioned(side());
         }
         made.title = texts::unmentionedTitle(list.size());

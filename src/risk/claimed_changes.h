@@ -18,7 +18,8 @@ namespace standin::risk {
 // parallel). Nothing happens unless the sheets are revisions of one sheet
 // (compare/succession.h). Else findings of kind Document are added:
 //  - one for all findings above editorial that no statement of the history covers; it
-//    names their ids, and each of them says so in its explanation;
+//    names their ids, and each of them says so in its explanation; of findings that are told
+//    under the first of their like, that one speaks for all, unless the history covers some;
 //  - one for each statement that no finding answers.
 // All are notes: what differs has a finding of its own that says how grave it is.
 void setAgainstHistory(model::Comparison& comparison, SheetView const& sheets, std::vector<std::vector<std::string>>& called);

@@ -38,6 +38,12 @@ struct Values {
 };
 
 // `change`: of revision C; empty: the sheet is revision B.
+std::vector<std::vector<std::string>> historyWith(std::string const& change) {
+    std::vector<std::vector<std::string>> rows{{"Revision", "Date", "Change"}, {"A", "2018-02-19", "First issue"}, {"B", "2019-07-08", "Case added"}};
+    if (!change.empty()) rows.push_back({"C", "2022-03-30", change});
+    return rows;
+}
+
 model::Datasheet sheet(Values const& values, std::string const& change, std::string const& part = "QX17") {
     SheetBuilder made(part);
     made.section(SectionKind::Description, "Description");
@@ -47,9 +53,7 @@ model::Datasheet sheet(Values const& values, std::string const& change, std::str
                                       {.name = "Pulsed lamp current", .symbol = "ILP", .max = values.pulsedLampCurrent, .unit = "mA"},
                                       {.name = "Beam delay", .symbol = "tBD", .max = values.delay, .unit = "ms"}});
     made.section(SectionKind::Revision, "Revision history");
-    std::vector<std::vector<std::string>> rows{{"Revision", "Date", "Change"}, {"A", "2018-02-19", "First issue"}, {"B", "2019-07-08", "Case added"}};
-    if (!change.empty()) rows.push_back({"C", "2022-03-30", change});
-    made.table(TableKind::Revision, rows);
+    made.table(TableKind::Revision, historyWith(change));
     return made.build();
 }
 
@@ -137,6 +141,56 @@ TEST(ClaimedChanges, AClaimThatNothingShowsIsANoteOfItsOwn) {
     ASSERT_TRUE(claims[0]->candidate);
     EXPECT_EQ(claims[0]->candidate->text, "Beam delay 15 ms (was 12 ms).");
     EXPECT_EQ(claims[0]->candidate->page, 1);
+}
+
+// Of three versions that print the same.
+model::Datasheet versions(std::string const& lampCurrent, std::string const& change) {
+    SheetBuilder made("QX17");
+    made.section(SectionKind::Characteristics, "Electrical characteristics");
+    std::vector<RowText> rows;
+    for (char const* version : {"QX17A", "QX17B", "QX17C"}) rows.push_back({.name = "Lamp current", .symbol = "ILA", .max = lampCurrent, .unit = "mA", .variant = version});
+    made.specification("Ta = 25 °C", rows);
+    made.section(SectionKind::Revision, "Revision history");
+    return made.table(TableKind::Revision, historyWith(change)).build();
+}
+
+TEST(ClaimedChanges, AVersionThatIsToldUnderAnotherIsNotPassedOver) {
+    auto const old = versions("40", "");
+    auto const of = [&](char const* change) { return compared(old, versions("60", change)); };
+    EXPECT_EQ(unmentioned(of("Lamp current changed from 40 mA to 60 mA.")), nullptr) << "of all";
+    auto const one = of("Lamp current of QX17A changed from 40 mA to 60 mA.");
+    auto const* group = unmentioned(one);
+    ASSERT_NE(group, nullptr);
+    EXPECT_EQ(titlesOf(one, *group).size(), 2U);
+    EXPECT_NE(group->explanation.find("(QX17B)"), std::string::npos) << group->explanation;
+    EXPECT_NE(group->explanation.find("(QX17C)"), std::string::npos) << group->explanation;
+    EXPECT_EQ(group->explanation.find("QX17A"), std::string::npos) << group->explanation;
+    auto const another = of("Lamp current of QX17B changed from 40 mA to 60 mA.");
+    group = unmentioned(another);
+    ASSERT_NE(group, nullptr);
+    EXPECT_EQ(titlesOf(another, *group).size(), 2U);
+    EXPECT_NE(group->explanation.find("(QX17A)"), std::string::npos) << group->explanation;
+    EXPECT_NE(group->explanation.find("(QX17C)"), std::string::npos) << group->explanation;
+    EXPECT_EQ(group->explanation.find("QX17B"), std::string::npos) << group->explanation;
+    auto const none = of("Spelling.");
+    ASSERT_NE(unmentioned(none), nullptr);
+    EXPECT_EQ(titlesOf(none, *unmentioned(none)).size(), 1U) << "the one that speaks for all";
+}
+
+TEST(ClaimedChanges, AClaimOfOneModeIsNoAnswerForTheOther) {
+    auto const made = [](std::string const& current, std::string const& change) {
+        SheetBuilder sheet("QX17");
+        for (char const* mode : {"Active mode characteristics", "Standby mode characteristics"}) {
+            sheet.section(SectionKind::Characteristics, mode);
+            sheet.specification("Ta = 25 °C", {{.name = "Lamp current", .symbol = "ILA", .max = current, .unit = "mA"}});
+        }
+        sheet.section(SectionKind::Revision, "Revision history");
+        return sheet.table(TableKind::Revision, historyWith(change)).build();
+    };
+    auto const comparison = compared(made("2.0", ""), made("3.0", "Lamp current in the active mode characteristics changed from 2.0 mA to 3.0 mA."));
+    auto const* group = unmentioned(comparison);
+    ASSERT_NE(group, nullptr);
+    EXPECT_EQ(titlesOf(comparison, *group).size(), 1U);
 }
 
 TEST(ClaimedChanges, ASymbolAloneNamesItsRow) {
