@@ -1,5 +1,5 @@
-// Pins are grouped by package; groups correspond by package name, or by being the
-// only ones; inside a group pins meet by number, the rest by name.
+// Pins are grouped by package; groups correspond by package name, by being the only
+// ones, or by having as many pins; inside a group pins meet by number, the rest by name.
 //
 // Tested by tests/src/compare/pin_findings_test.cpp.
 #include "compare/pin_findings.h"
@@ -8,7 +8,7 @@
 #include <map>
 #include <set>
 #include <string>
-#include <unordered_map>
+#include <utility>
 
 #include "compare/device_codes.h"
 #include "compare/feature_findings.h"
@@ -31,19 +31,43 @@ struct PinGroup {
     std::vector<Pin const*> pins;
 };
 
-// A table with a number column for each package leaves out the package of a pin that has one
-// number in all: it is a pin of each.
-void shareAmongPackages(std::vector<PinGroup>& groups) {
+PinGroup const* generalOf(std::vector<PinGroup> const& groups) {
     auto const general = std::find_if(groups.begin(), groups.end(), [](auto const& group) { return group.package.empty(); });
-    if (general == groups.end() || groups.size() == 1) return;
-    auto const shared = std::move(general->pins);
-    groups.erase(general);
+    return general == groups.end() ? nullptr : &*general;
+}
+
+bool sharesANumber(PinGroup const& a, PinGroup const& b) {
+    auto const hasNumber = [&b](Pin const* pin) {
+        return !pin->number.empty() && std::any_of(b.pins.begin(), b.pins.end(), [pin](auto const* other) { return spaceless(other->number) == spaceless(pin->number); });
+    };
+    return std::any_of(a.pins.begin(), a.pins.end(), hasNumber);
+}
+
+// What one sheet prints for all packages the other does too, not for some of them.
+bool generalPinsMeet(std::vector<PinGroup> const& reference, std::vector<PinGroup> const& candidate) {
+    auto const* r = generalOf(reference);
+    auto const* c = generalOf(candidate);
+    if (r == nullptr || c == nullptr) return false;
+    auto const inAPackage = [](std::vector<PinGroup> const& groups, PinGroup const& general) {
+        return std::any_of(groups.begin(), groups.end(), [&](auto const& group) { return !group.package.empty() && sharesANumber(group, general); });
+    };
+    return !inAPackage(reference, *c) && !inAPackage(candidate, *r);
+}
+
+// A table with a number column for each package leaves out the package of a pin that has one
+// number in all: it is a pin of each. Where a package has one of these numbers itself, they
+// are another table, which stays.
+void shareAmongPackages(std::vector<PinGroup>& groups) {
+    auto const* found = generalOf(groups);
+    if (found == nullptr || groups.size() == 1) return;
+    PinGroup const general = *found;
+    bool inEach = true;
     for (auto& group : groups) {
-        for (auto const* pin : shared) {
-            bool const own = std::any_of(group.pins.begin(), group.pins.end(), [pin](auto const* other) { return !pin->number.empty() && other->number == pin->number; });
-            if (!own) group.pins.push_back(pin);
-        }
+        if (group.package.empty()) continue;
+        if (sharesANumber(group, general)) inEach = false;
+        else group.pins.insert(group.pins.end(), general.pins.begin(), general.pins.end());
     }
+    if (inEach) std::erase_if(groups, [](auto const& group) { return group.package.empty(); });
 }
 
 std::vector<PinGroup> groupsOf(model::Datasheet const& sheet) {
@@ -54,7 +78,6 @@ std::vector<PinGroup> groupsOf(model::Datasheet const& sheet) {
         if (found == groups.end()) found = groups.insert(groups.end(), {package, {}});
         found->pins.push_back(&pin);
     }
-    shareAmongPackages(groups);
     return groups;
 }
 
@@ -118,15 +141,20 @@ public:
             met[static_cast<std::size_t>(at)] = 1;
             auto const* c = candidate.pins[static_cast<std::size_t>(at)];
             // A name that is only a picture says nothing: the coverage account lists it.
-            if (r->name.empty() == c->name.empty()) m_drafts.push_back(pinDraft(Relation::MeaningChanged, r, c));
+            if (r->name.empty() == c->name.empty() && isNew(r, c)) m_drafts.push_back(pinDraft(Relation::MeaningChanged, r, c));
         }
-        for (auto const* r : stillFree) m_drafts.push_back(pinDraft(Relation::OnlyReference, r, nullptr));
+        for (auto const* r : stillFree) {
+            if (isNew(r, nullptr)) m_drafts.push_back(pinDraft(Relation::OnlyReference, r, nullptr));
+        }
         for (std::size_t j = 0; j < candidate.pins.size(); ++j) {
-            if (met[j] == 0) m_drafts.push_back(pinDraft(Relation::OnlyCandidate, nullptr, candidate.pins[j]));
+            if (met[j] == 0 && isNew(nullptr, candidate.pins[j])) m_drafts.push_back(pinDraft(Relation::OnlyCandidate, nullptr, candidate.pins[j]));
         }
     }
 
 private:
+    // Pins of several packages meet in each of them.
+    bool isNew(Pin const* r, Pin const* c) { return m_compared.emplace(r, c).second; }
+
     [[nodiscard]] std::string nameKey(Pin const& pin) const {
         if (m_terminals) return std::string(terminalKey(pin.name));
         std::string key = nodeKey(pin.name);
@@ -142,7 +170,7 @@ private:
     }
 
     void compare(Pin const& r, Pin const& c) {
-        if (!m_sheets.oneText() || !m_sheets.sameLanguage) return;
+        if (!isNew(&r, &c) || !m_sheets.oneText() || !m_sheets.sameLanguage) return;
         bool const same = spaceless(r.name) == spaceless(c.name) && spaceless(r.function) == spaceless(c.function);
         if (same) return;
         Wording wording = wordingOf(m_sheets, describe(r), describe(c));
@@ -154,8 +182,59 @@ private:
 
     SheetPair const& m_sheets;
     std::vector<Draft>& m_drafts;
+    std::set<std::pair<Pin const*, Pin const*>> m_compared;
     bool m_terminals = false;   // of the groups at hand
     bool m_amplifiers = false;  // V- is the negative supply there
+};
+
+// Which packages correspond; what corresponds to nothing is listed.
+class PackageComparison {
+public:
+    PackageComparison(SheetPair const& sheets, std::vector<PinGroup> const& reference, std::vector<PinGroup> const& candidate, std::vector<Draft>& drafts)
+        : m_reference(reference), m_candidate(candidate), m_metReference(reference.size(), 0), m_metCandidate(candidate.size(), 0), m_pins(sheets, drafts), m_drafts(drafts) {}
+
+    template <class Predicate>
+    void compareWhere(Predicate&& correspond) {
+        for (std::size_t i = 0; i < m_reference.size(); ++i) {
+            for (std::size_t j = 0; j < m_candidate.size() && m_metReference[i] == 0; ++j) {
+                if (m_metCandidate[j] == 0 && correspond(m_reference[i], m_candidate[j])) compare(i, j);
+            }
+        }
+    }
+
+    // All pins of the group were compared in other packages.
+    [[nodiscard]] bool isShown(PinGroup const& group) const {
+        return std::all_of(group.pins.begin(), group.pins.end(), [this](auto const* pin) { return m_shown.count(pin) != 0; });
+    }
+
+    // A pin of several packages is told once.
+    void listTheRest() {
+        for (auto const& group : m_reference) {
+            for (auto const* pin : group.pins) {
+                if (m_shown.insert(pin).second) m_drafts.push_back(pinDraft(Relation::OnlyReference, pin, nullptr));
+            }
+        }
+        for (auto const& group : m_candidate) {
+            for (auto const* pin : group.pins) {
+                if (m_shown.insert(pin).second) m_drafts.push_back(pinDraft(Relation::OnlyCandidate, nullptr, pin));
+            }
+        }
+    }
+
+private:
+    void compare(std::size_t i, std::size_t j) {
+        m_metReference[i] = m_metCandidate[j] = 1;
+        m_pins.compareGroups(m_reference[i], m_candidate[j]);
+        m_shown.insert(m_reference[i].pins.begin(), m_reference[i].pins.end());
+        m_shown.insert(m_candidate[j].pins.begin(), m_candidate[j].pins.end());
+    }
+
+    std::vector<PinGroup> const& m_reference;
+    std::vector<PinGroup> const& m_candidate;
+    std::vector<char> m_metReference, m_metCandidate;
+    PinComparison m_pins;
+    std::vector<Draft>& m_drafts;
+    std::set<Pin const*> m_shown;
 };
 
 std::string packageKey(model::Package const& package) { return text::foldKey(package.canonical.empty() ? package.name : package.canonical); }
@@ -222,48 +301,21 @@ void listLines(model::Datasheet const& sheet, std::vector<int> const& lines, Rel
 
 std::vector<Draft> findPinDifferences(SheetPair const& sheets) {
     std::vector<Draft> drafts;
-    auto const reference = groupsOf(sheets.reference);
-    auto const candidate = groupsOf(sheets.candidate);
+    auto reference = groupsOf(sheets.reference);
+    auto candidate = groupsOf(sheets.candidate);
     if (reference.empty() || candidate.empty()) {
         // No pin table was found in one of them: the coverage account says so.
         return drafts;
     }
-    PinComparison comparison(sheets, drafts);
-    std::vector<char> met(candidate.size(), 0);
-    std::set<Pin const*> shown;
-    std::vector<PinGroup const*> alone;
-    for (auto const& group : reference) {
-        int at = -1;
-        for (std::size_t j = 0; j < candidate.size() && at < 0; ++j) {
-            if (met[j] == 0 && candidate[j].package == group.package) at = static_cast<int>(j);
-        }
-        if (at < 0 && reference.size() == 1 && candidate.size() == 1) at = 0;
-        for (std::size_t j = 0; j < candidate.size() && at < 0; ++j) {
-            if (met[j] == 0 && candidate[j].pins.size() == group.pins.size()) at = static_cast<int>(j);
-        }
-        if (at < 0) {
-            alone.push_back(&group);
-            continue;
-        }
-        shown.insert(group.pins.begin(), group.pins.end());
-        met[static_cast<std::size_t>(at)] = 1;
-        comparison.compareGroups(group, candidate[static_cast<std::size_t>(at)]);
+    if (!generalPinsMeet(reference, candidate)) {
+        shareAmongPackages(reference);
+        shareAmongPackages(candidate);
     }
-    // A pin of several packages is told once.
-    for (std::size_t j = 0; j < candidate.size(); ++j) {
-        if (met[j] != 0) shown.insert(candidate[j].pins.begin(), candidate[j].pins.end());
-    }
-    for (auto const* group : alone) {
-        for (auto const* pin : group->pins) {
-            if (shown.insert(pin).second) drafts.push_back(pinDraft(Relation::OnlyReference, pin, nullptr));
-        }
-    }
-    for (std::size_t j = 0; j < candidate.size(); ++j) {
-        if (met[j] != 0) continue;
-        for (auto const* pin : candidate[j].pins) {
-            if (shown.insert(pin).second) drafts.push_back(pinDraft(Relation::OnlyCandidate, nullptr, pin));
-        }
-    }
+    PackageComparison packages(sheets, reference, candidate, drafts);
+    packages.compareWhere([](auto const& r, auto const& c) { return r.package == c.package; });
+    if (reference.size() == 1 && candidate.size() == 1) packages.compareWhere([](auto const&, auto const&) { return true; });
+    packages.compareWhere([&](auto const& r, auto const& c) { return r.pins.size() == c.pins.size() && !packages.isShown(r) && !packages.isShown(c); });
+    packages.listTheRest();
     return drafts;
 }
 

@@ -1,5 +1,10 @@
 #include "compare/pin_findings.h"
 
+#include <algorithm>
+#include <string>
+#include <utility>
+#include <vector>
+
 #include <gtest/gtest.h>
 
 #include "support/datasheet_builder.h"
@@ -21,6 +26,41 @@ std::vector<Draft> compared(std::vector<std::vector<std::string>> const& referen
     Datasheet const c = SheetBuilder("ZL99").pinTable(candidate).build();
     AlignOptions const options;
     return findPinDifferences(SheetPair(r, c, options, words()));
+}
+
+model::Pin pinOf(char const* number, char const* name, char const* package) { return {number, name, "", package, 1, {}}; }
+
+// Each pin at a place of its own.
+Datasheet sheetOf(std::vector<model::Pin> pins) {
+    Datasheet sheet = SheetBuilder("QX17").build();
+    sheet.pins = std::move(pins);
+    for (std::size_t i = 0; i < sheet.pins.size(); ++i) sheet.pins[i].box = {0, static_cast<float>(10 * i), 100, static_cast<float>(10 * i + 10)};
+    return sheet;
+}
+
+std::vector<Draft> comparedPins(Datasheet const& reference, Datasheet const& candidate) { return findPinDifferences(SheetPair(reference, candidate, AlignOptions{}, words())); }
+
+// "1 | VDD : 1 | VSS", sorted; "-" where a sheet has none.
+std::vector<std::string> told(std::vector<Draft> const& drafts) {
+    auto const text = [](std::optional<model::Side> const& side) { return side ? side->text : std::string("-"); };
+    std::vector<std::string> texts;
+    for (auto const& draft : drafts) texts.push_back(text(draft.finding.reference) + " : " + text(draft.finding.candidate));
+    std::sort(texts.begin(), texts.end());
+    return texts;
+}
+
+// A pin without a draft has its like in the other sheet.
+void expectNoneInSilence(Datasheet const& reference, Datasheet const& candidate) {
+    auto const drafts = comparedPins(reference, candidate);
+    auto const expectOf = [&drafts](Datasheet const& sheet, Datasheet const& other, std::optional<model::Side> model::Finding::*side) {
+        for (auto const& pin : sheet.pins) {
+            bool const alike = std::any_of(other.pins.begin(), other.pins.end(), [&pin](auto const& theirs) { return theirs.number == pin.number && theirs.name == pin.name; });
+            bool const shown = std::any_of(drafts.begin(), drafts.end(), [&](auto const& draft) { return draft.finding.*side && (draft.finding.*side)->box == pin.box; });
+            EXPECT_TRUE(alike || shown) << pin.number << " " << pin.name << " of " << pin.package;
+        }
+    };
+    expectOf(reference, candidate, &model::Finding::reference);
+    expectOf(candidate, reference, &model::Finding::candidate);
 }
 
 TEST(PinFindings, TakeSynonymsForTheSamePin) {
@@ -68,20 +108,83 @@ TEST(PinFindings, ListPinsOfOneSheet) {
 }
 
 TEST(PinFindings, APinWithoutAPackageIsAPinOfEach) {
-    auto const sheet = [](std::vector<model::Pin> pins) {
-        Datasheet built = SheetBuilder("QX17").build();
-        built.pins = std::move(pins);
-        return built;
-    };
-    auto const pin = [](char const* number, char const* name, char const* package) { return model::Pin{number, name, "", package, 1, {}}; };
-    Datasheet const r = sheet({pin("1", "ADJUST", ""), pin("3", "INPUT", ""), pin("2", "OUTPUT", "TO-220"), pin("2", "OUTPUT", "SOT-223"), pin("4", "OUTPUT", "SOT-223")});
-    Datasheet const c = sheet({pin("1", "Adj", ""), pin("2", "Output", ""), pin("3", "Input", "")});
-    auto const drafts = findPinDifferences(SheetPair(r, c, AlignOptions{}, words()));
+    Datasheet const r =
+        sheetOf({pinOf("1", "ADJUST", ""), pinOf("3", "INPUT", ""), pinOf("2", "OUTPUT", "TO-220"), pinOf("2", "OUTPUT", "SOT-223"), pinOf("4", "OUTPUT", "SOT-223")});
+    Datasheet const c = sheetOf({pinOf("1", "Adj", ""), pinOf("2", "Output", ""), pinOf("3", "Input", "")});
+    auto const drafts = comparedPins(r, c);
     for (auto const& draft : drafts) EXPECT_EQ(draft.finding.relation, Relation::OnlyReference) << draft.finding.reference->text;
     EXPECT_EQ(drafts.size(), 2U) << "what only the second package has";
-    Datasheet const exchanged = sheet({pin("1", "Input", ""), pin("2", "Output", ""), pin("3", "Adj", "")});
-    auto const found = findPinDifferences(SheetPair(r, exchanged, AlignOptions{}, words()));
+    Datasheet const exchanged = sheetOf({pinOf("1", "Input", ""), pinOf("2", "Output", ""), pinOf("3", "Adj", "")});
+    auto const found = comparedPins(r, exchanged);
     EXPECT_EQ(std::count_if(found.begin(), found.end(), [](auto const& draft) { return draft.finding.relation == Relation::MeaningChanged; }), 2);
+}
+
+Datasheet sheetOf(std::vector<model::Pin> first, std::vector<model::Pin> const& second) {
+    first.insert(first.end(), second.begin(), second.end());
+    return sheetOf(std::move(first));
+}
+
+std::vector<model::Pin> const kGeneral{pinOf("1", "VDD", ""), pinOf("2", "VSS", ""), pinOf("3", "OUT", "")};
+std::vector<model::Pin> const kExchanged{pinOf("1", "VSS", ""), pinOf("2", "VDD", ""), pinOf("3", "OUT", "")};
+std::vector<model::Pin> const kPackages{pinOf("1", "OUT", "SOT-89"), pinOf("2", "VDD", "SOT-89"), pinOf("3", "VSS", "SOT-89"),
+                                        pinOf("1", "VSS", "TO-92"),  pinOf("2", "OUT", "TO-92"),  pinOf("3", "VDD", "TO-92")};
+
+TEST(PinFindings, ATableWithoutAPackageBesideOneOfPackagesIsComparedToo) {
+    EXPECT_TRUE(comparedPins(sheetOf(kGeneral, kPackages), sheetOf(kGeneral, kPackages)).empty());
+    std::vector<std::string> const exchanged{"1 | VDD : 1 | VSS", "2 | VSS : 2 | VDD"};
+    EXPECT_EQ(told(comparedPins(sheetOf(kGeneral, kPackages), sheetOf(kExchanged, kPackages))), exchanged);
+    EXPECT_EQ(told(comparedPins(sheetOf(kPackages, kGeneral), sheetOf(kExchanged, kPackages))), exchanged) << "wherever it stands";
+}
+
+TEST(PinFindings, ATableWithoutAPackageMeetsTheOneOfTheOtherSheet) {
+    std::vector<model::Pin> const sot{pinOf("1", "OUT", "SOT-89"), pinOf("2", "VSS", "SOT-89"), pinOf("3", "VDD", "SOT-89")};
+    std::vector<std::string> const listed{"- : 1 | OUT", "- : 2 | VSS", "- : 3 | VDD"};
+    EXPECT_EQ(told(comparedPins(sheetOf(kGeneral), sheetOf(kGeneral, sot))), listed);
+    EXPECT_EQ(told(comparedPins(sheetOf(kGeneral), sheetOf(sot, kGeneral))), listed);
+    EXPECT_EQ(told(comparedPins(sheetOf(kGeneral, sot), sheetOf(kGeneral))), (std::vector<std::string>{"1 | OUT : -", "2 | VSS : -", "3 | VDD : -"}));
+    std::vector<model::Pin> const like{pinOf("1", "VDD", "SOT-89"), pinOf("2", "VSS", "SOT-89"), pinOf("3", "OUT", "SOT-89")};
+    EXPECT_EQ(told(comparedPins(sheetOf(kGeneral), sheetOf(kExchanged, like))),
+              (std::vector<std::string>{"- : 1 | VDD", "- : 2 | VSS", "- : 3 | OUT", "1 | VDD : 1 | VSS", "2 | VSS : 2 | VDD"}));
+    // Pins of packages with other numbers say nothing of the table of all.
+    std::vector<model::Pin> const pads{pinOf("4", "NC", "SOT-89"), pinOf("5", "NC", "TO-92")};
+    EXPECT_EQ(told(comparedPins(sheetOf(kGeneral), sheetOf(kGeneral, pads))), (std::vector<std::string>{"- : 4 | NC", "- : 5 | NC"}));
+}
+
+TEST(PinFindings, APinOfSeveralPackagesIsToldOnce) {
+    std::vector<model::Pin> const r{pinOf("1", "EN", ""), pinOf("2", "VSS", "SOT-89"), pinOf("3", "OUT", "SOT-89"), pinOf("2", "OUT", "TO-92"), pinOf("3", "VSS", "TO-92")};
+    std::vector<model::Pin> c = r;
+    c[0].name = "CE";
+    EXPECT_EQ(told(comparedPins(sheetOf(r), sheetOf(c))), std::vector<std::string>{"1 | EN : 1 | CE"});
+    // Pin 2 is the same in all packages of the candidate.
+    std::vector<model::Pin> const alike{pinOf("1", "CE", ""), pinOf("2", "VSS", ""), pinOf("3", "OUT", "SOT-89"), pinOf("4", "OUT", "TO-92")};
+    auto const texts = told(comparedPins(sheetOf(r), sheetOf(alike)));
+    EXPECT_EQ(std::count(texts.begin(), texts.end(), "1 | EN : 1 | CE"), 1);
+    auto without = r;
+    without.erase(without.begin());
+    EXPECT_EQ(told(comparedPins(sheetOf(r), sheetOf(without))), std::vector<std::string>{"1 | EN : -"});
+}
+
+// All ways to leave pins out of two tables of packages and one of all.
+TEST(PinFindings, NoPinIsPassedOverInSilence) {
+    std::vector<model::Pin> const all{pinOf("1", "VDD", ""),       pinOf("2", "VSS", ""),     pinOf("1", "OUT", "SOT-89"),
+                                      pinOf("3", "VDD", "SOT-89"), pinOf("2", "VM", "TO-92"), pinOf("3", "VSS", "TO-92")};
+    std::vector<model::Pin> const other{pinOf("1", "VSS", ""),      pinOf("2", "OUT", ""),     pinOf("1", "VDD", "SOT-89"),
+                                        pinOf("2", "CO", "SOT-89"), pinOf("3", "DO", "TO-92"), pinOf("4", "VM", "TO-92")};
+    auto const someOf = [](std::vector<model::Pin> const& pins, unsigned chosen) {
+        std::vector<model::Pin> some;
+        for (std::size_t i = 0; i < pins.size(); ++i) {
+            if ((chosen >> i) % 2 == 1) some.push_back(pins[i]);
+        }
+        return sheetOf(std::move(some));
+    };
+    std::vector<Datasheet> references, candidates;
+    for (unsigned chosen = 1; chosen < 64; ++chosen) {
+        references.push_back(someOf(all, chosen));
+        candidates.push_back(someOf(other, chosen));
+    }
+    for (auto const& reference : references) {
+        for (auto const& candidate : candidates) expectNoneInSilence(reference, candidate);
+    }
 }
 
 TEST(PinFindings, NamePackagesThatOneSheetHas) {
