@@ -184,12 +184,19 @@ bool isRecognisedName(model::Pin const& pin, std::span<model::PageLayout const> 
 }
 
 // In a picture the digit of "S1" looks like a letter; where the package has an "S2" it is a digit.
+// Beside an "S1" an "SI" is a name of its own; names in capitals have no "l" or "i".
 void readFirstOfNumbered(std::vector<model::Pin>& pins, std::span<model::PageLayout const> pages) {
-    for (auto& pin : pins) {
+    std::vector<std::string> read;  // by pin; empty: as it is
+    for (auto const& pin : pins) {
         auto const stem = stemBefore(pin.name, "lIi|");
-        if (stem.empty()) continue;
-        bool const numbered = std::any_of(pins.begin(), pins.end(), [&](auto const& other) { return other.package == pin.package && stemBefore(other.name, "2") == stem; });
-        if (numbered && isRecognisedName(pin, pages)) pin.name.back() = '1';
+        auto const hasNumbered = [&](std::string_view digit) {
+            return std::any_of(pins.begin(), pins.end(), [&](auto const& other) { return other.package == pin.package && stemBefore(other.name, digit) == stem; });
+        };
+        bool const isFirst = !stem.empty() && hasNumbered("2") && (stemBefore(pin.name, "I|").empty() || !hasNumbered("1"));
+        read.push_back(isFirst && isRecognisedName(pin, pages) ? std::string(stem) + '1' : std::string());
+    }
+    for (std::size_t i = 0; i < pins.size(); ++i) {
+        if (!read[i].empty()) pins[i].name = std::move(read[i]);
     }
 }
 

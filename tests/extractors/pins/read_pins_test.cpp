@@ -127,6 +127,29 @@ TEST(ReadPins, ARecognisedLetterForTheFirstOfTwoIsADigit) {
     EXPECT_EQ(names(), "A1 A2 Bl ") << "nothing says that there is a B2";
 }
 
+TEST(ReadPins, ACapitalLetterBesideTheFirstOfTwoIsALetter) {
+    auto const names = [](char const* first, char const* second, char const* third, bool secondIsPrint) {
+        auto table = tableWithoutAName(first);
+        table.cells[7].text = second;
+        table.cells[10].text = third;
+        PageBuilder builder;
+        builder.line(60, 18, first).line(60, 30, second).line(60, 42, third);
+        auto page = builder.page();
+        for (auto& word : page.words) word.recognised = !secondIsPrint || word.text != second;
+        std::string joined;
+        for (auto const& pin : readPins(std::span{&table, 1}, std::span{&page, 1}, {}).pins) joined += pin.name + " ";
+        return joined;
+    };
+    for (bool const secondIsPrint : {false, true}) {
+        EXPECT_EQ(names("AI", "A1", "A2", secondIsPrint), "AI A1 A2 ");
+        EXPECT_EQ(names("A|", "A1", "A2", secondIsPrint), "A| A1 A2 ");
+        EXPECT_EQ(names("Al", "A1", "A2", secondIsPrint), "A1 A1 A2 ") << "two pins of one name";
+    }
+    EXPECT_EQ(names("AI", "Ai", "A2", false), "A1 A1 A2 ");
+    EXPECT_EQ(names("Ai", "AI", "A2", false), "A1 A1 A2 ") << "in either order";
+    EXPECT_EQ(names("AI", "AI", "A2", false), "A1 A1 A2 ");
+}
+
 TEST(ReadPins, ADrawingOfAnotherPinOrderNamesNothing) {
     auto const table = tableWithoutAName("VSS");
     auto const page = drawing();
