@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "compare/coverage_account.h"
+#include "quantity/cell.h"
 
 namespace standin::risk::texts {
 
@@ -111,11 +112,22 @@ bool isOfDrawing(model::Finding const& finding) {
     return finding.kind == model::FindingKind::Figure && finding.classes == std::vector{WordingClass::Style};
 }
 
+// A cell prints one limit, no range or tolerance ("±5", "2 to 7").
+bool isLeast(std::string const& printed) {
+    auto const interval = quantity::parseCell({.min = printed}).interval;
+    return interval && interval->lo && !interval->hi;
+}
+
+bool isMost(std::string const& printed) {
+    auto const interval = quantity::parseCell({.max = printed}).interval;
+    return interval && interval->hi && !interval->lo;
+}
+
 // Where only one limit is printed, there is no range to lie in.
 std::string insideTitle(std::string_view name, model::Finding const& finding, std::string const& by) {
     bool const printed = finding.reference && finding.candidate;
-    bool const least = printed && !finding.reference->min.empty() && !finding.candidate->min.empty();
-    bool const most = printed && !finding.reference->max.empty() && !finding.candidate->max.empty();
+    bool const least = printed && isLeast(finding.reference->min) && isLeast(finding.candidate->min);
+    bool const most = printed && isMost(finding.reference->max) && isMost(finding.candidate->max);
     if (least == most) return fmt::format("{} lies inside the reference's range", name);
     return fmt::format("{} is {}{}", name, most ? "lower" : "higher", by);
 }

@@ -56,6 +56,15 @@ TEST(Texts, ALoneLimitThatMovedInwardsIsLowerOrHigher) {
     judged.distance = Distance{.of = Bounding::Minimum, .higher = true, .amount = *quantity::Decimal::parse("2")};
     EXPECT_EQ(texts::parameterTitle("Clock frequency", insideOf("3", "", "5", ""), judged, vocabulary::Role::Floor, "Hz"), "Clock frequency is higher by 2 Hz");
     EXPECT_EQ(texts::parameterTitle("Delay", insideOf("1", "4", "2", "3"), judged, vocabulary::Role::Window, "s"), "Delay lies inside the reference's range");
+    judged.distance = Distance{.of = Bounding::Maximum, .higher = false, .amount = *quantity::Decimal::parse("2")};
+    for (auto const& [reference, candidate] :
+         {std::pair{"±5", "±3"}, {"± 5", "± 3"}, {"+/-5", "+/-3"}, {"2 to 7", "3 to 5"}, {"2~7", "3~5"}, {"5±2", "5±1"}, {"±5%", "±3%"}, {"-5 mV to 5 mV", "±3 mV"}}) {
+        EXPECT_EQ(texts::parameterTitle("Offset voltage", insideOf("", reference, "", candidate), judged, vocabulary::Role::Window, "V"),
+                  "Offset voltage lies inside the reference's range")
+            << reference;
+    }
+    EXPECT_EQ(texts::parameterTitle("Delay", insideOf("", "<7", "", "5"), judged, vocabulary::Role::Cap, "s"), "Delay is lower by 2 s");
+    EXPECT_EQ(texts::parameterTitle("Slope", insideOf("", "-3", "", "-5"), judged, vocabulary::Role::Cap, "V"), "Slope is lower by 2 V");
 }
 
 TEST(Texts, ShorteningKeepsCharactersWhole) {
