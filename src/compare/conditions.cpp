@@ -404,10 +404,10 @@ std::vector<ReadPart> const& ConditionMemo::partsOf(std::string_view printed) {
 }
 
 StatedConditions const& ConditionMemo::stated(ConditionTexts texts) {
-    constexpr char kBetween = '\x1f';  // in no printed text
-    std::string both;
-    both.reserve(texts.own.size() + 1 + texts.table.size());
-    both.append(texts.own).append(1, kBetween).append(texts.table);
+    // The length in front, since texts of a file may hold any character.
+    std::string both = std::to_string(texts.own.size());
+    both.reserve(both.size() + 1 + texts.own.size() + texts.table.size());
+    both.append(1, ':').append(texts.own).append(texts.table);
     auto const found = m_stated.find(both);
     return found != m_stated.end() ? found->second : m_stated.emplace(std::move(both), stateConditions(texts, *this)).first->second;
 }

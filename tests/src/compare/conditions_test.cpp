@@ -156,6 +156,12 @@ TEST(ConditionMemo, KeepsApartWhatIsStatedWhere) {
         EXPECT_EQ(stated.parts.front().ofTable, texts.own.empty());
     }
     EXPECT_EQ(memo.stated({"VDD=5V", "Ta=25°C"}).parts.size(), 2U);
+    for (std::string const between : {"\x1f", ":", "1"}) {
+        std::string const first = "1" + between + "2";
+        std::string const last = "2" + between + "3";
+        EXPECT_EQ(memo.stated({first, "3"}).own, first);
+        EXPECT_EQ(memo.stated({"1", last}).own, "1") << "whatever character is printed";
+    }
 }
 
 TEST(Conditions, EveryChangedDigitIsSeen) {
