@@ -42,7 +42,7 @@ void append(std::vector<Draft>& drafts, std::vector<Draft> more) {
 }
 
 // One after the other; drafts are large, so each is moved once.
-std::vector<Draft> together(std::vector<std::vector<Draft>> lists) {
+std::vector<Draft> joined(std::vector<std::vector<Draft>> lists) {
     std::size_t count = 0;
     for (auto const& list : lists) count += list.size();
     std::vector<Draft> drafts;
@@ -196,7 +196,7 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     model::together(compareThings, [&] { prose = findProseDifferences(sheets); });
     weighSections(sections.pairs, sheets, prose, pairing);
     for (auto* list : {&prose.drafts, &figures, &sections.drafts, &furniture, &packages, &properties}) lists.push_back(std::move(*list));
-    std::vector<Draft> drafts = together(std::move(lists));
+    std::vector<Draft> drafts = joined(std::move(lists));
 
     reconcileOneSided(drafts, sheets);
     dropRepeatedCaptions(drafts);
