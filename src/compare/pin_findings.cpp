@@ -116,34 +116,18 @@ public:
     void compareGroups(PinGroup const& reference, PinGroup const& candidate) {
         m_terminals = namesTerminals(reference) && namesTerminals(candidate);
         m_amplifiers = hasAmplifierInputs(reference) && hasAmplifierInputs(candidate);
-        std::vector<Pin const*> freeReference;
         std::vector<char> met(candidate.pins.size(), 0);
-        for (auto const* r : reference.pins) {
-            auto const at = find(candidate.pins, met,
-                                 [&](Pin const& c) { return spaceless(c.number) == spaceless(r->number) && !(r->number.empty() && r->name.empty()) && nameKey(c) == nameKey(*r); });
-            if (at < 0) {
-                freeReference.push_back(r);
-                continue;
-            }
-            met[static_cast<std::size_t>(at)] = 1;
-            compare(*r, *candidate.pins[static_cast<std::size_t>(at)]);
-        }
-        // The same name at another number before another name at the same number:
-        // only one of the two is a single printed change.
-        std::vector<Pin const*> stillFree;
-        for (auto const* r : freeReference) {
-            auto at = find(candidate.pins, met, [&](Pin const& c) { return spaceless(c.number) == spaceless(r->number) && !r->number.empty(); });
-            if (at < 0) at = find(candidate.pins, met, [&](Pin const& c) { return nameKey(c) == nameKey(*r); });
-            if (at < 0) {
-                stillFree.push_back(r);
-                continue;
-            }
-            met[static_cast<std::size_t>(at)] = 1;
-            auto const* c = candidate.pins[static_cast<std::size_t>(at)];
-            // A name that is only a picture says nothing: the coverage account lists it.
-            if (r->name.empty() == c->name.empty() && isNew(r, c)) m_drafts.push_back(pinDraft(Relation::MeaningChanged, r, c));
-        }
-        for (auto const* r : stillFree) {
+        auto const sameNumber = [](Pin const& r, Pin const& c) { return spaceless(c.number) == spaceless(r.number); };
+        auto const sameName = [this](Pin const& r, Pin const& c) { return nameKey(c) == nameKey(r); };
+        auto const same = [&](Pin const& r, Pin const& c) { return sameNumber(r, c) && !(r.number.empty() && r.name.empty()) && sameName(r, c); };
+        auto const numberOnly = [&](Pin const& r, Pin const& c) { return !r.number.empty() && sameNumber(r, c); };
+        auto free = meet(reference.pins, candidate.pins, met, same, [this](auto const* r, auto const* c) { compare(*r, *c); });
+        // Another name at the same number before the same name at another number, for all
+        // pins: in the other direction the same ones are left over.
+        auto const differ = [this](auto const* r, auto const* c) { tellDifferent(r, c); };
+        free = meet(free, candidate.pins, met, numberOnly, differ);
+        free = meet(free, candidate.pins, met, sameName, differ);
+        for (auto const* r : free) {
             if (isNew(r, nullptr)) m_drafts.push_back(pinDraft(Relation::OnlyReference, r, nullptr));
         }
         for (std::size_t j = 0; j < candidate.pins.size(); ++j) {
@@ -161,12 +145,27 @@ private:
         return m_amplifiers && key == "v-" ? nodeKey("VCC-") : key;
     }
 
-    template <class Predicate>
-    static int find(std::vector<Pin const*> const& pins, std::vector<char> const& met, Predicate&& wanted) {
-        for (std::size_t j = 0; j < pins.size(); ++j) {
-            if (met[j] == 0 && wanted(*pins[j])) return static_cast<int>(j);
+    // Gives back the pins of the reference that met none.
+    template <class Predicate, class Meeting>
+    static std::vector<Pin const*> meet(std::vector<Pin const*> const& reference, std::vector<Pin const*> const& candidate, std::vector<char>& met, Predicate&& correspond,
+                                        Meeting&& meeting) {
+        std::vector<Pin const*> free;
+        for (auto const* r : reference) {
+            std::size_t j = 0;
+            while (j < candidate.size() && (met[j] != 0 || !correspond(*r, *candidate[j]))) ++j;
+            if (j == candidate.size()) {
+                free.push_back(r);
+                continue;
+            }
+            met[j] = 1;
+            meeting(r, candidate[j]);
         }
-        return -1;
+        return free;
+    }
+
+    // A name that is only a picture says nothing: the coverage account lists it.
+    void tellDifferent(Pin const* r, Pin const* c) {
+        if (r->name.empty() == c->name.empty() && isNew(r, c)) m_drafts.push_back(pinDraft(Relation::MeaningChanged, r, c));
     }
 
     void compare(Pin const& r, Pin const& c) {

@@ -49,9 +49,15 @@ std::vector<std::string> told(std::vector<Draft> const& drafts) {
     return texts;
 }
 
+std::vector<Draft> exchanged(std::vector<Draft> drafts) {
+    for (auto& draft : drafts) std::swap(draft.finding.reference, draft.finding.candidate);
+    return drafts;
+}
+
 // A pin without a draft has its like in the other sheet.
 void expectNoneInSilence(Datasheet const& reference, Datasheet const& candidate) {
     auto const drafts = comparedPins(reference, candidate);
+    EXPECT_EQ(told(drafts), told(exchanged(comparedPins(candidate, reference))));
     auto const expectOf = [&drafts](Datasheet const& sheet, Datasheet const& other, std::optional<model::Side> model::Finding::*side) {
         for (auto const& pin : sheet.pins) {
             bool const alike = std::any_of(other.pins.begin(), other.pins.end(), [&pin](auto const& theirs) { return theirs.number == pin.number && theirs.name == pin.name; });
