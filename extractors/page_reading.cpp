@@ -52,7 +52,7 @@ public:
         std::vector<model::Result<ReadDocument>> results;
         for (auto& task : m_tasks) {
             if (task.error) {
-                results.push_back(tl::unexpected(*task.error));
+                results.emplace_back(tl::unexpect, *task.error);
             } else {
                 results.push_back(ReadDocument{std::move(task.info), std::move(task.pages)});
             }

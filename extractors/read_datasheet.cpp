@@ -26,6 +26,7 @@
 #include "extractors/parameters/grading.h"
 #include "extractors/parameters/read_parameters.h"
 #include "extractors/pins/read_pins.h"
+#include "extractors/poppler/poppler_library.h"
 #include "extractors/recognised_marks.h"
 #include "extractors/sections/sections.h"
 #include "extractors/tables/find_tables.h"
@@ -203,6 +204,8 @@ std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const
 }
 
 }  // namespace
+
+void prepare() { poppler::ensureLibrary(); }
 
 model::Result<model::Datasheet> readDatasheet(std::string const& path, ReadOptions const& options, vocabulary::Vocabulary const& vocabulary, ReadTrace* kept) {
     auto sheet = std::move(readAll(std::span{&path, 1}, options, vocabulary, kept != nullptr ? std::span{kept, 1} : std::span<ReadTrace>{}).front());

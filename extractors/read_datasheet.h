@@ -66,6 +66,10 @@ struct PairBytes {
     std::string candidate;
 };
 
+// Sets up what all reading shares. It happens by itself, too; a program that has other things
+// to do at its start can do them meanwhile.
+void prepare();
+
 // Reads two files at the same time, their pages shared among the threads.
 // The first of two errors is the reference's. `kept`, where wanted, gets the
 // bytes that were read.

@@ -10,6 +10,7 @@
 #include "cli/pictures.h"
 #include "cli/run.h"
 #include "cli/surroundings.h"
+#include "model/crew.h"
 #include "model/file.h"
 #include "risk/compare_datasheets.h"
 
@@ -86,7 +87,8 @@ Result<ComparedPair> comparePair(CompareCommand const& command, PageBytes pageBy
 
 Result<ComparedPair> comparePair(CompareCommand const& command, std::optional<std::string> password, std::function<bool(int, int)> progress, PageBytes pageBytes,
                                  model::Recogniser const& recogniser) {
-    auto vocabulary = loadVocabulary(command.vocabularies);
+    Result<vocabulary::Vocabulary> vocabulary = tl::unexpected(model::Error{});
+    model::together([&] { vocabulary = loadVocabulary(command.vocabularies); }, reading::prepare);
     if (!vocabulary) return tl::unexpected(vocabulary.error());
     auto corrections = loadCorrections(command.corrections);
     if (!corrections) return tl::unexpected(corrections.error());
