@@ -9,7 +9,11 @@
 #include <array>
 #include <iterator>
 #include <map>
+#include <string>
+#include <string_view>
 #include <utility>
+
+#include <fmt/format.h>
 
 #include "compare/finding_id.h"
 #include "compare/text_keys.h"
@@ -18,6 +22,7 @@ namespace standin::compare {
 
 namespace {
 
+constexpr std::string_view kBetweenParts = " | ";  // of a row
 constexpr std::size_t kLongestText = 590;  // of a side, in bytes: a row or a sentence, not the page
 constexpr float kSharedPart = 0.4F;        // of the smaller of two boxes
 
@@ -117,13 +122,30 @@ private:
     std::map<std::pair<int, int>, std::vector<int>> m_bands;  // by page and band
 };
 
+// All that a pin's text says stands in the other text, the name behind its number as a cell.
+bool tellsPin(std::optional<model::Side> const& other, std::optional<model::Side> const& pin) {
+    if (!pin || !other) return true;
+    std::string const row = fmt::format("|{}|", spaceless(other->text));
+    std::string_view rest = pin->text;
+    for (int part = 0; !rest.empty(); ++part) {
+        auto const end = std::min(rest.find(kBetweenParts), rest.size());
+        std::string const text = spaceless(rest.substr(0, end));
+        if (row.find(part == 1 ? fmt::format("|{}|", text) : text) == std::string::npos) return false;
+        rest.remove_prefix(std::min(end + kBetweenParts.size(), rest.size()));
+    }
+    return true;
+}
+
 // What the lower draft shows and the higher does not is shown by the higher too.
 void show(Draft& higher, Draft const& lower) {
     auto& finding = higher.finding;
     if (!contains(finding.reference, lower.finding.reference) || !contains(finding.candidate, lower.finding.candidate)) {
+        // A row of several pins, of another one or in part does not replace what the pin says.
+        bool const beside = higher.rank == Rank::Pin && !(tellsPin(lower.finding.reference, finding.reference) && tellsPin(lower.finding.candidate, finding.candidate));
         // A text that only lies over the row is not the row.
-        auto const take = [](std::optional<model::Side>& mine, std::optional<model::Side> const& other) {
-            if (mine && other && printsValues(*mine, other->text)) mine->text = other->text;
+        auto const take = [beside](std::optional<model::Side>& mine, std::optional<model::Side> const& other) {
+            if (!mine || !other || !printsValues(*mine, other->text)) return;
+            mine->text = beside && mine->text != other->text ? mine->text + " / " + other->text : other->text;
         };
         take(finding.reference, lower.finding.reference);
         take(finding.candidate, lower.finding.candidate);

@@ -59,6 +59,26 @@ TEST(Drafts, LetteringAtItsPlaceIsNoPinOfTheOtherSheet) {
     EXPECT_FALSE(found.candidate);
 }
 
+TEST(Drafts, ARowOfAnotherPinStandsBesideWhatThePinSays) {
+    std::vector<Draft> drafts{twoSided(FindingKind::Pin, Rank::Pin, 100, "5 | MODE2 | Chart 3", "5 | MODE2 | Chart 8"),
+                              twoSided(FindingKind::Table, Rank::Table, 100, "MODE1 | 6 | in, 5 V as MODE2", "MODE2 | 5 | in")};
+    absorb(drafts);
+    auto const findings = finish(drafts);
+    ASSERT_EQ(findings.size(), 1U);
+    EXPECT_EQ(findings[0].reference->text, "5 | MODE2 | Chart 3 / MODE1 | 6 | in, 5 V as MODE2");
+    EXPECT_EQ(findings[0].candidate->text, "5 | MODE2 | Chart 8 / MODE2 | 5 | in");
+    // A line of its row leaves out what it does.
+    std::vector<Draft> part{twoSided(FindingKind::Pin, Rank::Pin, 100, "5 | MODE2 | Chart 3", "5 | MODE2 | Chart 8"),
+                            twoSided(FindingKind::Table, Rank::Table, 100, "MODE2 | 5 | in", "MODE2 | 5 | out")};
+    absorb(part);
+    EXPECT_EQ(finish(part).at(0).candidate->text, "5 | MODE2 | Chart 8 / MODE2 | 5 | out");
+    // Its own row prints it all.
+    std::vector<Draft> own{twoSided(FindingKind::Pin, Rank::Pin, 100, "5 | MODE2 | Chart 3", "5 | MODE2 | Chart 8"),
+                           twoSided(FindingKind::Table, Rank::Table, 100, "MODE2 | 5 | in | Chart 3", "MODE2 | 5 | out | Chart 8")};
+    absorb(own);
+    EXPECT_EQ(finish(own).at(0).candidate->text, "MODE2 | 5 | out | Chart 8");
+}
+
 TEST(Drafts, ShowWhatTheHigherReadingDoesNot) {
     Draft parameter = twoSided(FindingKind::Parameter, Rank::Parameter, 100, "10", "10");
     std::vector<Draft> drafts{parameter, twoSided(FindingKind::Table, Rank::Table, 100, "Delay on | 10", "Delay off | 10")};
