@@ -4,9 +4,10 @@
 threads.py ROOT         checks the tree
 threads.py --self-test  checks that the check notices each kind of fault
 """
-import os
 import re
 import sys
+
+from source_files import run
 
 CREW = "src/model/crew.cpp"
 START = re.compile(r"\b(std::(?:thread|jthread|async)|pthread_create)\b(?!::)")  # std::thread::id starts none
@@ -24,41 +25,16 @@ def faults_in(path, text):
     return faults
 
 
-def self_test():
-    cases = [
-        ("src/risk/a.cpp", "    std::thread other([&] { judge(); });", 1),
-        ("src/risk/a.h", "    std::vector<std::jthread> threads;", 1),
-        ("extractors/a.cpp", "    auto later = std::async(std::launch::async, read);", 1),
-        ("extractors/poppler/a.cpp", "    pthread_create(&id, nullptr, read, nullptr);", 1),
-        ("src/model/crew.cpp", "    std::thread([this] { help(); }).detach();", 0),
-        ("src/risk/crew.cpp", "    std::thread([this] { help(); }).detach();", 1),
-        ("src/model/a.h", "    std::thread::id owner = std::this_thread::get_id();", 0),
-        ("src/model/a.h", "    int kept;  // once by std::async", 0),
-        ("src/model/a.h", "#include <thread>", 0),
-    ]
-    wrong = [c for c in cases if len(faults_in(c[0], c[1])) != c[2]]
-    for case in wrong:
-        print("not noticed as it should be:", case)
-    return 1 if wrong else 0
+CASES = [
+    ("src/risk/a.cpp", "    std::thread other([&] { judge(); });", 1),
+    ("src/risk/a.h", "    std::vector<std::jthread> threads;", 1),
+    ("extractors/a.cpp", "    auto later = std::async(std::launch::async, read);", 1),
+    ("extractors/poppler/a.cpp", "    pthread_create(&id, nullptr, read, nullptr);", 1),
+    ("src/model/crew.cpp", "    std::thread([this] { help(); }).detach();", 0),
+    ("src/risk/crew.cpp", "    std::thread([this] { help(); }).detach();", 1),
+    ("src/model/a.h", "    std::thread::id owner = std::this_thread::get_id();", 0),
+    ("src/model/a.h", "    int kept;  // once by std::async", 0),
+    ("src/model/a.h", "#include <thread>", 0),
+]
 
-
-def main():
-    if sys.argv[1] == "--self-test":
-        return self_test()
-    root = sys.argv[1]
-    faults, seen = [], 0
-    for top in ("src", "extractors"):
-        for folder, _, names in os.walk(os.path.join(root, top)):
-            for name in names:
-                if name.endswith((".h", ".cpp")):
-                    path = os.path.join(folder, name)
-                    seen += 1
-                    with open(path, encoding="utf-8") as source:
-                        faults += faults_in(os.path.relpath(path, root), source.read())
-    for fault in faults:
-        print(fault)
-    print(f"{seen} files, {len(faults)} faults")
-    return 1 if faults or seen == 0 else 0
-
-
-sys.exit(main())
+sys.exit(run(faults_in, CASES, ("src", "extractors")))
