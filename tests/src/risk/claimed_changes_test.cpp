@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "risk/compare_datasheets.h"
+#include "src/risk/compared_sheets.h"
 #include "support/datasheet_builder.h"
 
 namespace standin::risk {
@@ -18,17 +18,7 @@ using model::Severity;
 using model::TableKind;
 using support::RowText;
 using support::SheetBuilder;
-
-vocabulary::Vocabulary const& words() {
-    static vocabulary::Vocabulary const vocabulary = *vocabulary::Vocabulary::builtIn();
-    return vocabulary;
-}
-
-model::Comparison compared(model::Datasheet const& reference, model::Datasheet const& candidate) {
-    auto comparison = compareDatasheets(reference, candidate, {}, words());
-    EXPECT_TRUE(comparison.has_value());
-    return comparison ? std::move(*comparison) : model::Comparison{};
-}
+using testing::compared;
 
 struct Values {
     std::string lampCurrent = "40";
