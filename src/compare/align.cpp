@@ -168,11 +168,8 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     ParameterPairing pairing;
     ParameterFindings parameters;
     SectionFindings sections;
-    std::vector<std::vector<Draft>> lists;
-    std::vector<Draft> figures;
-    std::vector<Draft> furniture;
-    std::vector<Draft> packages;
-    std::vector<Draft> properties;
+    std::vector<std::vector<Draft>> lists;   // in the order of the findings
+    std::vector<std::vector<Draft>> behind;  // the prose
     std::vector<Draft> conflicts;
     std::vector<Draft> gaps;
     ProseFindings prose;
@@ -186,16 +183,18 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
         lists.push_back(findPinDifferences(sheets));
         lists.push_back(findOrderingDifferences(sheets));
         lists.push_back(findRowDifferences(sheets, pairing, conditions));
-        figures = findFigureDifferences(sheets).drafts;
-        furniture = findFurnitureDifferences(sheets);
-        packages = findPackageDifferences(sheets);
-        properties = findPropertyDifferences(sheets);
+        behind.push_back(findFigureDifferences(sheets).drafts);
+        behind.push_back(std::move(sections.drafts));
+        behind.push_back(findFurnitureDifferences(sheets));
+        behind.push_back(findPackageDifferences(sheets));
+        behind.push_back(findPropertyDifferences(sheets));
         conflicts = findParameterConflicts(sheets, conditions);
         gaps = findCoverageGaps(sheets, pairing);
     };
     model::together(compareThings, [&] { prose = findProseDifferences(sheets); });
     weighSections(sections.pairs, sheets, prose, pairing);
-    for (auto* list : {&prose.drafts, &figures, &sections.drafts, &furniture, &packages, &properties}) lists.push_back(std::move(*list));
+    lists.push_back(std::move(prose.drafts));
+    std::move(behind.begin(), behind.end(), std::back_inserter(lists));
     std::vector<Draft> drafts = joined(std::move(lists));
 
     reconcileOneSided(drafts, sheets);
