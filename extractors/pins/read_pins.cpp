@@ -101,11 +101,17 @@ PagesPins fromPages(std::span<model::PageLayout const> pages, std::span<model::S
     return result;
 }
 
-bool restsOnRecognised(model::Pin const& pin, std::span<model::PageLayout const> pages) {
-    return std::any_of(pages.begin(), pages.end(), [&pin](auto const& page) {
+// Is there a word of character recognition at the pin that is `wanted`?
+template <class Wanted>
+bool anyRecognisedAt(model::Pin const& pin, std::span<model::PageLayout const> pages, Wanted const& wanted) {
+    return std::any_of(pages.begin(), pages.end(), [&](auto const& page) {
         return page.page == pin.page &&
-               std::any_of(page.words.begin(), page.words.end(), [&pin](auto const& word) { return word.recognised && pin.box.contains(word.box.centre()); });
+               std::any_of(page.words.begin(), page.words.end(), [&](auto const& word) { return word.recognised && pin.box.contains(word.box.centre()) && wanted(word); });
     });
+}
+
+bool restsOnRecognised(model::Pin const& pin, std::span<model::PageLayout const> pages) {
+    return anyRecognisedAt(pin, pages, [](model::Word const&) { return true; });
 }
 
 struct DrawnName {
@@ -176,11 +182,7 @@ std::string_view stemBefore(std::string_view name, std::string_view endings) {
 }
 
 bool isRecognisedName(model::Pin const& pin, std::span<model::PageLayout const> pages) {
-    return std::any_of(pages.begin(), pages.end(), [&pin](auto const& page) {
-        return pin.page == page.page && std::any_of(page.words.begin(), page.words.end(), [&pin](auto const& word) {
-                   return word.recognised && pin.box.contains(word.box.centre()) && hasWord(pin.name, word.text);
-               });
-    });
+    return anyRecognisedAt(pin, pages, [&pin](model::Word const& word) { return hasWord(pin.name, word.text); });
 }
 
 // In a picture the digit of "S1" looks like a letter; where the package has an "S2" it is a digit.
