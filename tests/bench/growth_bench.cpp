@@ -1,7 +1,6 @@
 // Worst cases: documents that repeat themselves, and documents that are long.
 // Each prints the order of growth that fits best ("BigO").
 #include <cstdio>
-#include <filesystem>
 #include <string>
 
 #include <benchmark/benchmark.h>
@@ -12,6 +11,7 @@
 #include "risk/compare_datasheets.h"
 #include "support/datasheet_builder.h"
 #include "support/long_manual.h"
+#include "support/temporary_folder.h"
 
 namespace standin {
 namespace {
@@ -82,10 +82,10 @@ BENCHMARK(strangeRows)->RangeMultiplier(2)->Range(64, 1024)->Unit(benchmark::kMi
 
 // Two editions of a manual, files and all.
 void longManuals(benchmark::State& state) {
-    namespace fs = std::filesystem;
+    testing::TemporaryFolder const folder;
     std::string paths[2];
     for (int edition = 1; edition <= 2; ++edition) {
-        paths[edition - 1] = (fs::temp_directory_path() / fmt::format("standin_bench_{}_{}.pdf", state.range(0), edition)).string();
+        paths[edition - 1] = folder.file(fmt::format("edition-{}.pdf", edition));
         auto const bytes = testing::longManual({.pages = static_cast<int>(state.range(0)), .edition = edition});
         auto* const file = std::fopen(paths[edition - 1].c_str(), "wb");
         if (file == nullptr) return;
@@ -98,7 +98,6 @@ void longManuals(benchmark::State& state) {
         benchmark::DoNotOptimize(risk::compareDatasheets(sheets->first, sheets->second, {}, words()));
     }
     state.SetComplexityN(state.range(0));
-    for (auto const& path : paths) fs::remove(path);
 }
 BENCHMARK(longManuals)->Arg(25)->Arg(50)->Arg(100)->Arg(200)->Arg(400)->Unit(benchmark::kMillisecond)->MeasureProcessCPUTime()->Complexity();
 

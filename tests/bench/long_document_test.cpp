@@ -5,7 +5,6 @@
 #include <unistd.h>
 
 #include <cstdio>
-#include <filesystem>
 #include <string>
 
 #include <fmt/format.h>
@@ -15,11 +14,10 @@
 #include "model/comparison_json.h"
 #include "risk/compare_datasheets.h"
 #include "support/long_manual.h"
+#include "support/temporary_folder.h"
 
 namespace standin {
 namespace {
-
-namespace fs = std::filesystem;
 
 struct Cost {
     double seconds = 0;    // of CPU
@@ -37,11 +35,10 @@ void compareAll(std::string const& reference, std::string const& candidate) {
 
 // In a process of its own: the peak of this one says nothing of a single run.
 Cost costOf(int pages) {
-    auto const folder = fs::temp_directory_path() / fmt::format("standin_bounds_{}_{}", ::getpid(), pages);
-    fs::create_directories(folder);
+    testing::TemporaryFolder const folder;
     std::string paths[2];
     for (int edition = 1; edition <= 2; ++edition) {
-        paths[edition - 1] = (folder / fmt::format("edition-{}.pdf", edition)).string();
+        paths[edition - 1] = folder.file(fmt::format("edition-{}.pdf", edition));
         auto const bytes = testing::longManual({.pages = pages, .edition = edition});
         auto* const file = std::fopen(paths[edition - 1].c_str(), "wb");
         std::fwrite(bytes.data(), 1, bytes.size(), file);
@@ -55,7 +52,6 @@ Cost costOf(int pages) {
     int status = 0;
     rusage usage{};
     ::wait4(child, &status, 0, &usage);
-    fs::remove_all(folder);
     EXPECT_TRUE(WIFEXITED(status) && WEXITSTATUS(status) == 0) << "ended with " << status;
     auto const seconds = [](timeval const& t) { return static_cast<double>(t.tv_sec) + static_cast<double>(t.tv_usec) * 1e-6; };
     return {seconds(usage.ru_utime) + seconds(usage.ru_stime), static_cast<double>(usage.ru_maxrss) / 1024};

@@ -18,6 +18,7 @@
 #include "extractors/recognition/recognise.h"
 #include "model/datasheet_json.h"
 #include "support/pdf_writer.h"
+#include "support/temporary_folder.h"
 
 namespace standin::reading {
 namespace {
@@ -246,8 +247,8 @@ std::string ratings(std::string const& maximum, std::string const& mode = {}) {
     return content;
 }
 
-// `content` as pixels, put on a page by the operators that `placed` gives them.
-std::string pageWithPicture(std::string const& content, model::Rect const& box, std::string const& placed) {
+// `content` as pixels, put on a page by the operators that `placed` gives them; a file in `folder`.
+std::string pageWithPicture(testing::TemporaryFolder const& folder, std::string const& content, model::Rect const& box, std::string const& placed) {
     testing::PdfWriter drawing;
     drawing.page({.content = content, .mediaBox = "0 0 595 842"});
     auto pictures = poppler::PagePicture::open(drawing.bytes(), {});
@@ -256,7 +257,7 @@ std::string pageWithPicture(std::string const& content, model::Rect const& box, 
     int const image = pdf.stream(fmt::format("/Type /XObject /Subtype /Image /Width {} /Height {} /ColorSpace /DeviceRGB /BitsPerComponent 8", picture->width, picture->height),
                                  std::string(picture->rgb.begin(), picture->rgb.end()));
     pdf.page({.content = placed, .resources = fmt::format("/XObject << /I {} 0 R >>", image), .mediaBox = "0 0 595 842"});
-    auto path = ::testing::TempDir() + "/standin-page-with-picture.pdf";
+    auto path = folder.file("page.pdf");
     std::ofstream(path, std::ios::binary) << pdf.bytes();
     return path;
 }
@@ -273,7 +274,8 @@ bool warns(model::Datasheet const& sheet, std::string_view of) {
 }
 
 TEST(ReadDatasheet, WhatAPictureShowsGoesBeforeWhatItCovers) {
-    auto const path = pageWithPicture("BT /F1 10 Tf 330 722 Td (8.0) Tj ET", {324, 109, 364, 123}, ratings("5.0") + "q 40 0 0 14 324 719 cm /I Do Q");
+    testing::TemporaryFolder const folder;
+    auto const path = pageWithPicture(folder, "BT /F1 10 Tf 330 722 Td (8.0) Tj ET", {324, 109, 364, 123}, ratings("5.0") + "q 40 0 0 14 324 719 cm /I Do Q");
     auto const seen = readDatasheet(path, withRecognition(), builtIn());
     ASSERT_TRUE(seen && inputVoltageOf(*seen).max);
     EXPECT_EQ(inputVoltageOf(*seen).max->text, "8.0");
@@ -285,7 +287,8 @@ TEST(ReadDatasheet, WhatAPictureShowsGoesBeforeWhatItCovers) {
 }
 
 TEST(ReadDatasheet, WhatAScanShowsGoesBeforeItsTextLayer) {
-    auto const path = pageWithPicture(ratings("5.0"), {0, 0, 595, 842}, "q 595 0 0 842 0 0 cm /I Do Q 1 G " + ratings("3.0", "3 Tr"));
+    testing::TemporaryFolder const folder;
+    auto const path = pageWithPicture(folder, ratings("5.0"), {0, 0, 595, 842}, "q 595 0 0 842 0 0 cm /I Do Q 1 G " + ratings("3.0", "3 Tr"));
     auto const seen = readDatasheet(path, withRecognition(), builtIn());
     ASSERT_TRUE(seen && inputVoltageOf(*seen).max);
     EXPECT_EQ(inputVoltageOf(*seen).max->text, "5.0");

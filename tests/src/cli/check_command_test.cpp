@@ -9,48 +9,28 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/run.h"
+#include "support/command_line.h"
+#include "support/temporary_folder.h"
 
 namespace standin::cli {
 namespace {
 
 namespace fs = std::filesystem;
 using Json = nlohmann::json;
+using testing::Ended;
 
 std::string data(char const* name) { return std::string(STANDIN_TESTDATA) + "/protection/" + name; }
 
-struct Ended {
-    int status = -1;
-    std::string output;
-    std::string errors;
-};
+Ended runWith(std::vector<std::string> const& words) { return testing::runCommand(words, {}); }
 
-Ended runWith(std::vector<std::string> const& words) {
-    std::vector<char const*> argv{"standin"};
-    for (auto const& word : words) argv.push_back(word.c_str());
-    testing::internal::CaptureStdout();
-    testing::internal::CaptureStderr();
-    Ended ended;
-    ended.status = run(static_cast<int>(argv.size()), argv.data(), {});
-    std::fflush(stdout);
-    ended.output = testing::internal::GetCapturedStdout();
-    ended.errors = testing::internal::GetCapturedStderr();
-    return ended;
-}
-
-class CheckCommandTest : public testing::Test {
+class CheckCommandTest : public ::testing::Test {
 protected:
-    void SetUp() override {
-        m_folder = fs::temp_directory_path() / ("standin_check_" + std::string(testing::UnitTest::GetInstance()->current_test_info()->name()));
-        fs::remove_all(m_folder);
-        fs::create_directories(m_folder);
-    }
-    void TearDown() override { fs::remove_all(m_folder); }
     [[nodiscard]] std::string written(char const* name, std::string const& content) const {
-        auto const path = (m_folder / name).string();
+        auto const path = m_folder.file(name);
         std::ofstream(path, std::ios::binary) << content;
         return path;
     }
-    fs::path m_folder;
+    testing::TemporaryFolder m_folder;
 };
 
 std::string outcome(Json const& comparison, char const* check, char const* part) {
@@ -71,9 +51,9 @@ TEST_F(CheckCommandTest, TheCandidateAlone) {
 }
 
 TEST_F(CheckCommandTest, EveryOutput) {
-    auto const json = (m_folder / "out.json").string();
-    auto const html = (m_folder / "out.html").string();
-    auto const csv = (m_folder / "out.csv").string();
+    auto const json = m_folder.file("out.json");
+    auto const html = m_folder.file("out.html");
+    auto const csv = m_folder.file("out.csv");
     auto const ended = runWith({"check", data("candidate.pdf"), "--cell", data("cell.json"), "--json", json, "--html", html, "--csv", csv, "--fail-on", "hazard", "--variant", "TQL1607-BA6T"});
     EXPECT_EQ(ended.status, kFindings) << ended.errors;
     std::ifstream file(json);
@@ -132,7 +112,7 @@ TEST_F(CheckCommandTest, TroubleIsOneLine) {
 TEST_F(CheckCommandTest, NothingToSayEndsWithNought) {
     // Everything that a check needs is left out but the one that holds; the rest are notes.
     auto const cell = written("cell.json", R"({"schema": "standin.cell/1", "charge_voltage": "4.20 V ±30 mV", "protection_max": "4.35 V"})");
-    auto const ended = runWith({"check", data("reference.pdf"), "--cell", cell, "--fail-on", "function", "--text", (m_folder / "out.txt").string()});
+    auto const ended = runWith({"check", data("reference.pdf"), "--cell", cell, "--fail-on", "function", "--text", m_folder.file("out.txt")});
     EXPECT_EQ(ended.status, kNothingFound) << ended.errors;
 }
 

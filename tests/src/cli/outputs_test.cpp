@@ -5,21 +5,16 @@
 
 #include <gtest/gtest.h>
 
+#include "support/temporary_folder.h"
+
 namespace standin::cli {
 namespace {
 
 namespace fs = std::filesystem;
 
-class OutputsTest : public testing::Test {
+class OutputsTest : public ::testing::Test {
 protected:
-    void SetUp() override {
-        m_folder = fs::temp_directory_path() / ("standin_outputs_" + std::string(testing::UnitTest::GetInstance()->current_test_info()->name()));
-        fs::remove_all(m_folder);
-        fs::create_directories(m_folder);
-    }
-    void TearDown() override { fs::remove_all(m_folder); }
-
-    [[nodiscard]] std::string path(char const* name) const { return (m_folder / name).string(); }
+    [[nodiscard]] std::string path(char const* name) const { return m_folder.file(name); }
 
     [[nodiscard]] static std::string contentOf(std::string const& path) {
         std::ifstream file(path, std::ios::binary);
@@ -28,11 +23,11 @@ protected:
 
     [[nodiscard]] std::size_t filesLeft() const {
         std::size_t count = 0;
-        for ([[maybe_unused]] auto const& entry : fs::directory_iterator(m_folder)) ++count;
+        for ([[maybe_unused]] auto const& entry : fs::directory_iterator(m_folder.path())) ++count;
         return count;
     }
 
-    fs::path m_folder;
+    testing::TemporaryFolder m_folder;
 };
 
 TEST_F(OutputsTest, FilesAppearWholeAndReplaceEarlierOnes) {

@@ -6,12 +6,12 @@
 #include <string>
 
 #include <sys/wait.h>
-#include <unistd.h>
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include "cli/run.h"
+#include "support/temporary_folder.h"
 
 namespace standin::cli {
 namespace {
@@ -23,15 +23,8 @@ std::string content(fs::path const& path) {
     return {std::istreambuf_iterator<char>(file), {}};
 }
 
-class ProgramTest : public testing::Test {
+class ProgramTest : public ::testing::Test {
 protected:
-    void SetUp() override {
-        m_folder = fs::temp_directory_path() / fmt::format("standin_program_{}_{}", testing::UnitTest::GetInstance()->current_test_info()->name(), getpid());
-        fs::remove_all(m_folder);
-        fs::create_directories(m_folder);
-    }
-    void TearDown() override { fs::remove_all(m_folder); }
-
     // Exit status of `program` comparing the MOSFET pair with these further words.
     int compare(fs::path const& program, std::string const& words) const {
         std::string const data = STANDIN_TESTDATA "/mosfet/";
@@ -42,12 +35,12 @@ protected:
         int const status = std::system(line.c_str());
         return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
     }
-    fs::path out() const { return m_folder / "out"; }
-    fs::path errors() const { return m_folder / "errors"; }
-    fs::path file(std::string const& name) const { return m_folder / name; }
+    fs::path out() const { return m_folder.path() / "out"; }
+    fs::path errors() const { return m_folder.path() / "errors"; }
+    fs::path file(std::string const& name) const { return m_folder.path() / name; }
 
 private:
-    fs::path m_folder;
+    testing::TemporaryFolder m_folder;
 };
 
 TEST_F(ProgramTest, EndsAtOnceWithEverythingWritten) {

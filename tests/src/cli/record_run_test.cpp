@@ -14,11 +14,14 @@
 #include "cli/run.h"
 #include "record/state.h"
 #include "record/store.h"
+#include "support/command_line.h"
+#include "support/temporary_folder.h"
 
 namespace standin::cli {
 namespace {
 
 namespace fs = std::filesystem;
+using testing::Ended;
 using ::testing::HasSubstr;
 using ::testing::Not;
 
@@ -29,38 +32,20 @@ std::string contentOf(std::string const& path) {
     return {std::istreambuf_iterator<char>(file), {}};
 }
 
-struct Ended {
-    int status = -1;
-    std::string output;
-    std::string errors;
-};
-
-Ended runWith(std::vector<std::string> const& words) {
-    std::vector<char const*> argv{"standin", "record"};
-    for (auto const& word : words) argv.push_back(word.c_str());
-    testing::internal::CaptureStdout();
-    testing::internal::CaptureStderr();
-    Ended ended;
-    ended.status = run(static_cast<int>(argv.size()), argv.data(), {.record = runRecord});
-    std::fflush(stdout);
-    ended.output = testing::internal::GetCapturedStdout();
-    ended.errors = testing::internal::GetCapturedStderr();
-    return ended;
+Ended runWith(std::vector<std::string> words) {
+    words.insert(words.begin(), "record");
+    return testing::runCommand(words, {.record = runRecord});
 }
 
-class RecordRun : public testing::Test {
+class RecordRun : public ::testing::Test {
 protected:
     void SetUp() override {
-        m_folder = fs::temp_directory_path() / ("standin_record_" + std::string(testing::UnitTest::GetInstance()->current_test_info()->name()));
-        fs::remove_all(m_folder);
-        fs::create_directories(m_folder);
         for (auto const& [file, name] : {std::pair{"a.key", "R. Ashdown"}, std::pair{"b.key", "T. Belmonte"}, std::pair{"c.key", "L. Corvin"}}) {
             ASSERT_EQ(runWith({"key", "--new", path(file), "--name", name}).status, 0);
         }
     }
-    void TearDown() override { fs::remove_all(m_folder); }
 
-    [[nodiscard]] std::string path(char const* name) const { return (m_folder / name).string(); }
+    [[nodiscard]] std::string path(char const* name) const { return m_folder.file(name); }
     [[nodiscard]] Ended open(char const* name, std::vector<std::string> more = {}) const {
         std::vector<std::string> words{"open", data("reference.pdf"), data("candidate.pdf"), "-o", path(name), "--key", path("a.key"), "--number", "S-17"};
         words.insert(words.end(), more.begin(), more.end());
@@ -73,7 +58,7 @@ protected:
         ASSERT_EQ(runWith({"decide", path(name), finding, "--confirm", "--reason", "Seen, agreed.", "--key", path("b.key")}).status, 0);
     }
 
-    fs::path m_folder;
+    testing::TemporaryFolder m_folder;
 };
 
 TEST_F(RecordRun, FromComparisonToSignedRecord) {

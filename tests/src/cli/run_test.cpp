@@ -10,13 +10,15 @@
 #include <gtest/gtest.h>
 
 #include "model/datasheet_json.h"
-
 #include "report/pdf/pdf_report.h"
+#include "support/command_line.h"
+#include "support/temporary_folder.h"
 
 namespace standin::cli {
 namespace {
 
 namespace fs = std::filesystem;
+using testing::Ended;
 
 std::string data(char const* name) { return std::string(STANDIN_TESTDATA) + "/" + name; }
 
@@ -25,35 +27,12 @@ std::string contentOf(fs::path const& path) {
     return {std::istreambuf_iterator<char>(file), {}};
 }
 
-struct Ended {
-    int status = -1;
-    std::string output;
-    std::string errors;
-};
+Ended runWith(std::vector<std::string> const& words) { return testing::runCommand(words, {.pdf = report::pdfReport}); }
 
-Ended runWith(std::vector<std::string> const& words) {
-    std::vector<char const*> argv{"standin"};
-    for (auto const& word : words) argv.push_back(word.c_str());
-    testing::internal::CaptureStdout();
-    testing::internal::CaptureStderr();
-    Ended ended;
-    ended.status = run(static_cast<int>(argv.size()), argv.data(), {.pdf = report::pdfReport});
-    std::fflush(stdout);
-    ended.output = testing::internal::GetCapturedStdout();
-    ended.errors = testing::internal::GetCapturedStderr();
-    return ended;
-}
-
-class RunTest : public testing::Test {
+class RunTest : public ::testing::Test {
 protected:
-    void SetUp() override {
-        m_folder = fs::temp_directory_path() / ("standin_run_" + std::string(testing::UnitTest::GetInstance()->current_test_info()->name()));
-        fs::remove_all(m_folder);
-        fs::create_directories(m_folder);
-    }
-    void TearDown() override { fs::remove_all(m_folder); }
-    [[nodiscard]] std::string path(char const* name) const { return (m_folder / name).string(); }
-    fs::path m_folder;
+    [[nodiscard]] std::string path(char const* name) const { return m_folder.file(name); }
+    testing::TemporaryFolder m_folder;
 };
 
 TEST_F(RunTest, CompareWithFindingsEndsWithOneAndPrintsTheSummary) {
@@ -111,7 +90,7 @@ TEST_F(RunTest, PasswordComesFromAFile) {
 }
 
 TEST_F(RunTest, TroubleIsOneLineWithTheFileAndLeavesNoOutput) {
-    std::vector<std::string> const inputs{data("features/not-a-pdf.pdf"), data("features/empty.pdf"), path("missing.pdf"), m_folder.string()};
+    std::vector<std::string> const inputs{data("features/not-a-pdf.pdf"), data("features/empty.pdf"), path("missing.pdf"), m_folder.path().string()};
     for (auto const& input : inputs) {
         SCOPED_TRACE(input);
         auto const ended = runWith({"compare", input, data("mosfet/revision-b.pdf"), "--json", path("out.json")});

@@ -6,26 +6,21 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <sys/stat.h>
-#include <unistd.h>
 
 #include "model/file.h"
+#include "support/temporary_folder.h"
 
 namespace standin::model {
 namespace {
 
 using ::testing::ElementsAre;
 
-class DurableFile : public testing::Test {
+class DurableFile : public ::testing::Test {
 protected:
-    void SetUp() override {
-        m_folder = std::filesystem::temp_directory_path() / ("standin_durable_test_" + std::to_string(getpid()));
-        std::filesystem::create_directories(m_folder);
-        m_path = (m_folder / "content").string();
-    }
-    void TearDown() override { std::filesystem::remove_all(m_folder); }
+    void SetUp() override { m_path = m_folder.file("content"); }
     [[nodiscard]] std::string content() const { return *readFile(m_path, kLongestUserFile); }
 
-    std::filesystem::path m_folder;
+    testing::TemporaryFolder m_folder;
     std::string m_path;
 };
 
@@ -51,12 +46,12 @@ TEST_F(DurableFile, KeepsThePermissionsOfWhatItReplaces) {
 }
 
 TEST_F(DurableFile, TroubleLeavesNothingBehind) {
-    EXPECT_FALSE(replaceFile((m_folder / "missing" / "content").string(), "text"));
+    EXPECT_FALSE(replaceFile((m_folder.path() / "missing" / "content").string(), "text"));
     std::filesystem::create_directories(m_path);  // a folder stands at the place
     auto const written = replaceFile(m_path, "text");
     ASSERT_FALSE(written);
     EXPECT_EQ(written.error().file, m_path);
-    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(m_folder), std::filesystem::directory_iterator{}), 1);
+    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(m_folder.path()), std::filesystem::directory_iterator{}), 1);
 }
 
 }  // namespace

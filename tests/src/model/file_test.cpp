@@ -6,26 +6,22 @@
 
 #include <gtest/gtest.h>
 
+#include "support/temporary_folder.h"
+
 namespace standin::model {
 namespace {
 
-class ReadFile : public testing::Test {
+class ReadFile : public ::testing::Test {
 protected:
-    void SetUp() override {
-        m_folder = std::filesystem::temp_directory_path() / (std::string("standin_file_test_") + testing::UnitTest::GetInstance()->current_test_info()->name());
-        std::filesystem::create_directories(m_folder);
-    }
-    void TearDown() override { std::filesystem::remove_all(m_folder); }
-
     std::string write(std::string const& content) {
-        auto const path = (m_folder / "content").string();
+        auto const path = m_folder.file("content");
         auto* const file = std::fopen(path.c_str(), "wb");
         std::fwrite(content.data(), 1, content.size(), file);
         std::fclose(file);
         return path;
     }
 
-    std::filesystem::path m_folder;
+    testing::TemporaryFolder m_folder;
 };
 
 TEST_F(ReadFile, GivesEveryByte) {
@@ -53,10 +49,10 @@ TEST_F(ReadFile, StopsAtTheLimit) {
 }
 
 TEST_F(ReadFile, SaysWhatCannotBeOpenedOrRead) {
-    auto const missing = readFile((m_folder / "missing").string(), 10);
+    auto const missing = readFile(m_folder.file("missing"), 10);
     ASSERT_FALSE(missing);
     EXPECT_EQ(missing.error().kind, ErrorKind::Unreadable);
-    auto const folder = readFile(m_folder.string(), 10);
+    auto const folder = readFile(m_folder.path().string(), 10);
     ASSERT_FALSE(folder);
     EXPECT_EQ(folder.error().kind, ErrorKind::Unreadable);
     EXPECT_NE(folder.error().message.find("folder"), std::string::npos);

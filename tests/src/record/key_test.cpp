@@ -8,27 +8,23 @@
 #include <sys/stat.h>
 
 #include "model/file.h"
+#include "support/temporary_folder.h"
 
 namespace standin::record {
 namespace {
 
 using ::testing::HasSubstr;
 
-class Key : public testing::Test {
+class Key : public ::testing::Test {
 protected:
-    void SetUp() override {
-        m_folder = std::filesystem::temp_directory_path() / ("standin_key_test_" + std::to_string(getpid()));
-        std::filesystem::create_directories(m_folder);
-        m_path = (m_folder / "person.key").string();
-    }
-    void TearDown() override { std::filesystem::remove_all(m_folder); }
+    void SetUp() override { m_path = m_folder.file("person.key"); }
 
     static std::optional<std::string> nobody() {
         ADD_FAILURE() << "no passphrase should be asked for";
         return std::nullopt;
     }
 
-    std::filesystem::path m_folder;
+    testing::TemporaryFolder m_folder;
     std::string m_path;
 };
 
@@ -80,8 +76,8 @@ TEST_F(Key, OtherFilesAreRefused) {
         chmod(m_path.c_str(), 0600);
         EXPECT_FALSE(SigningKey::load(m_path, nobody)) << content;
     }
-    EXPECT_FALSE(SigningKey::load((m_folder / "missing").string(), nobody));
-    EXPECT_FALSE(SigningKey::load(m_folder.string(), nobody));
+    EXPECT_FALSE(SigningKey::load(m_folder.file("missing"), nobody));
+    EXPECT_FALSE(SigningKey::load(m_folder.path().string(), nobody));
 }
 
 TEST(KeyNames, FaultyNamesAreRefused) {

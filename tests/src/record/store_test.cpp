@@ -11,6 +11,7 @@
 
 #include "model/file.h"
 #include "src/record/sample_record.h"
+#include "support/temporary_folder.h"
 
 namespace standin::record {
 namespace {
@@ -23,24 +24,21 @@ constexpr std::chrono::milliseconds kShortWait{100};
 // is whether entries are lost, not how long a person would wait.
 constexpr std::chrono::milliseconds kPatientWait = std::chrono::hours(1);
 
-class Store : public testing::Test {
+class Store : public ::testing::Test {
 protected:
     void SetUp() override {
-        m_folder = std::filesystem::temp_directory_path() / ("standin_store_test_" + std::to_string(getpid()));
-        std::filesystem::create_directories(m_folder);
-        m_path = (m_folder / "evaluation.record").string();
+        m_path = m_folder.file("evaluation.record");
         ASSERT_TRUE(createRecord(m_path, sampleRecord()));
     }
-    void TearDown() override { std::filesystem::remove_all(m_folder); }
 
     [[nodiscard]] std::string content() const { return *model::readFile(m_path, kLongestRecord); }
     [[nodiscard]] std::size_t files() const {
-        return static_cast<std::size_t>(std::distance(std::filesystem::directory_iterator(m_folder), std::filesystem::directory_iterator{}));
+        return static_cast<std::size_t>(std::distance(std::filesystem::directory_iterator(m_folder.path()), std::filesystem::directory_iterator{}));
     }
 
     static model::Result<Record> oneMore(Record record) { return withEntry(std::move(record), Body{decision('6', Disposition::Accepted)}, at(1, ashdown())); }
 
-    std::filesystem::path m_folder;
+    testing::TemporaryFolder m_folder;
     std::string m_path;
 };
 
