@@ -242,6 +242,26 @@ std::size_t secondBound(std::string_view text, std::size_t first, std::size_t en
     return isBound(text.substr(farther, beforeEnd - farther)) ? begin : std::string_view::npos;
 }
 
+// What only leads to a condition: "@Ta = 70 °C", "at VCC = 5 V", "当VDD = 3V". Bytes of it with the gap behind it, 0: none.
+std::size_t leadInLength(std::string_view text) {
+    static constexpr std::string_view kSigns[] = {"@", "当", "在"};
+    static constexpr std::string_view kWords[] = {"at ", "for ", "with ", "when ", "where ", "under "};
+    std::size_t length = 0;
+    for (std::string_view const sign : kSigns) {
+        if (text.starts_with(sign)) length = sign.size();
+    }
+    if (length == 0 && !text.empty() && text::isAsciiLetter(text.front())) {
+        std::string const start = text::asciiLower(text.substr(0, 6));
+        for (std::string_view const word : kWords) {
+            if (start.starts_with(word)) length = word.size();
+        }
+    }
+    while (length > 0 && length < text.size() && text[length] == ' ') ++length;
+    return length;
+}
+
+std::string_view withoutLeadIn(std::string_view text) { return text.substr(leadInLength(text)); }
+
 // Where a second statement begins behind the value of the first without a comma, at
 // its own symbol ("VI = 0/5 VDD = 5" at VDD) or bound; npos: nowhere.
 std::size_t secondStatement(std::string_view text, std::vector<Mark> const& marks) {
@@ -256,7 +276,9 @@ std::size_t secondStatement(std::string_view text, std::vector<Mark> const& mark
         bool const bracketed =
             std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(begin), '(') != std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(begin), ')');
         if (begin == end || bracketed || text::trimmed(text.substr(first, begin - first)).empty()) continue;
-        if (text[marks[k].at] != '=' || text::isAsciiLetter(text[begin]) || text[begin] == '|') return begin;
+        if (text[marks[k].at] == '=' && !text::isAsciiLetter(text[begin]) && text[begin] != '|' && text[begin] != '@') continue;
+        std::size_t const word = wordBegin(text, first, withoutGap(text, first, begin));
+        return word > first && word + leadInLength(text.substr(word)) == begin ? word : begin;
     }
     return std::string_view::npos;
 }
@@ -273,7 +295,7 @@ void readParts(std::string_view text, std::vector<ConditionPart>& parts, int dep
     }
     std::string remark;
     std::string_view const bare = withoutRemark(text, remark);
-    std::string_view const read = bare.empty() ? text : bare;
+    std::string_view const read = withoutLeadIn(bare.empty() ? text : bare);
     std::vector<Mark> const marks = marksOf(read);
     if (auto chain = readChain(read, marks)) {
         parts.push_back(std::move(*chain));
@@ -293,9 +315,8 @@ void readParts(std::string_view text, std::vector<ConditionPart>& parts, int dep
         }
         part.comparator = marks.front().comparator;
     } else if (std::size_t const gap = read.find(' '); gap != std::string_view::npos && text::isAsciiLetter(read.front())) {
-        // "Ta 25 °C", "at 25 °C"
-        std::string_view const head = read.substr(0, gap);
-        if (head != "at" && head != "At") symbol = head;
+        // "Ta 25 °C"
+        symbol = read.substr(0, gap);
         ParsedValue const tried = parseValue(read.substr(gap + 1), {.expected = expectedUnit(symbol)});
         if (hasNumber(tried) && tried.relativeTo.empty()) valueText = text::trimmed(read.substr(gap + 1));
         else symbol = {};

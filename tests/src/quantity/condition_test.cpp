@@ -64,6 +64,14 @@ TEST(Condition, printedFormsGiveSymbolAndInterval) {
                                                                     {"VI = VIH or VIL", "?VI = VIH or VIL"},
                                                                     {"all voltages are referenced to ground (GND = 0 V)", "?all voltages are referenced to ground (GND = 0 V)"},
                                                                     {"V+ = 15 V, (VO = 1 V to 11 V)", "V+=15V; VO 1..11V"},
+                                                                    {"VGS = 3.5 V, @Ta = 70 °C", "VGS=3.5V; Ta=70degC"},
+                                                                    {"@ VCC = 5 V @ Ta = 25 °C", "VCC=5V; Ta=25degC"},
+                                                                    {"VCC = 5 V @25°C", "VCC=5V; Ta=25degC"},
+                                                                    {"at VCC = 5 V", "VCC=5V"},
+                                                                    {"For VCC > 2 V", "VCC 2.. >V"},
+                                                                    {"with RL = 2 kΩ, when VIN = 3 V", "RL=2000Ω; VIN=3V"},
+                                                                    {"at IO = 10 mA at TJ = 25 °C", "IO=0.010A; TJ=25degC"},
+                                                                    {"at rest", "?at rest"},
                                                                     {"", ""}}) {
         EXPECT_EQ(shown(parseCondition(printed)), wanted) << printed;
     }
