@@ -364,6 +364,12 @@ std::string rowLabel(model::Table const& table, TableText const& text, int title
     return columnRoleOf(words) == Unknown && hasOrdinaryWord(words) ? words : std::string{};
 }
 
+// "Guaranteed limit": the other side of the typical value in front of it.
+bool saysLimit(std::string const& title) {
+    std::string const low = folded(title);
+    return low.ends_with("limit") || low.ends_with("limits");
+}
+
 void groupValues(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan& plan) {
     struct Open {
         ValueGroup group;
@@ -401,9 +407,10 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
             if (titleAbove < 0) titleAbove = over[k];
             if (!lowest || role == Value) above = over[k];
         }
-        // a typical value and the limits under one title go together
+        // a typical value and the limits under one title, or headed as limits, go together
+        bool const headed = titleAbove >= 0 || saysLimit(plan.titles[static_cast<std::size_t>(c)]);
         bool const limit = role == Value && !groups.empty() && groups.back().group.typ >= 0 && groups.back().group.max < 0 && groups.back().group.min < 0 &&
-                           groups.back().group.single < 0 && titleAbove >= 0 && groups.back().titleAbove == titleAbove;
+                           groups.back().group.single < 0 && headed && groups.back().titleAbove == titleAbove;
         // rules of a few rows may cut a column in two
         if (!groups.empty() && role != Value && !over.empty() && slot(groups.back().group, role) >= 0) {
             int& before = slot(groups.back().group, role);

@@ -64,6 +64,13 @@ TEST(ColumnPlan, AValueBesideAMinimumIsTheOtherLimit) {
     EXPECT_EQ(plan.groups[0].max, 3);
 }
 
+TEST(ColumnPlan, ALimitBesideATypicalValueBelongsToIt) {
+    auto const plan = planOf(handMade({{"Symbol", "Parameter", "Conditions", "Typ", "Guaranteed Limit", "Units"}, {"tD", "Delay, D to Q", "CL = 45 pF", "12", "20", "ns"}}, 1));
+    ASSERT_EQ(plan.groups.size(), 1U);
+    EXPECT_EQ(plan.groups[0].typ, 3);
+    EXPECT_EQ(plan.groups[0].single, 4);
+}
+
 TEST(ColumnPlan, GroupsByTheTitleAbove) {
     auto const plan = planOf(handMade({{"v2 Parameter", ">3 XQ124", "", "", ">3 XQ324", "", "", "v2 Unit"},
                                        {"", "Min", "Typ", "Max", "Min", "Typ", "Max", ""},
