@@ -213,7 +213,7 @@ std::string RowReader::takeNameUnit(std::string& name) const {
 // "Ambient temperature XX224" above lines "XX324", "XX2902": the first of several
 // selecting lines may have run into the name.
 void RowReader::takeTrailingChild(int row, std::string& name, std::string& variant, std::string& condition) const {
-    if (row + 1 >= m_segment.bodyEnd || name.empty()) return;
+    if (row + 1 >= m_segment.bodyEnd || name.empty() || isPartLike(name)) return;
     RowCells const below = cellsOf(row + 1);
     if (below.names.empty() || cellOf(below.names.front()).row != row + 1 || !hasValues(row + 1, below)) return;
     std::string const next = withoutBrackets(textOf(below.names.front()).text);

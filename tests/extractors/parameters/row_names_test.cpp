@@ -66,6 +66,17 @@ TEST(RowNames, ConditionsOfANameHoldForThePartsBelowIt) {
     EXPECT_EQ(line(rows[1]), "IIB|Bias current|VCM = 0|XQ81AC|30|200|pA");
 }
 
+TEST(RowNames, AListOfPartsIsNoNameWithAPartBehindIt) {
+    auto const rows = rowsOf(handMade({{"Rating", "Symbol", "Typ", "Max", "Unit"},
+                                       {"Ambient temperature", "TA", "1", "2", "°C"},
+                                       {".XQ29, XQ29E", "", "3", "4", ""},
+                                       {".XQ29V, XC29", "", "5", "6", ""}},
+                                      1));
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(rows[1].variant, "XQ29, XQ29E");
+    EXPECT_EQ(rows[2].variant, "XQ29V, XC29");
+}
+
 TEST(RowNames, ANewSymbolIsNoCaseOfTheNameAbove) {
     auto const rows = rowsOf(handMade({{"Characteristic", "Symbol", "Typ", "Max", "Unit"}, {"Bandwidth", "BW", "4", "", "MHz"}, {"VO=1V, RL = 2 kΩ", "IQ", "13", "", "mA"}}, 1));
     ASSERT_EQ(rows.size(), 2U);
