@@ -22,6 +22,7 @@ namespace {
 // In font heights.
 constexpr float kOwnLines = 1.5F;  // lines at least this far apart are no wrapped text
 
+constexpr float kInTheMiddle = 0.3F;  // from the middle of its rows to a symbol that holds for all of them
 constexpr float kSymbolsApart = 2.2F;  // symbols at least this far apart stand for several parameters
 constexpr float kLeafPitch = 2.6F;  // from titles to the titles below them
 
@@ -237,6 +238,10 @@ void TableBuilder::findValueColumns() {
         if (p.shape == Shape::Number || p.shape == Shape::Expression) ++values[static_cast<std::size_t>(p.column0)];
         if (p.shape == Shape::Dash) --all[static_cast<std::size_t>(p.column0)];
     }
+    // "Rating" heads names where another column holds the values.
+    if (std::count_if(m_columns.titles.begin(), m_columns.titles.end(), isValueTitle) > 1 && m_columns.titles[0] == ColumnTitle::Value && all[0] > 0 && values[0] * 3 < all[0]) {
+        m_columns.titles[0] = ColumnTitle::Parameter;
+    }
     bool titled = false;
     for (auto const title : m_columns.titles) titled = titled || isValueTitle(title);
     for (std::size_t c = 0; c < all.size(); ++c) {
@@ -367,6 +372,19 @@ bool TableBuilder::holdsOneName(std::vector<PlacedPiece*> const& pieces, int fir
     return std::any_of(lines.begin(), lines.end(), [](auto const& ys) { return ys.size() == 1; });
 }
 
+// The symbol, in a line or two set close, stands in the middle of three lines of values or more: it holds for all.
+bool TableBuilder::holdsCentredSymbol(std::vector<PlacedPiece*> const& pieces, std::vector<Points> const& anchors) const {
+    if (anchors.size() < 3) return false;
+    std::vector<Points> ys;
+    for (auto const* p : pieces) {
+        if (p->column0 == p->column1 && m_columns.titles[static_cast<std::size_t>(p->column0)] == ColumnTitle::Symbol) ys.push_back(p->piece.baseline);
+    }
+    if (ys.empty()) return false;
+    auto const [top, bottom] = std::minmax_element(ys.begin(), ys.end());
+    if (*bottom - *top > kOwnLines * m_font) return false;
+    return std::abs((*top + *bottom) - (anchors.front() + anchors.back())) <= 2 * kInTheMiddle * m_font;
+}
+
 // Several symbols further apart than lines of one text: several parameters without a rule between.
 bool TableBuilder::holdsSymbolsApart(std::vector<PlacedPiece*> const& pieces, int firstValue) const {
     std::vector<Points> ys;
@@ -388,6 +406,7 @@ BandKind TableBuilder::kindOf(std::vector<PlacedPiece*> const& pieces, int bodyB
     if (anchors.size() == 2 && bodyBands > 2) return BandKind::Ruled;
     if (anchors.size() > 2 && holdsSymbolsApart(pieces, firstValue)) return BandKind::Open;
     if (bodyBands > 2 && holdsOneName(pieces, firstValue)) return BandKind::Ruled;
+    if (bodyBands > 1 && m_region.ruledRows && holdsCentredSymbol(pieces, anchors)) return BandKind::Ruled;
     int named = 0;
     for (Points const y : anchors) {
         bool name = false;

@@ -118,6 +118,38 @@ std::vector<Points> linesOfColumn(std::vector<PlacedPiece*> const& pieces, int c
     return clustered(std::move(ys), tolerance);
 }
 
+// A name on top and as many lines hanging under it as there are rows of values, set closer or wider than those: one
+// each, in order. `own`: from top to bottom.
+bool hangInOrder(PageLayout const& page, std::vector<PlacedPiece*> const& own, std::vector<Points> const& anchors, Points fontHeight) {
+    if (own.size() != anchors.size() + 1 || anchors.size() < 3 || own[0]->piece.baseline >= anchors[0] - kSameLine * fontHeight) return false;
+    Points const left = own[1]->piece.box.x0;
+    if (left < own[0]->piece.box.x0 + kIndent * fontHeight) return false;
+    for (std::size_t i = 1; i < own.size(); ++i) {
+        bool const alone = own[i]->piece.baseline - own[i - 1]->piece.baseline > kSameLine * fontHeight;
+        if (!alone || std::abs(own[i]->piece.box.x0 - left) > kBetween * fontHeight || startsLower(textOf(page, own[i]->piece))) return false;
+    }
+    return true;
+}
+
+// A symbol for each row of values: the first may stand beside the name on top of the cases, and all of them closer
+// or wider than their values where each row has a unit of its own.
+bool aSymbolEach(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, std::vector<Points> const& lines, std::vector<Points> const& anchors,
+                 Points fontHeight) {
+    if (lines.size() != anchors.size()) return false;
+    Points const tolerance = kSameLine * fontHeight;
+    bool beside = lines[0] < anchors[0] - tolerance;
+    for (std::size_t i = 1; i < lines.size(); ++i) beside = beside && std::abs(lines[i] - anchors[i]) <= tolerance;
+    if (beside) return true;
+    std::vector<std::string> units(anchors.size());
+    for (auto const* p : pieces) {
+        if (columns.titles[static_cast<std::size_t>(p->column0)] != ColumnTitle::Unit) continue;
+        auto const i = static_cast<std::size_t>(nearest(anchors, p->piece.baseline));
+        if (std::abs(anchors[i] - p->piece.baseline) <= tolerance) units[i] += textOf(page, p->piece);
+    }
+    std::sort(units.begin(), units.end());
+    return !units[0].empty() && std::adjacent_find(units.begin(), units.end()) == units.end();
+}
+
 // Ruled band, at least two anchors.
 void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, std::vector<Points> const& anchors, Points fontHeight) {
     int const rows = static_cast<int>(anchors.size());
@@ -147,6 +179,14 @@ void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
             }
         }
         bool const oneEach = matches == rows && static_cast<int>(lines.size()) == rows;
+        if (isName && matches < rows && hangInOrder(page, own, anchors, fontHeight)) {
+            for (std::size_t i = 0; i < own.size(); ++i) own[i]->row0 = own[i]->row1 = i == 0 ? 0 : static_cast<int>(i) - 1;
+            continue;
+        }
+        if (title == ColumnTitle::Symbol && matches < rows && aSymbolEach(page, pieces, columns, lines, anchors, fontHeight)) {
+            for (auto* p : own) p->row0 = p->row1 = nearest(lines, p->piece.baseline);
+            continue;
+        }
         if (isName && !oneEach) {
             // A name for all rows; lines that state a condition beside a value go with it.
             bool const leading = lines[0] < anchors[0] - tolerance;  // the name stands above, its cases beside the values

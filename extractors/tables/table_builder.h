@@ -63,6 +63,7 @@ private:
     [[nodiscard]] int bandOf(PlacedPiece const& p) const;
     void splitBands();
     [[nodiscard]] bool holdsOneName(std::vector<PlacedPiece*> const& pieces, int firstValue) const;
+    [[nodiscard]] bool holdsCentredSymbol(std::vector<PlacedPiece*> const& pieces, std::vector<model::Points> const& anchors) const;
     [[nodiscard]] bool holdsSymbolsApart(std::vector<PlacedPiece*> const& pieces, int firstValue) const;
     [[nodiscard]] BandKind kindOf(std::vector<PlacedPiece*> const& pieces, int bodyBands) const;
     int splitHead(std::vector<PlacedPiece*>& pieces);

@@ -885,5 +885,78 @@ TEST(FindTables, ATableGoesOnBelowItsLastRuleInTheSameColumns) {
     EXPECT_EQ(textAt(tables[0], 5, 2), "1.1");
 }
 
+// Cases that hang under a name are set closer or wider than their values: they go together in order.
+TEST(FindTables, IndentedCasesGoWithTheirValuesInOrder) {
+    PageBuilder page;
+    page.grid({40, 200, 260, 340, 400}, {90, 104, 118, 184, 198, 212});
+    page.text(44, 100, "Rating").text(204, 100, "Symbol").text(264, 100, "Value").text(344, 100, "Unit");
+    page.text(44, 114, "Supply").text(204, 114, "VS").text(264, 114, "7").text(344, 114, "V");
+    page.text(44, 127, "Ambient temperature").text(204, 127, "TA").text(344, 127, "C");
+    for (int i = 0; i < 4; ++i) {
+        page.text(90, 139 + 11.5F * static_cast<float>(i), "XQ23" + std::to_string(i)).text(264, 138 + 9.0F * static_cast<float>(i), "8" + std::to_string(i));
+    }
+    page.text(44, 194, "Storage").text(204, 194, "TS").text(264, 194, "90").text(344, 194, "C");
+    page.text(44, 208, "Junction").text(204, 208, "TJ").text(264, 208, "150").text(344, 208, "C");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    ASSERT_EQ(t.rows, 8);
+    EXPECT_EQ(textAt(t, 2, 0), "Ambient temperature XQ230");
+    for (int i = 1; i < 4; ++i) EXPECT_EQ(textAt(t, 2 + i, 0), "XQ23" + std::to_string(i));
+    for (int i = 0; i < 4; ++i) EXPECT_EQ(textAt(t, 2 + i, 2), "8" + std::to_string(i));
+}
+
+// The symbol is set in the middle of the lines of values and holds for all, whatever the name is broken into.
+TEST(FindTables, ASymbolInTheMiddleOfItsLinesOfValuesHoldsForAll) {
+    PageBuilder page;
+    page.grid({40, 160, 200, 260, 320, 380, 420}, {90, 104, 152, 190});
+    page.text(164, 100, "VDD").text(204, 100, "Symbol").text(264, 100, "Typ").text(324, 100, "Max").text(384, 100, "Unit");
+    page.text(60, 114, "Output transition").text(76, 125, "times").text(76, 136, "HIGH to LOW").text(204, 136, "tTHL");
+    page.text(76, 172, "LOW to HIGH").text(204, 172, "tTLH");
+    for (int i = 0; i < 3; ++i) {
+        auto const y = static_cast<float>(i) * 11;
+        page.text(170, 125 + y, std::to_string(5 * (i + 1))).text(264, 125 + y, "6" + std::to_string(i)).text(324, 125 + y, "9" + std::to_string(i)).text(384, 125 + y, "ns");
+        page.text(170, 161 + y, std::to_string(5 * (i + 1))).text(264, 161 + y, "7" + std::to_string(i)).text(324, 161 + y, "8" + std::to_string(i)).text(384, 161 + y, "ns");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    ASSERT_EQ(t.rows, 7);
+    EXPECT_EQ(textAt(t, 1, 0), "Output transition times HIGH to LOW");
+    EXPECT_EQ(spanAt(t, 1, 0), Span(3, 1));
+    EXPECT_EQ(textAt(t, 1, 2), "tTHL");
+    EXPECT_EQ(spanAt(t, 1, 2), Span(3, 1));
+}
+
+TEST(FindTables, SymbolsOfValuesWithUnitsOfTheirOwnGoWithThemInOrder) {
+    PageBuilder page;
+    page.grid(kXs, {100, 114, 150, 164, 178});
+    head(page, 110);
+    page.text(44, 128, "Trigger").text(164, 123, "IGX").text(164, 132, "VGX").text(204, 123, "V = 12 V");
+    page.text(324, 128, "20").text(404, 128, "50").text(444, 128, "uA").text(404, 144, "0.8").text(444, 144, "V");
+    page.text(44, 160, "Bias").text(164, 160, "IB").text(364, 160, "3").text(444, 160, "A").text(44, 174, "Noise").text(164, 174, "VN").text(364, 174, "4").text(444, 174, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    ASSERT_EQ(tables[0].rows, 5);
+    EXPECT_EQ(textAt(tables[0], 1, 1), "IGX");
+    EXPECT_EQ(textAt(tables[0], 2, 1), "VGX");
+}
+
+TEST(FindTables, TheSymbolBesideANameOnTopIsThatOfItsFirstCase) {
+    PageBuilder page;
+    page.grid({40, 200, 260, 340, 400}, {90, 104, 118, 158, 172, 186});
+    page.text(44, 100, "Rating").text(204, 100, "Symbol").text(264, 100, "Value").text(344, 100, "Unit");
+    page.text(44, 114, "Supply").text(204, 114, "VS").text(264, 114, "7").text(344, 114, "V");
+    page.text(44, 128, "Power dissipation").text(60, 140, "Plastic package").text(60, 152, "Derate above 25 C").text(204, 128, "PD").text(204, 152, "1/RJA");
+    page.text(264, 140, "1.0").text(264, 152, "8.0").text(344, 140, "W").text(344, 152, "mW/C");
+    page.text(44, 168, "Storage").text(204, 168, "TS").text(264, 168, "90").text(344, 168, "C");
+    page.text(44, 182, "Junction").text(204, 182, "TJ").text(264, 182, "150").text(344, 182, "C");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    ASSERT_EQ(tables[0].rows, 6);
+    EXPECT_EQ(textAt(tables[0], 2, 1), "PD");
+    EXPECT_EQ(textAt(tables[0], 3, 1), "1/RJA");
+}
+
 }  // namespace
 }  // namespace standin::tables
