@@ -154,8 +154,7 @@ Marked heading(std::string_view printed, SheetNames const& names) {
     bool const whole = mark.find('.') == std::string_view::npos;
     bool reads = false;
     if (isDeepNumber(mark)) reads = !hasDigits(title) || isSection(printed, names);
-    else if (point) reads = readsAsChapter(title, names);
-    else reads = isSection(printed, names) && readsAsTitle(title, whole, names);
+    else reads = (point && readsAsChapter(title, names)) || (isSection(printed, names) && readsAsTitle(title, whole, names));
     return reads ? Marked{Marked::Kind::Heading, mark, title} : unmarked(printed);
 }
 

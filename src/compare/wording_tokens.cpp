@@ -81,7 +81,19 @@ std::vector<CjkPhrase> const& cjkPhrases(PhraseLanguage language) {
     return language == PhraseLanguage::Japanese ? kJapanese : kChinese;
 }
 
+bool hasWriting(std::string_view text, text::Writing writing) {
+    for (std::size_t at = 0; at < text.size();) {
+        if (text::writingOf(text::decodeNext(text, at)) == writing) return true;
+    }
+    return false;
+}
+
+// Of a sheet in two languages, each sentence in its own: `language` is the sheet's first one.
 PhraseLanguage phraseLanguageOf(std::string_view language, std::string_view text) {
+    if (!text::isAscii(text)) {
+        if (hasWriting(text, text::Writing::Kana)) return PhraseLanguage::Japanese;
+        if (hasWriting(text, text::Writing::Han)) return language == "ja" ? PhraseLanguage::Japanese : PhraseLanguage::Chinese;
+    }
     std::string const told = language.empty() ? text::detectLanguage(text) : std::string(language);
     if (told == "de") return PhraseLanguage::German;
     if (told == "ja") return PhraseLanguage::Japanese;

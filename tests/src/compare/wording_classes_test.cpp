@@ -187,6 +187,31 @@ TEST(WordingClasses, theNumberOfAHeadingSaysNothing) {
     EXPECT_NE(classes("2 cells", "3 cells"), "EDIT ");
 }
 
+TEST(WordingClasses, theNumberOfASectionWithAConditionSaysNothing) {
+    model::Datasheet reference;
+    reference.sections = {{"s1", model::SectionKind::Characteristics, "2. Lamp characteristics (Ta = 25 °C)", 1, 1, {}}};
+    model::Datasheet candidate;
+    candidate.sections = {{"s1", model::SectionKind::Characteristics, "3. Lamp characteristics (Ta = 25 °C)", 1, 1, {}}};
+    WordingContext const context(reference, candidate);
+    auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
+    EXPECT_EQ(classes("2. Lamp characteristics (Ta = 25 °C)", "3. Lamp characteristics (Ta = 25 °C)"), "EDIT ");
+    EXPECT_EQ(shown(classify("2. Lamp characteristics (Ta = 25 °C)", "3. Lamp characteristics (Ta = 25 °C)", {}).classes), "NUM ") << "no section of the sheets";
+}
+
+// Sheets in two languages: what counts is what each sentence is written in.
+TEST(WordingClasses, aSentenceIsReadInItsOwnLanguage) {
+    model::Datasheet sheet;
+    sheet.document.languages = {"en", "zh"};
+    WordingContext const context(sheet, sheet);
+    auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
+    EXPECT_EQ(classes("禁止向0V电池充电", "允许向0V电池充电"), "PERM ");
+    EXPECT_EQ(classes("The lamp output 引脚必须悬空", "The lamp output 引脚建议悬空"), "MOD ");
+    EXPECT_EQ(classes("コンデンサの接続を推奨します", "コンデンサを必ず接続してください"), "MOD ");
+    sheet.document.languages = {"ja", "en"};
+    WordingContext const japanese(sheet, sheet);
+    EXPECT_EQ(shown(classify("最大電圧", "最小電圧", japanese).classes), "NUM ");
+}
+
 TEST(WordingClasses, ownNamesAreTheSameWord) {
     model::Datasheet reference;
     reference.document.partNumbers = {"QX7101"};
