@@ -9,6 +9,7 @@
 #include <array>
 #include <set>
 
+#include "compare/contrasting_words.h"
 #include "compare/edit_script.h"
 #include "compare/printed_marks.h"
 #include "quantity/condition.h"
@@ -224,7 +225,9 @@ public:
         findGrades();
         findModality();
         findScope();
+        findContrasts();
         findTimes();
+        findNewSuffixes();
         return inOrder();
     }
 
@@ -256,7 +259,7 @@ private:
         bool const openAgainstTied = differs(Meaning::LeftOpen) && differs(Meaning::Tied);
         bool const connecting = says(Meaning::Tied) || says(Meaning::LeftOpen);
         bool const form = any({Meaning::High, Meaning::Low, Meaning::Cmos, Meaning::OpenDrain, Meaning::PushPull, Meaning::NChannel, Meaning::PChannel, Meaning::On, Meaning::Off,
-                               Meaning::Positive, Meaning::Negative, Meaning::Series, Meaning::Parallel, Meaning::Source, Meaning::Sink}) ||
+                               Meaning::Positive, Meaning::Negative, Meaning::Series, Meaning::Parallel, Meaning::Source, Meaning::Sink, Meaning::PullUp, Meaning::PullDown}) ||
                           (m_reference.tokens.size() == m_candidate.tokens.size() && any({Meaning::Internal, Meaning::External, Meaning::Input, Meaning::Output}));
         bool const node = sayBoth(Meaning::Tied) && pinTalk && any({Meaning::Charger, Meaning::Load, Meaning::Cell, Meaning::SenseResistor});
         m_nodeChange = node;
@@ -302,6 +305,7 @@ private:
             bool const temperatures = std::all_of(a.begin(), a.end(), isTemperature) && std::all_of(b.begin(), b.end(), isTemperature);
             raise(temperatures ? WordingClass::Temp : WordingClass::Num);
         }
+        if (any({Meaning::RoomTemperature, Meaning::FullTemperature})) raise(WordingClass::Temp);
         if (changed(Kind::OwnName)) raise(WordingClass::Ord);
         bool const limits = any({Meaning::Maximum, Meaning::Minimum}) && !differs(Meaning::Typical);
         if (limits || any({Meaning::Above, Meaning::Below, Meaning::AtLeast, Meaning::AtMost, Meaning::Rising, Meaning::Falling})) raise(WordingClass::Num);
@@ -341,18 +345,39 @@ private:
         if (negated || saysNegatedForms()) raise(WordingClass::Neg);
     }
 
-    // One side has a word and the other its negated form.
-    [[nodiscard]] bool saysNegatedForms() const {
+    // `visit` sees each word that the reference alone says with each that the candidate alone says.
+    template <class Visit>
+    void visitOtherWords(Visit const& visit) const {
         constexpr std::size_t kMostWords = 40;
-        if (!m_reference.hasToken(Kind::Word) || !m_candidate.hasToken(Kind::Word)) return false;
+        if (!m_reference.hasToken(Kind::Word) || !m_candidate.hasToken(Kind::Word)) return;
         auto const words = keysOfKind(m_reference, Kind::Word);
         auto const others = keysOfKind(m_candidate, Kind::Word);
         auto const a = only(words, others);
         auto const b = only(others, words);
-        if (a.size() > kMostWords || b.size() > kMostWords) return false;
-        return std::any_of(a.begin(), a.end(), [&](std::string_view left) {
-            return std::any_of(b.begin(), b.end(), [&](std::string_view right) { return isNegatedForm(left, right) || isNegatedForm(right, left); });
+        if (a.size() > kMostWords || b.size() > kMostWords) return;
+        for (std::string_view const left : a) {
+            for (std::string_view const right : b) visit(left, right);
+        }
+    }
+
+    // One side has a word and the other its negated form.
+    [[nodiscard]] bool saysNegatedForms() const {
+        bool says = false;
+        visitOtherWords([&says](std::string_view left, std::string_view right) { says = says || isNegatedForm(left, right) || isNegatedForm(right, left); });
+        return says;
+    }
+
+    // "permanent" here and "temporary" there.
+    void findContrasts() {
+        visitOtherWords([this](std::string_view left, std::string_view right) {
+            if (auto const wording = contrastOf(left, right)) raise(*wording);
         });
+    }
+
+    // What a suffix means is said in other words.
+    void findNewSuffixes() {
+        if (raisedAny() || !sayBoth(Meaning::Suffix)) return;
+        visitOtherWords([this](std::string_view, std::string_view) { raise(WordingClass::Ord); });
     }
 
     void findGrades() {

@@ -125,7 +125,8 @@ int numberWord(std::string_view word) {
     auto const found =
         std::find_if(std::begin(kWords), std::end(kWords), [word](std::string_view one) { return one.size() == word.size() && one.front() == word.front() && one == word; });
     if (found != std::end(kWords)) return static_cast<int>(found - std::begin(kWords)) + 2;
-    return word == "twice" ? 2 : 0;
+    if (isOneOf(word, {"twice", "double", "doubled"})) return 2;
+    return isOneOf(word, {"triple", "tripled", "thrice"}) ? 3 : 0;
 }
 
 // Units that stand without a number ("in mΩ"): their case must not be folded.
@@ -285,7 +286,8 @@ private:
             addVerb(printed, plain.substr(0, plain.size() - 3));
             plain = "not";
         }
-        bool const symbol = compound == Compound::No && isSymbol(printed, plain);
+        if (isQuotedLevel(printed)) plain = printed == "H" ? "high" : "low";
+        bool const symbol = compound == Compound::No && plain.size() == printed.size() && isSymbol(printed, plain);
         Word& word = m_words.emplace_back();
         word.printed = printed;
         word.plain = std::move(plain);
@@ -317,6 +319,15 @@ private:
             word.token.key = wordKey(lower);
         }
     }
+
+    // "goes \"L\"", "「H」になる": the level of an output.
+    [[nodiscard]] bool isQuotedLevel(std::string_view printed) const {
+        if (printed != "H" && printed != "L") return false;
+        std::size_t const begin = static_cast<std::size_t>(printed.data() - m_text.data());
+        std::string_view const before = std::string_view(m_text).substr(0, begin);
+        return std::any_of(std::begin(kQuotes), std::end(kQuotes), [before](std::string_view quote) { return before.ends_with(quote); });
+    }
+    static constexpr std::string_view kQuotes[] = {"\"", "'", "「", "『"};
 
     // "cannot", "isn't": the verb in front of "not".
     void addVerb(std::string_view printed, std::string verb) {
