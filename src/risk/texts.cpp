@@ -61,8 +61,21 @@ std::string bracketed(ParameterJudgement const& judged, std::string_view unit) {
     return fmt::format(" ({} {}{})", boundName(judged.distance->of), judged.distance->higher ? "higher" : "lower", byAmount(judged, unit));
 }
 
-std::string conditionOf(std::optional<model::Side> const& side) {
-    return side && !side->condition.empty() ? shortened(side->condition, kLongestQuote) : std::string("no condition");
+std::string bothStated(model::Side const& reference, model::Side const& candidate) {
+    std::string const before = values(reference);
+    std::string const after = values(candidate);
+    return before == after ? "Both state " + after : fmt::format("The candidate states {} where the reference states {}", after, before);
+}
+
+// "the candidate's value holds under X and the reference's under Y"
+std::string conditionsOf(model::Side const& reference, model::Side const& candidate) {
+    auto const held = [](std::string_view whose, model::Side const& side) {
+        bool const one = (side.min.empty() ? 0 : 1) + (side.typ.empty() ? 0 : 1) + (side.max.empty() ? 0 : 1) < 2;
+        return fmt::format("the {}'s value{} under {}", whose, one ? " holds" : "s hold", shortened(side.condition, kLongestQuote));
+    };
+    if (reference.condition.empty()) return held("candidate", candidate) + " and the reference states no condition";
+    if (candidate.condition.empty()) return held("reference", reference) + " and the candidate states no condition";
+    return fmt::format("{} and the reference's under {}", held("candidate", candidate), shortened(reference.condition, kLongestQuote));
 }
 
 std::string sentence(std::string text) {
@@ -247,10 +260,9 @@ std::string parameterExplanation(model::Finding const& finding, ParameterJudgeme
     if (!finding.reference || !finding.candidate) {
         return {};
     }
-    std::string const both = fmt::format("The candidate states {} where the reference states {}", values(*finding.candidate), values(*finding.reference));
+    std::string const both = bothStated(*finding.reference, *finding.candidate);
     switch (finding.relation) {
-        case Relation::ConditionsDiffer:
-            return joined(fmt::format("{}, but the candidate's values hold under {} and the reference's under {}{}.", both, conditionOf(finding.candidate), conditionOf(finding.reference), possible), check);
+        case Relation::ConditionsDiffer: return joined(fmt::format("{}, but {}{}.", both, conditionsOf(*finding.reference, *finding.candidate), possible), check);
         case Relation::UnitConflict:
             if (judged.outcome == Outcome::SignLost) return joined(both + ": the numbers agree, and a sign of the unit (Ω, µ, °) was not read in one of the sheets.", "Look at both pages");
             if (auto const sheet = sheetWithoutUnit(finding); !sheet.empty()) return joined(fmt::format("{}, and no unit was read in the {}.", both, sheet), "Look at both pages");

@@ -67,6 +67,21 @@ TEST(Texts, ALoneLimitThatMovedInwardsIsLowerOrHigher) {
     EXPECT_EQ(texts::parameterTitle("Slope", insideOf("", "-3", "", "-5"), judged, vocabulary::Role::Cap, "V"), "Slope is lower by 2 V");
 }
 
+TEST(Texts, OneValueUnderTwoConditionsIsSaidOnce) {
+    model::Finding finding = insideOf("", "90", "", "90");
+    finding.relation = model::Relation::ConditionsDiffer;
+    finding.reference->unit = finding.candidate->unit = "V";
+    finding.reference->condition = "Tj = 25 °C";
+    finding.candidate->condition = "Tc = 25 °C";
+    EXPECT_EQ(texts::parameterExplanation(finding, {}, {}, {}), "Both state max 90 V, but the candidate's value holds under Tc = 25 °C and the reference's under Tj = 25 °C.");
+    finding.candidate->max = "80";
+    EXPECT_EQ(texts::parameterExplanation(finding, {}, {}, {}),
+              "The candidate states max 80 V where the reference states max 90 V, but the candidate's value holds under Tc = 25 °C and the reference's under Tj = 25 °C.");
+    finding.candidate->condition.clear();
+    EXPECT_EQ(texts::parameterExplanation(finding, {}, {}, {}),
+              "The candidate states max 80 V where the reference states max 90 V, but the reference's value holds under Tj = 25 °C and the candidate states no condition.");
+}
+
 TEST(Texts, ShorteningKeepsCharactersWhole) {
     EXPECT_EQ(texts::shortened("abc", 3), "abc");
     EXPECT_EQ(texts::shortened("ab过充", 4), "ab…");
