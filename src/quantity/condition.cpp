@@ -283,6 +283,14 @@ std::size_t secondStatement(std::string_view text, std::vector<Mark> const& mark
     return std::string_view::npos;
 }
 
+// "当VDD=3V时", "VDD=3Vのとき": the word that closes a condition says nothing of its own.
+std::string_view withoutClosing(std::string_view rest) {
+    static constexpr std::string_view kClosing[] = {"时", "時", "下", "のとき", "の時", "時に"};
+    return std::find(std::begin(kClosing), std::end(kClosing), rest) != std::end(kClosing) ? rest.substr(0, 0) : rest;
+}
+
+bool leadsToAnEnd(std::string_view rest) { return rest.starts_with("to ") || rest.starts_with("至") || rest.starts_with("到"); }
+
 // Reads `text` and appends one part, or more where several stand behind each
 // other without a comma ("IO = 40 mA f = 120 Hz TJ = 25 °C").
 void readParts(std::string_view text, std::vector<ConditionPart>& parts, int depth) {
@@ -332,7 +340,8 @@ void readParts(std::string_view text, std::vector<ConditionPart>& parts, int dep
     std::size_t used = 0;
     ParsedValue const value = valueAtStart(valueText, expectedUnit(symbol), used);
     part.symbol = std::string(symbol);
-    if (used == 0 || (used < valueText.size() && marks.empty())) {
+    bool const onlyNamed = marks.empty() && !value.relativeTo.empty() && countNumbers(valueText) == 0;  // "VDD rising" without its gap
+    if (used == 0 || onlyNamed || (used < valueText.size() && marks.empty())) {
         if (!marks.empty() && part.comparator == Comparator::Equal && isNode(valueText)) {
             part.interval.typ = "0";
             part.interval.relativeTo = std::string(valueText);
@@ -344,8 +353,8 @@ void readParts(std::string_view text, std::vector<ConditionPart>& parts, int dep
         parts.push_back(std::move(part));
         return;
     }
-    std::string_view const rest = text::trimmed(valueText.substr(used));
-    if (rest.substr(0, 3) == "to ") {  // "IO = 10 mA to IMAX" has no end that is a number
+    std::string_view const rest = withoutClosing(text::trimmed(valueText.substr(used)));
+    if (leadsToAnEnd(rest)) {  // "IO = 10 mA to IMAX" has no end that is a number
         parts.push_back(std::move(part));
         return;
     }
@@ -354,6 +363,24 @@ void readParts(std::string_view text, std::vector<ConditionPart>& parts, int dep
     if (!rest.empty()) part.text = std::string(text::trimmed(text.substr(0, static_cast<std::size_t>(rest.data() - text.data()))));
     parts.push_back(std::move(part));
     if (!rest.empty() && depth < kDeepest) readParts(rest, parts, depth + 1);
+}
+
+// A gap where Latin text meets Chinese or Japanese, which are written without: "10 mA时" is no 10 of another unit.
+std::string withGaps(std::string folded) {
+    if (text::isAscii(folded)) return folded;
+    enum class Side { None, Latin, Cjk };
+    std::string spaced;
+    Side before = Side::None;
+    for (std::size_t at = 0; at < folded.size();) {
+        std::size_t const begin = at;
+        char32_t const code = text::decodeNext(folded, at);
+        bool const cjk = text::isCjk(code) && text::isLetter(code);
+        Side const here = cjk ? Side::Cjk : text::isLetter(code) || (code >= U'0' && code <= U'9') ? Side::Latin : Side::None;
+        if (before != Side::None && here != Side::None && here != before) spaced += ' ';
+        spaced.append(folded, begin, at - begin);
+        before = here;
+    }
+    return spaced;
 }
 
 // "unless otherwise noted" and its like say nothing that could differ.
@@ -376,7 +403,7 @@ std::string_view withoutReservation(std::string_view text) {
 
 std::vector<ConditionPart> parseCondition(std::string_view printed) {
     constexpr std::size_t kLongest = 2000;
-    std::string const folded = text::foldForComparison(printed.substr(0, kLongest));
+    std::string const folded = withGaps(text::foldForComparison(printed.substr(0, kLongest)));
     std::vector<ConditionPart> parts;
     for (std::string_view const text : partsOf(folded)) {
         std::string_view const part = withoutReservation(text);

@@ -72,6 +72,13 @@ TEST(Condition, printedFormsGiveSymbolAndInterval) {
                                                                     {"with RL = 2 kΩ, when VIN = 3 V", "RL=2000Ω; VIN=3V"},
                                                                     {"at IO = 10 mA at TJ = 25 °C", "IO=0.010A; TJ=25degC"},
                                                                     {"at rest", "?at rest"},
+                                                                    {"VINrise", "?VINrise"},
+                                                                    {"IO = 10 mA至IMAX, VI = 9 V", "?IO = 10 mA 至 IMAX; VI=9V"},
+                                                                    {"IO = 0 至 IO = 900V/RSET", "?IO = 0 至; ?IO = 900V/RSET"},
+                                                                    {"IO=10 mA负载", "IO=0.010A; ?负载"},
+                                                                    {"当VDD=3V时", "VDD=3V"},
+                                                                    {"VDD=3Vのとき, Ta=25℃", "VDD=3V; Ta=25degC"},
+                                                                    {"延时30秒", "?延时 30 秒"},
                                                                     {"", ""}}) {
         EXPECT_EQ(shown(parseCondition(printed)), wanted) << printed;
     }
