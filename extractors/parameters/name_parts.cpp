@@ -143,6 +143,17 @@ std::string withoutBrackets(std::string_view raw) {
     return trimmed(std::string_view(text).substr(bracket.inner, bracket.innerEnd - bracket.inner));
 }
 
+std::string unitAsWritten(std::string_view printed) {
+    std::string unit = withoutBrackets(printed);
+    // Latin and Cyrillic letters that look like a raised ring, and the C behind it
+    for (std::string_view raised : {"o C", "oC", "O C", "ºC", "0C", "оС", "о С", "ОС", "оC", "oС", "0С"}) {
+        if (unit.starts_with(raised)) unit = "°C" + unit.substr(raised.size());
+        std::string const behind = "/" + std::string(raised);
+        if (unit.ends_with(behind)) unit = unit.substr(0, unit.size() - raised.size()) + "°C";
+    }
+    return unit;
+}
+
 std::string takeCondition(std::string& name) {
     Bracket const bracket = lastBracket(name);
     if (bracket.open != std::string::npos && bracket.open > 0 && (name[bracket.open - 1] == ' ' || !hasRelation(name.substr(0, bracket.open)))) {
@@ -241,6 +252,7 @@ bool isStrongSymbol(std::string_view raw) {
                                                          "Core", "Chip", "Rate", "Run",  "Ring", "Fall", "Fast", "Full", "Gain", "Gate", "Top",  "Tip",  "Two",  "Ten",  "Tab",
                                                          "Tape", "Pad",  "Per",  "Pair", "Part", "Path", "Port", "Ref",  "Real", "Idle", "Volt", "Via",  "time", "gain"};
     if (std::ranges::any_of(kPlain, [&](std::string_view known) { return known == word; })) return false;
+    if (codes.size() > 5 && (word.ends_with("max") || word.ends_with("min"))) return isStrongSymbol(std::string_view(word).substr(0, word.size() - 3));
     // second character: a subscript in capitals, a digit, a sign, or a known lower-case one
     char32_t const second = codes[1];
     bool const lower = second >= U'a' && second <= U'z';

@@ -19,6 +19,9 @@ namespace standin::parameters {
 // What a condition is about: the words in front of its first relation; empty where there is none.
 [[nodiscard]] std::string subjectOf(std::string_view condition);
 
+// A unit without gaps and brackets, and with a degree sign for a raised letter: "o C/W" -> "°C/W".
+[[nodiscard]] std::string unitAsWritten(std::string_view printed);
+
 // Where a symbol stands beside the words of a name cell.
 enum class SymbolPlace : unsigned char { None, Behind, BehindSet, InFront };
 

@@ -4,6 +4,7 @@
 // whose values come below. Indentation tells what hangs under it. Tested by
 // tests/extractors/parameters/table_rows_test.cpp.
 #include <algorithm>
+#include <optional>
 
 #include "extractors/parameters/shapes.h"
 #include "extractors/parameters/text_forms.h"
@@ -25,6 +26,32 @@ std::string partInFront(std::string const& heading) {
     return isPartLike(part) && !isPackageLike(part) && !hasRelation(part) ? part : std::string();
 }
 
+// "XX7805" and "5 V regulator (XX7805)".
+bool namesPart(std::string const& heading) {
+    if (isPartLike(heading)) return !isPackageLike(heading);
+    std::size_t const open = heading.rfind('(');
+    if (!heading.ends_with(")") || open == 0 || open == std::string::npos) return false;
+    std::string const inner = heading.substr(open + 1, heading.size() - open - 2);
+    return isPartLike(inner) && !isPackageLike(inner);
+}
+
+// A heading that names a part in its first lines and states a condition in those below.
+struct PartAndCondition {
+    std::string part;
+    std::string condition;
+};
+
+std::optional<PartAndCondition> partAboveCondition(CellText const& cell) {
+    PartAndCondition out;
+    for (CellLine const& line : cell.lines) {
+        bool const states = !out.condition.empty() || hasRelation(line.text);
+        std::string& text = states ? out.condition : out.part;
+        text = joined(text, line.text);
+    }
+    if (out.condition.empty() || !startsWithCondition(out.condition) || !namesPart(out.part)) return std::nullopt;
+    return out;
+}
+
 }  // namespace
 
 std::string RowReader::prefix() const {
@@ -35,6 +62,13 @@ std::string RowReader::prefix() const {
 
 void RowReader::popHeadings(model::Points left, model::Points indent) {
     while (!m_context.headings.empty() && m_context.headings.back().left >= left - indent) m_context.headings.pop_back();
+}
+
+// What follows is for that part.
+void RowReader::startPart(std::string const& part) {
+    m_context.groupVariant = part;
+    m_context.groupName.clear();
+    m_context.headings.clear();
 }
 
 // A line without values: a heading, a condition for what follows, or a name whose values come below.
@@ -58,6 +92,11 @@ void RowReader::readHeading(int row, RowCells const& cells) {
                 addCondition(text);
                 return;
             }
+            if (auto const above = partAboveCondition(textOf(index))) {
+                startPart(above->part);
+                m_context.headingCondition = withoutBrackets(above->condition);
+                return;
+            }
             std::string const part = partInFront(text);
             m_context.headingCondition = part.empty() ? text : trimmed(std::string_view(text).substr(text.find_first_of(";:,") + 1));
             if (!part.empty()) m_context.groupVariant = part;
@@ -68,9 +107,7 @@ void RowReader::readHeading(int row, RowCells const& cells) {
             return;
         }
         if (isPartLike(text) && !isPackageLike(text)) {
-            m_context.groupVariant = text;
-            m_context.groupName.clear();
-            m_context.headings.clear();
+            startPart(text);
             return;
         }
         if (text.size() > 160) return;  // a remark, not a heading

@@ -196,7 +196,7 @@ std::string RowReader::takeNameUnit(std::string& name) const {
     if (m_plan.has(Unit)) return {};
     std::size_t const open = name.find_last_of("([");
     if (open != std::string::npos && open > 1 && name[open - 1] == ' ' && (name.ends_with("]") || name.ends_with(")"))) {
-        std::string unit = name.substr(open + 1, name.size() - open - 2);
+        std::string unit = unitAsWritten(name.substr(open + 1, name.size() - open - 2));
         if (mayBeBracketedUnit(unit, name[open])) {
             name = trimmed(std::string_view(name).substr(0, open));
             return unit;
@@ -204,7 +204,7 @@ std::string RowReader::takeNameUnit(std::string& name) const {
     }
     std::size_t const comma = name.rfind(", ");
     if (comma == std::string::npos || comma == 0) return {};
-    std::string unit = name.substr(comma + 2);
+    std::string unit = unitAsWritten(name.substr(comma + 2));
     if (!isUnitLike(unit) || unit == "1") return {};
     name.resize(comma);
     return unit;

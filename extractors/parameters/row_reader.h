@@ -50,6 +50,7 @@ private:
     [[nodiscard]] model::Rect wordsBox(int index) const;
     [[nodiscard]] bool selectsByColumn(int index) const;
     void addCondition(std::string const& text);
+    void startPart(std::string const& part);
     [[nodiscard]] int nameCellOf(RowCells const& cells) const;
     void popHeadings(model::Points left, model::Points indent);
     void decideSymbolPlace();

@@ -12,21 +12,6 @@ namespace standin::parameters {
 
 using enum ColumnRole;
 
-namespace {
-
-// "o C/W" (a raised o for the degree sign), gaps and brackets: as a unit is printed.
-std::string tidyUnit(std::string const& printed) {
-    std::string unit = withoutBrackets(printed);
-    for (std::string_view raised : {"o C", "oC", "O C", "ºC", "0C"}) {
-        if (unit.starts_with(raised)) unit = "°C" + unit.substr(raised.size());
-        std::string const behind = "/" + std::string(raised);
-        if (unit.ends_with(behind)) unit = unit.substr(0, unit.size() - raised.size()) + "°C";
-    }
-    return unit;
-}
-
-}  // namespace
-
 // "1234A", "1234B" below each other in a sub-column of the conditions: digits in
 // common, another letter behind. One alone could be an amount.
 bool RowReader::selectsByColumn(int index) const {
@@ -187,7 +172,9 @@ void RowReader::readValues(int row, RowCells const& cells) {
         // a sub-column of the conditions that selects the part
         int const column = cellOf(index).column;
         bool const further = cells.conditions.size() > 1 || (column > 0 && m_plan.roles[static_cast<std::size_t>(column - 1)] == Condition);
-        if (further && isPartLike(withoutBrackets(cell.text)) && !isPackageLike(cell.text)) {
+        // one that is headed by the title over the names, and short forms in quotes ("'72, '73")
+        bool const ofName = columnRoleOf(m_plan.titles[static_cast<std::size_t>(column)]) == Name;
+        if ((further || ofName || cell.text.starts_with("'") || cell.text.starts_with("('")) && isPartLike(withoutBrackets(cell.text)) && !isPackageLike(cell.text)) {
             subVariant = joined(subVariant, withoutBrackets(cell.text));
             continue;
         }
@@ -243,7 +230,9 @@ void RowReader::readValues(int row, RowCells const& cells) {
                 name = m_context.lastName;
                 carriedPrefix = m_context.lastPrefix;
             }
-            if (symbol.empty() && !m_plan.has(Symbol) && symbolPlace(name) == SymbolPlace::BehindSet) symbol = takeSymbol(name, SymbolPlace::BehindSet);
+            SymbolPlace const place = symbolPlace(name);
+            bool const usual = place != SymbolPlace::None && place == m_symbolPlace;
+            if (symbol.empty() && !m_plan.has(Symbol) && (place == SymbolPlace::BehindSet || usual)) symbol = takeSymbol(name, place);
             if (symbol.empty()) symbol = m_context.lastSymbol;
         }
     } else if (!m_table.evidence.ruledRows && cells.names.empty()) {
@@ -310,7 +299,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
         std::string unit;
         int const unitCell = group.unit >= 0 ? m_text.at(row, group.unit) : -1;
         if (unitCell >= 0 && !saysNothing(textOf(unitCell).text)) {
-            unit = tidyUnit(textOf(unitCell).text);
+            unit = unitAsWritten(textOf(unitCell).text);
             out.cells.push_back(unitCell);
             marks.insert(marks.end(), textOf(unitCell).marks.begin(), textOf(unitCell).marks.end());
         }

@@ -120,6 +120,10 @@ namespace {
 
 // One word of a list of symbols; `among`: there are others beside it.
 bool isSymbolWord(std::string_view word, bool among) {
+    // "Ptotmax": the limit behind a symbol
+    for (std::string_view limit : {"max", "min"}) {
+        if (word.ends_with(limit) && word.size() > limit.size() + 2) word.remove_suffix(limit.size());
+    }
     int letters = 0;
     int lowerRun = 0;
     int longest = 0;
@@ -238,7 +242,8 @@ bool isPackageLike(std::string_view raw) {
 
 bool isPartLike(std::string_view raw) {
     if (raw.size() < 2 || raw.size() > 120) return false;
-    std::string const text = trimmed(tidied(raw));
+    std::string text = trimmed(tidied(raw));
+    if (text.starts_with("for ") && hasDigit(text)) text = trimmed(std::string_view(text).substr(4));  // "for XX78C"
     if (text.size() < 2 || text.size() > 90) return false;
     std::string const low = folded(text);
     auto const namesPins = [&] { return low.find(" pin") != std::string::npos || low.find(" terminal") != std::string::npos; };

@@ -98,8 +98,9 @@ void RowReader::decideSymbolPlace() {
     for (int row = m_segment.bodyFirst; row < m_segment.bodyEnd; ++row) {
         RowCells const cells = cellsOf(row);
         if (cells.names.empty() || cellOf(cells.names.front()).row != row || !hasValues(row, cells)) continue;
-        ++names;
         std::string name = textOf(cells.names.front()).text;
+        if (isPartLike(name)) continue;  // a case of the name above
+        ++names;
         (void)takeCondition(name);
         (void)takeNameUnit(name);
         (void)takeLimit(name);

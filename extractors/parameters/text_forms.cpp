@@ -16,6 +16,8 @@ bool isSpace(char32_t c) {
            (c >= U'\u2000' && c <= U'\u200A') || c == U'\u202F' || c == U'\u205F';
 }
 
+constexpr std::string_view kCyrillicEs = "\xD0\xA1";  // reads like a Latin C and is one behind a degree sign
+
 bool isInvisible(char32_t c) { return c == U'\u200B' || c == U'\uFEFF' || c == U'\u2060' || c == U'\u200D'; }
 
 bool isDash(char32_t c) {
@@ -170,6 +172,10 @@ std::string tidied(std::string_view text) {
             // "° C" is one sign in print
             std::size_t const next = behindSpaces(text, at);
             if (text.substr(next, 1) == "C") at = next;
+            if (text.substr(next, kCyrillicEs.size()) == kCyrillicEs) {
+                out.push_back('C');
+                at = next + kCyrillicEs.size();
+            }
         } else if (c == U'\u301C' || c == U'\u223C' || c == U'\uFF5E' || c == U'\u2053' || c == U'\u02DC') {
             out.push_back('~');
         } else if (c == U'\u2126') {

@@ -81,6 +81,13 @@ TEST(NameParts, TellsConditionsFromNamesByTheirSubject) {
     EXPECT_EQ(subjectOf("25 °C"), "");
 }
 
+TEST(NameParts, ARaisedLetterInAUnitIsADegreeSign) {
+    for (char const* text : {"oC", "o C", "оС", "(оС)", "°C"}) EXPECT_EQ(unitAsWritten(text), "°C") << text;
+    EXPECT_EQ(unitAsWritten("оС/Вт"), "°C/Вт");
+    EXPECT_EQ(unitAsWritten("мВ/оС"), "мВ/°C");
+    EXPECT_EQ(unitAsWritten("Ом"), "Ом");
+}
+
 TEST(NameParts, FindsASymbolBehindAColon) {
     std::string name = "Supply voltage: VCC+";
     EXPECT_EQ(symbolPlace(name), SymbolPlace::BehindSet);

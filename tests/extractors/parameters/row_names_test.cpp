@@ -67,14 +67,59 @@ TEST(RowNames, ConditionsOfANameHoldForThePartsBelowIt) {
 }
 
 TEST(RowNames, AListOfPartsIsNoNameWithAPartBehindIt) {
-    auto const rows = rowsOf(handMade({{"Rating", "Symbol", "Typ", "Max", "Unit"},
-                                       {"Ambient temperature", "TA", "1", "2", "°C"},
-                                       {".XQ29, XQ29E", "", "3", "4", ""},
-                                       {".XQ29V, XC29", "", "5", "6", ""}},
-                                      1));
+    auto const rows = rowsOf(handMade(
+        {{"Rating", "Symbol", "Typ", "Max", "Unit"}, {"Ambient temperature", "TA", "1", "2", "°C"}, {".XQ29, XQ29E", "", "3", "4", ""}, {".XQ29V, XC29", "", "5", "6", ""}}, 1));
     ASSERT_EQ(rows.size(), 3U);
     EXPECT_EQ(rows[1].variant, "XQ29, XQ29E");
     EXPECT_EQ(rows[2].variant, "XQ29V, XC29");
+}
+
+TEST(RowNames, AHeadingOfAPartAboveItsConditionIsBoth) {
+    auto const rows = rowsOf(handMade({{"Symbol", "Parameter", "Conditions", "Typ", "Max", "Unit"},
+                                       {">6 Stabiliser of 5 V (QX7805) / VI = 10 V, IO = 500 mA"},
+                                       {"VO", "Output voltage", "TJ = 25 °C", "5.0", "5.2", "V"},
+                                       {">6 Stabiliser of 6 V (QX7806) / VI = 11 V, IO = 500 mA"},
+                                       {"VO", "Output voltage", "TJ = 25 °C", "6.0", "6.2", "V"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "VO|Output voltage|TJ = 25 °C|Stabiliser of 5 V (QX7805)|5.0|5.2|V");
+    EXPECT_EQ(line(rows[1]), "VO|Output voltage|TJ = 25 °C|Stabiliser of 6 V (QX7806)|6.0|6.2|V");
+    EXPECT_EQ(rows[1].tableCondition, "Ta=25°C VI = 11 V, IO = 500 mA");
+}
+
+TEST(RowNames, ASymbolBehindANameIsThatOfThePartsBelowIt) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Unit", "Min", "Max"},
+                                       {"Input voltage Vi", "V", "", ""},
+                                       {".QX7805", "", "7", "25"},
+                                       {".QX7806", "", "8", "25"},
+                                       {".QX7808", "", "10", "25"},
+                                       {"Crystal temperature, Tj", "°C", "0", "125"},
+                                       {"Total power, Ptotmax", "W", "", "15"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 5U);
+    for (std::size_t i = 0; i < 3; ++i) EXPECT_EQ(rows[i].name + "|" + rows[i].symbol, "Input voltage|Vi");
+    EXPECT_EQ(rows[4].name + "|" + rows[4].symbol, "Total power|Ptotmax");
+}
+
+TEST(RowNames, ACellThatSelectsThePartIsNoCondition) {
+    auto const rows = rowsOf(handMade({{">2 Parameter", "", "Symbol", "Value", "Unit"},
+                                       {"v2 Peak voltage", "QX0405-6", "v2 VDR", "600", "V"},
+                                       {"", "QX0405-8", "", "800", "V"},
+                                       {"v2 Surge current", "tP = 8.3 ms", "v2 ITM", "33", "A"},
+                                       {"", "tP = 10 ms", "", "30", "A"},
+                                       {"v2 Junction temperature", "for QX78", "v2 TJ", "150", "°C"},
+                                       {"", "for QX78C", "", "125", "°C"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 6U);
+    EXPECT_EQ(line(rows[1]), "VDR|Peak voltage||QX0405-8|~|800|V");
+    EXPECT_EQ(line(rows[5]), "TJ|Junction temperature||for QX78C|~|125|°C");
+    auto const quoted = rowsOf(handMade({{"Symbol", "Parameter", "Test conditions", "Typ", "Max", "Unit"},
+                                         {"v2 VREG", "v2 Charge voltage", "('72, '73)", "4.2", "4.23", "v2 V"},
+                                         {"", "", "('79)", "4.1", "4.14", ""},
+                                         {"VRI", "Detection", "VB rising", "1.8", "2", "V"}},
+                                        1));
+    ASSERT_EQ(quoted.size(), 3U);
+    EXPECT_EQ(line(quoted[1]), "VREG|Charge voltage||'79|4.1|4.14|V");
 }
 
 TEST(RowNames, ANewSymbolIsNoCaseOfTheNameAbove) {

@@ -6,7 +6,7 @@ namespace standin::parameters {
 namespace {
 
 TEST(Shapes, Symbols) {
-    for (char const* text : {"VCU", "RDS(on)", "tPHL", "V+", "TJ, TSTG", "VI - VO", "ΔVO/ΔT", "θJA", "Rth(j-a)", "IO(max)", "Vstart1", "gfs", "Cf", "fc"}) {
+    for (char const* text : {"VCU", "RDS(on)", "tPHL", "V+", "TJ, TSTG", "VI - VO", "ΔVO/ΔT", "θJA", "Rth(j-a)", "IO(max)", "Ptotmax", "Vstart1", "gfs", "Cf", "fc"}) {
         EXPECT_TRUE(isSymbolLike(text)) << text;
     }
     for (char const* text : {"Supply voltage", "Output", "overshoot", "VDD = 3 V", "", "3.0", "过充检测电压", "Input voltage range at the pin"}) {
@@ -33,8 +33,10 @@ TEST(Shapes, Conditions) {
 }
 
 TEST(Shapes, Parts) {
-    for (char const* text : {"XX358A", "XQ8205B, XQ8206", "'72, '73", "ZZ74HC12", "for C version", "QX12A/C 系列", "All other devices"}) EXPECT_TRUE(isPartLike(text)) << text;
-    for (char const* text : {"VDD", "SOT-23-6", "Detection voltage", "25°C", "10", "R1", "MIN", "IN", "TA = 25°C", "Output 1"}) EXPECT_FALSE(isPartLike(text)) << text;
+    for (char const* text : {"XX358A", "XQ8205B, XQ8206", "'72, '73", "ZZ74HC12", "for C version", "for XX7805C", "QX12A/C 系列", "All other devices"})
+        EXPECT_TRUE(isPartLike(text)) << text;
+    for (char const* text : {"VDD", "SOT-23-6", "Detection voltage", "25°C", "10", "R1", "MIN", "IN", "TA = 25°C", "Output 1", "for VO = 5 to 18V", "for 10 s"})
+        EXPECT_FALSE(isPartLike(text)) << text;
 }
 
 TEST(Shapes, Packages) {

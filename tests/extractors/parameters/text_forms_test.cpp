@@ -10,6 +10,11 @@ struct Case {
     char const* out;
 };
 
+TEST(TextForms, ACyrillicCBehindADegreeSignIsThatOfCelsius) {
+    EXPECT_EQ(tidied("от −45 °С до +85 ° С"), "от -45 °C до +85 °C");
+    EXPECT_EQ(tidied("Схема"), "Схема");
+}
+
 TEST(TextForms, TidiedUnifiesDashesDegreesAndSpaces) {
     for (auto const& [in, out] : {Case{"  a \t b ", "a b"}, Case{"−40 to 85 ℃", "-40 to 85 °C"}, Case{"25º C", "25°C"}, Case{"2.0～4.5", "2.0~4.5"},
                                   Case{"a – b", "a - b"}, Case{"", ""}, Case{"3.0 \u00A0V", "3.0 V"}, Case{"10\u2126", "10Ω"}}) {
