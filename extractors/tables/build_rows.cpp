@@ -22,7 +22,7 @@ namespace {
 // In font heights.
 constexpr float kOwnLines = 1.5F;  // lines at least this far apart are no wrapped text
 
-constexpr float kInTheMiddle = 0.3F;  // from the middle of its rows to a symbol that holds for all of them
+constexpr float kInTheMiddle = 0.3F;   // from the middle of its rows to a symbol that holds for all of them
 constexpr float kSymbolsApart = 2.2F;  // symbols at least this far apart stand for several parameters
 constexpr float kLeafPitch = 2.6F;  // from titles to the titles below them
 
