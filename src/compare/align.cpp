@@ -12,6 +12,7 @@
 #include <utility>
 #include <vector>
 
+#include "compare/condition_texts.h"
 #include "compare/conditions.h"
 #include "compare/coverage_account.h"
 #include "compare/document_conflicts.h"

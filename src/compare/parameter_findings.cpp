@@ -7,7 +7,6 @@
 #include <algorithm>
 #include <array>
 #include <map>
-#include <set>
 #include <string>
 #include <string_view>
 #include <tuple>
@@ -62,23 +61,6 @@ void addRowPlace(std::vector<model::Place>& places, PrintedRows const& rows, int
 }
 
 bool hasSingleLimit(Parameter const& p) { return p.interval && p.interval->lo.has_value() != p.interval->hi.has_value(); }
-
-// Where a difference below the printed resolution does no harm. A single limit decides,
-// whichever column it is printed in.
-BoundPrecision precisionFor(SheetPair const& sheets, Parameter const& p, Parameter const& candidate) {
-    if (hasSingleLimit(p) && hasSingleLimit(candidate)) return {};
-    if (sheets.oneText() || p.kind == model::ParameterKind::Rating) return {};
-    auto const* entry = p.canonical.empty() ? nullptr : sheets.vocabulary.find(p.canonical);
-    if (entry == nullptr) return {Precision::AsPrinted, Precision::AsPrinted};
-    switch (entry->bound) {
-        case vocabulary::Bound::None: return {Precision::AsPrinted, Precision::AsPrinted};
-        case vocabulary::Bound::Max: return {Precision::AsPrinted, Precision::Exact};
-        case vocabulary::Bound::Min: return {Precision::Exact, Precision::AsPrinted};
-        case vocabulary::Bound::Magnitude:
-        case vocabulary::Bound::Both: return {};
-    }
-    return {};
-}
 
 std::vector<std::string_view> spaced(std::string_view text) {
     std::vector<std::string_view> words;
@@ -236,66 +218,25 @@ private:
     std::map<std::tuple<std::string, std::string, std::string, std::string>, CommonCell> m_lastOfUnit;
 };
 
-// "(Ta = 25 °C)": what stands within, to be met within a longer text.
-std::string withoutBrackets(std::string text) {
-    while (!text.empty() && text.front() == '(') text.erase(0, 1);
-    while (!text.empty() && text.back() == ')' && std::count(text.begin(), text.end(), ')') > std::count(text.begin(), text.end(), '(')) text.pop_back();
-    return text;
-}
-
 }  // namespace
+
+BoundPrecision precisionFor(SheetPair const& sheets, Parameter const& p, Parameter const& candidate) {
+    if (hasSingleLimit(p) && hasSingleLimit(candidate)) return {};
+    if (sheets.oneText() || p.kind == model::ParameterKind::Rating) return {};
+    auto const* entry = p.canonical.empty() ? nullptr : sheets.vocabulary.find(p.canonical);
+    if (entry == nullptr) return {Precision::AsPrinted, Precision::AsPrinted};
+    switch (entry->bound) {
+        case vocabulary::Bound::None: return {Precision::AsPrinted, Precision::AsPrinted};
+        case vocabulary::Bound::Max: return {Precision::AsPrinted, Precision::Exact};
+        case vocabulary::Bound::Min: return {Precision::Exact, Precision::AsPrinted};
+        case vocabulary::Bound::Magnitude:
+        case vocabulary::Bound::Both: return {};
+    }
+    return {};
+}
 
 ParameterFindings findParameterDifferences(SheetPair const& sheets, ParameterPairing const& pairing, ConditionMemo& conditions) {
     return Findings(sheets, conditions).run(pairing);
-}
-
-void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets, ConditionMemo& memo) {
-    std::map<std::string, Parameter const*> referenceOf;
-    std::map<std::string, Parameter const*> candidateOf;
-    for (auto const& p : sheets.reference.parameters) referenceOf.emplace("r:" + p.id, &p);
-    for (auto const& p : sheets.candidate.parameters) candidateOf.emplace("c:" + p.id, &p);
-    struct Shown {
-        std::string reference, candidate;
-        int index;
-    };
-    std::vector<Shown> shown;
-    for (std::size_t i = 0; i < drafts.size(); ++i) {
-        auto const& draft = drafts[i];
-        if (draft.dropped || draft.cause >= 0 || (draft.rank != Rank::Table && draft.rank != Rank::Wording && draft.rank != Rank::Section)) continue;
-        if (!draft.finding.reference || !draft.finding.candidate) continue;
-        shown.push_back({withoutBrackets(spaceless(draft.finding.reference->text)), withoutBrackets(spaceless(draft.finding.candidate->text)), static_cast<int>(i)});
-    }
-    if (shown.empty()) return;
-    std::map<std::pair<std::string, std::string>, int> known;
-    for (std::size_t i = 0; i < drafts.size(); ++i) {
-        auto& draft = drafts[i];
-        if (draft.rank != Rank::Parameter || draft.finding.relation != Relation::ConditionsDiffer || draft.finding.affects.size() != 2) continue;
-        auto const r = referenceOf.find(draft.finding.affects[0]);
-        auto const c = candidateOf.find(draft.finding.affects[1]);
-        if (r == referenceOf.end() || c == candidateOf.end()) continue;
-        Relation const values = relateValues(*r->second, *c->second, precisionFor(sheets, *r->second, *c->second));
-        if (!isEqual(values, *r->second, *c->second)) continue;
-        if (relateConditions({r->second->condition, {}}, {c->second->condition, {}}, memo) != ConditionRelation::Same) continue;
-        auto key = std::make_pair(r->second->tableCondition, c->second->tableCondition);
-        auto found = known.find(key);
-        if (found == known.end()) {
-            int cause = -1;
-            std::string const before = withoutBrackets(spaceless(key.first));
-            std::string const after = withoutBrackets(spaceless(key.second));
-            for (auto const& candidate : shown) {
-                // The table's condition may be put together of a caption and a heading: either holds the other.
-                auto meets = [](std::string const& text, std::string const& part) {
-                    return !part.empty() && !text.empty() && (text.find(part) != std::string::npos || part.find(text) != std::string::npos);
-                };
-                if (meets(candidate.reference, before) && meets(candidate.candidate, after)) {
-                    cause = candidate.index;
-                    break;
-                }
-            }
-            found = known.emplace(std::move(key), cause).first;
-        }
-        if (found->second >= 0) draft.cause = found->second;
-    }
 }
 
 namespace {
@@ -308,75 +249,6 @@ std::string bareText(std::string_view printed) {
     }
     return bare;
 }
-
-// Printed text without spaces, brackets and the punctuation between conditions; signs,
-// decimal points and comparisons stay ("VIN = ±5 V", "VIN > 2.5 V").
-std::string conditionText(std::string_view printed) {
-    std::string bare;
-    for (char const c : spaceless(printed)) {
-        if (c != '(' && c != ')' && c != '[' && c != ']' && c != ',' && c != ';' && c != ':') bare.push_back(c);
-    }
-    if (!bare.empty() && bare.back() == '.') bare.pop_back();
-    return bare;
-}
-
-// Is `text` the condition, or a part of it that begins and ends between its numbers?
-bool statesPartOf(std::string const& condition, std::string const& text) {
-    constexpr std::size_t kShortest = 6;
-    if (text.size() < kShortest || std::none_of(text.begin(), text.end(), text::isAsciiDigit)) return false;
-    auto const ofNumber = [](char c) { return text::isAsciiDigit(c) || c == '.' || c == '-' || c == '+' || static_cast<unsigned char>(c) >= 0x80U; };
-    for (auto at = condition.find(text); at != std::string::npos; at = condition.find(text, at + 1)) {
-        std::size_t const end = at + text.size();
-        if ((at == 0 || !ofNumber(condition[at - 1])) && (end == condition.size() || !ofNumber(condition[end]))) return true;
-    }
-    return false;
-}
-
-// The conditions of the two tables of a row whose finding says that they differ.
-struct TwoConditions {
-    int draft = 0;
-    std::string reference, candidate;
-};
-
-std::vector<TwoConditions> differingTableConditions(std::vector<Draft> const& drafts, SheetPair const& sheets, ConditionMemo& memo) {
-    std::map<std::string, Parameter const*> rows;
-    for (auto const& p : sheets.reference.parameters) rows.emplace("r:" + p.id, &p);
-    for (auto const& p : sheets.candidate.parameters) rows.emplace("c:" + p.id, &p);
-    std::vector<TwoConditions> all;
-    std::set<std::pair<std::string, std::string>> known;
-    for (std::size_t i = 0; i < drafts.size(); ++i) {
-        auto const& draft = drafts[i];
-        if (draft.dropped || draft.rank != Rank::Parameter || draft.finding.relation != Relation::ConditionsDiffer || draft.finding.affects.size() != 2) continue;
-        auto const r = rows.find(draft.finding.affects[0]);
-        auto const c = rows.find(draft.finding.affects[1]);
-        if (r == rows.end() || c == rows.end()) continue;
-        std::string const& before = r->second->tableCondition;
-        std::string const& after = c->second->tableCondition;
-        if (before.empty() || after.empty() || !known.emplace(before, after).second) continue;
-        if (relateConditions({{}, before}, {{}, after}, memo) == ConditionRelation::Same) continue;
-        all.push_back({static_cast<int>(i), conditionText(before), conditionText(after)});
-    }
-    return all;
-}
-
-}  // namespace
-
-void linkConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets, ConditionMemo& memo) {
-    if (sheets.oneText()) return;
-    auto const conditions = differingTableConditions(drafts, sheets, memo);
-    if (conditions.empty()) return;
-    for (Draft& draft : drafts) {
-        bool const text = draft.rank == Rank::Wording || draft.rank == Rank::Section || draft.rank == Rank::Table;
-        if (!text || draft.dropped || draft.cause >= 0 || !draft.finding.reference || !draft.finding.candidate) continue;
-        std::string const r = conditionText(draft.finding.reference->text);
-        std::string const c = conditionText(draft.finding.candidate->text);
-        auto const said =
-            std::find_if(conditions.begin(), conditions.end(), [&](TwoConditions const& both) { return statesPartOf(both.reference, r) && statesPartOf(both.candidate, c); });
-        if (said != conditions.end()) draft.cause = said->draft;
-    }
-}
-
-namespace {
 
 // Those of the values under Min, Typ and Max that differ, with their unit, spaceless.
 using ColumnValues = std::array<std::string, 3>;

@@ -6,6 +6,7 @@
 #include "compare/conditions.h"
 #include "compare/drafts.h"
 #include "compare/parameter_pairing.h"
+#include "compare/relation.h"
 #include "compare/sheet_pair.h"
 #include "model/comparison.h"
 
@@ -21,19 +22,13 @@ struct ParameterFindings {
 // once for several of them differs: the first is the finding, the others follow.
 [[nodiscard]] ParameterFindings findParameterDifferences(SheetPair const& sheets, ParameterPairing const& pairing, ConditionMemo& conditions);
 
-// Condition differences that come from a change that another draft shows (a
-// heading row, a caption, a sentence with the condition of a whole table) are hung
-// under that draft. Called when all drafts are together.
-void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets, ConditionMemo& memo);
+// Where a difference below the printed resolution does no harm. A single limit decides,
+// whichever column it is printed in.
+[[nodiscard]] BoundPrecision precisionFor(SheetPair const& sheets, model::Parameter const& reference, model::Parameter const& candidate);
 
 // Two makers: a line of the features or the description that repeats the values of a row that
 // differs ("RDS(ON) < 60 mΩ" against "RDS(ON) < 65 mΩ") follows from that row, if both lines are
 // the same but for these values. One that says more stays a finding.
 void linkRestatements(std::vector<Draft>& drafts, SheetPair const& sheets);
-
-// Two makers: a caption that states the conditions of a table ("VCC = 5 V, TA = 25 °C unless
-// otherwise noted") against that of the other sheet follows from a row of these two tables
-// whose own finding says that they differ; called before linkTableConditions. Any other stays a finding.
-void linkConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets, ConditionMemo& memo);
 
 }  // namespace standin::compare
