@@ -55,6 +55,21 @@ std::vector<unsigned char> firstPackedBytes(Stream& stream, int most) {
     return bytes;
 }
 
+bool isWhite(char c) { return c == ' ' || c == '\n' || c == '\r' || c == '\t' || c == '\f' || c == '\0'; }
+
+// Calls `take` with each name that the program draws: "/Fm1 Do". What stands in a text or
+// a picture may look like one.
+template <class Take>
+void drawnNames(std::string_view program, Take const& take) {
+    for (std::size_t found = program.find("Do"); found != std::string_view::npos; found = program.find("Do", found + 2)) {
+        std::size_t end = found;
+        while (end > 0 && isWhite(program[end - 1])) --end;
+        std::size_t begin = end;
+        while (begin > 0 && !isWhite(program[begin - 1]) && program[begin - 1] != '/') --begin;
+        if (begin > 0 && begin < end && program[begin - 1] == '/') take(std::string(program.substr(begin, end - begin)));
+    }
+}
+
 bool isTrueType(std::string_view program) { return program.starts_with(std::string_view("\0\1\0\0", 4)) || program.starts_with("true"); }
 
 void readFrom(Object& stream, std::string const& bytes) {
@@ -68,7 +83,8 @@ void forgetKept(XRef& table, Ref place) {
 }
 
 void KeptObjects::takePage(Page& page) {
-    keepFonts(page);
+    Dict const* resources = page.getResourceDict();
+    keepFonts(resources);
     Object const dictionary = m_table.fetch(page.getRef());
     if (!dictionary.isDict()) return;
     Object const& contents = dictionary.dictLookupNF("Contents");
@@ -76,22 +92,22 @@ void KeptObjects::takePage(Page& page) {
         auto const complaints = complaintsSoFar();
         Object found = contents.fetch(&m_table);
         if (found.isArray()) {
-            takePrograms(found);
+            takePrograms(found, resources);
         } else if (complaintsSoFar() == complaints) {
-            keepProgram(contents.getRef(), std::move(found));
+            takeProgram(contents.getRef(), std::move(found), resources, 0);
         }
     } else if (contents.isArray()) {
-        takePrograms(contents);
+        takePrograms(contents, resources);
     }
 }
 
-void KeptObjects::takePrograms(Object const& parts) {
+void KeptObjects::takePrograms(Object const& parts, Dict const* resources) {
     for (int i = 0; i < parts.arrayGetLength(); ++i) {
         Object const& part = parts.arrayGetNF(i);
         if (!part.isRef()) continue;
         auto const complaints = complaintsSoFar();
         Object program = part.fetch(&m_table);
-        if (complaintsSoFar() == complaints) keepProgram(part.getRef(), std::move(program));
+        if (complaintsSoFar() == complaints) takeProgram(part.getRef(), std::move(program), resources, 0);
     }
 }
 
@@ -99,20 +115,43 @@ void KeptObjects::releasePage() {
     for (Ref const part : m_pageParts) forgetKept(m_table, part);
     m_pageParts.clear();
     m_pagePrograms.clear();
+    m_pageForms.clear();
 }
 
-void KeptObjects::keepProgram(Ref place, Object program) {
+// `forms`: how many forms it stands in.
+void KeptObjects::takeProgram(Ref place, Object program, Dict const* resources, int forms) {
     if (!program.isStream()) return;
     std::size_t room = kMostPageBytes;
     for (auto const& other : m_pagePrograms) room -= other.size();
+    std::size_t const known = m_pagePrograms.size();
     unpack(program, m_pagePrograms, room);
     if (isCompressed(program)) return;
     m_table.getEntry(place.num)->obj = std::move(program);
     m_pageParts.push_back(place);
+    if (m_pagePrograms.size() > known && forms < kDeepestForm) takeForms(m_pagePrograms.back(), resources, forms);
 }
 
-void KeptObjects::keepFonts(Page& page) {
-    Dict const* resources = page.getResourceDict();
+// The forms that a program draws are programs with fonts of their own.
+void KeptObjects::takeForms(std::string_view program, Dict const* resources, int forms) {
+    if (resources == nullptr) return;
+    Object const known = resources->lookup("XObject");
+    if (!known.isDict()) return;
+    drawnNames(program, [&](std::string const& name) {
+        Object const& place = known.dictLookupNF(name.c_str());
+        if (!place.isRef() || !m_pageForms.emplace(place.getRef().num, place.getRef().gen).second) return;
+        auto const complaints = complaintsSoFar();
+        Object form = place.fetch(&m_table);
+        if (complaintsSoFar() != complaints || !form.isStream()) return;
+        Object const kind = form.streamGetDict()->lookup("Subtype");
+        if (!kind.isName("Form")) return;
+        Object const own = form.streamGetDict()->lookup("Resources");
+        Dict const* const used = own.isDict() ? own.getDict() : nullptr;
+        keepFonts(used);
+        takeProgram(place.getRef(), std::move(form), used, forms + 1);
+    });
+}
+
+void KeptObjects::keepFonts(Dict const* resources) {
     if (resources == nullptr) return;
     Object const fonts = keep(resources->lookupNF("Font"));
     if (!fonts.isDict()) return;

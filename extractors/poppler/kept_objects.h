@@ -1,5 +1,5 @@
 // Spares Poppler work that it would do again for each page: the objects that
-// describe a font stay parsed in the table of objects, and the programs of pages
+// describe a font stay parsed in the table of objects, and the programs of pages, forms
 // and fonts stand there unpacked, since Poppler decompresses byte by byte. Of a
 // TrueType program it is the beginning, which tells what it is: whoever needs more
 // calls forgetKept() first. What is drawn stays the same. Private to extractors/poppler/; includes Poppler.
@@ -14,6 +14,7 @@
 #include <list>
 #include <set>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -45,9 +46,10 @@ public:
 private:
     enum class Streams { Unpacked, TrueType };
 
-    void takePrograms(Object const& parts);
-    void keepProgram(Ref place, Object program);
-    void keepFonts(Page& page);
+    void takePrograms(Object const& parts, Dict const* resources);
+    void takeProgram(Ref place, Object program, Dict const* resources, int forms);
+    void takeForms(std::string_view program, Dict const* resources, int forms);
+    void keepFonts(Dict const* resources);  // null: none
     void keepFont(Object const& font);
     void keepParts(Object const& font);
     void keepDescriptor(Object const& descriptor);
@@ -61,6 +63,7 @@ private:
 
     static constexpr std::size_t kMostFontBytes = 16U << 20U;
     static constexpr std::size_t kMostPageBytes = 32U << 20U;
+    static constexpr int kDeepestForm = 8;  // forms within forms
 
     XRef& m_table;
     std::set<std::pair<int, int>> m_known;  // number and generation of what was looked at
@@ -68,6 +71,7 @@ private:
     std::size_t m_fontRoom = kMostFontBytes;
     std::list<std::string> m_pagePrograms;
     std::vector<Ref> m_pageParts;
+    std::set<std::pair<int, int>> m_pageForms;  // what was looked at
 };
 
 }  // namespace standin::poppler

@@ -126,6 +126,60 @@ TEST(KeptObjects, ReadsAWholeTrueTypeProgramWhereItIsNeeded) {
     }
 }
 
+// Forms are drawn within pages and within each other; what is drawn on further pages is read alike.
+TEST(KeptObjects, ReadsCompressedFormsWithFontsOfTheirOwn) {
+    PdfWriter pdf;
+    int const map = pdf.stream(kFlate, deflated("1 beginbfchar <41> <0035> endbfchar"));
+    std::string const fonts =
+        fmt::format("/Font << /F9 {} >>", reference(pdf.object(fmt::format("<< /Type /Font /Subtype /Type1 /BaseFont /Lathe /ToUnicode {} >>", reference(map)))));
+    std::string const form = "/Type /XObject /Subtype /Form /BBox [0 0 200 200] /Filter /FlateDecode";
+    int const inner = pdf.stream(fmt::format("{} /Resources << {} >>", form, fonts), deflated("BT /F9 10 Tf 20 100 Td (AA) Tj ET"));
+    int const outer =
+        pdf.stream(fmt::format("{} /Resources << {} /XObject << /In.1 {} >> >>", form, fonts, reference(inner)), deflated("BT /F9 10 Tf 20 50 Td (A) Tj ET /In.1 Do"));
+    std::string const forms = fmt::format("/XObject << /Out {} /In {} >>", reference(outer), reference(inner));
+    for (int page = 0; page < 3; ++page) {
+        pdf.page({.resources = forms, .contents = reference(pdf.stream(kFlate, deflated(line("3 V") + "q 1 0 0 1 5 0 cm\n/Out\nDo Q /In Do /P << /T (/None Do) >> DP")))});
+    }
+    auto const pages = pagesOf(pdf);
+    ASSERT_EQ(pages.size(), 3U);
+    for (auto const& page : pages) {
+        EXPECT_EQ(textOf(page), "3 V55555");
+        EXPECT_TRUE(page.notes.empty());
+    }
+}
+
+TEST(KeptObjects, EndsWithFormsThatDrawThemselvesOrEachOther) {
+    PdfWriter pdf;
+    int const one = pdf.object("null") + 1;  // numbers are given in order
+    auto const form = [&](int drawn, std::string const& text) {
+        std::string const entries = fmt::format("/Type /XObject /Subtype /Form /BBox [0 0 200 200] /Filter /FlateDecode /Resources << /XObject << /Fm {} >> >>", reference(drawn));
+        return pdf.stream(entries, deflated(line(text) + "/Fm Do"));
+    };
+    form(one, "1");
+    form(one + 2, "2");
+    form(one + 1, "3");
+    std::string const forms = fmt::format("/XObject << /Own {} /Each {} >>", reference(one), reference(one + 1));
+    pdf.page({.resources = forms, .contents = reference(pdf.stream(kFlate, deflated("/Own Do /Each Do " + line("4"))))});
+    auto const pages = pagesOf(pdf);
+    ASSERT_EQ(pages.size(), 1U);
+    EXPECT_EQ(textOf(pages[0]).back(), '4');
+}
+
+TEST(KeptObjects, LeavesDamagedFormsAndPicturesToPoppler) {
+    PdfWriter pdf;
+    std::string const form = "/Type /XObject /Subtype /Form /BBox [0 0 200 200] /Resources << /Font << /F1 3 0 R >> >>";
+    int const damaged = pdf.stream(form + " /Filter /FlateDecode", "no such thing");
+    int const plain = pdf.stream(form, line("5 V"));
+    int const picture = pdf.stream("/Type /XObject /Subtype /Image /Width 1 /Height 1 /BitsPerComponent 8 /ColorSpace /DeviceGray /Filter /FlateDecode", deflated("a"));
+    std::string const drawn = fmt::format("/XObject << /Bad {} /Good {} /Im {} /Gone 900 0 R >>", reference(damaged), reference(plain), reference(picture));
+    pdf.page({.resources = drawn, .contents = reference(pdf.stream(kFlate, deflated("/Bad Do q 40 0 0 40 50 50 cm /Im Do Q /Gone Do /Good Do")))});
+    auto const pages = pagesOf(pdf);
+    ASSERT_EQ(pages.size(), 1U);
+    EXPECT_EQ(textOf(pages[0]), "5 V");
+    EXPECT_EQ(pages[0].images.size(), 1U);
+    EXPECT_FALSE(pages[0].notes.empty());
+}
+
 TEST(KeptObjects, EndsWithFontsThatNameThemselvesOrEachOther) {
     PdfWriter pdf;
     // "font N" of the file: numbers are given in order, so the next one is known.
