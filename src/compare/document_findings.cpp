@@ -74,21 +74,47 @@ std::unordered_set<Key> textsOf(model::Datasheet const& sheet, std::vector<Key> 
     return texts;
 }
 
-// A cell that begins with it, in two states of one text: its rows are compared where they stand.
-bool beginsACell(model::Datasheet const& sheet, Section const& section) {
-    std::string const title = spaceless(section.title);
-    if (title.empty()) return false;
-    for (auto const& table : sheet.tables) {
-        for (auto const& cell : table.cells) {
-            if (cell.text.size() >= section.title.size() && spaceless(cell.text).compare(0, title.size(), title) == 0) return true;
-        }
-    }
-    return false;
-}
+// Which titles a sheet prints outside of its headings' places. In two states of one text
+// that is a cell that begins with one too: its rows are compared where they stand.
+class PrintedTitles {
+public:
+    PrintedTitles(model::Datasheet const& sheet, std::vector<Key> const& sentences, bool oneText) : m_sheet(sheet), m_texts(textsOf(sheet, sentences)), m_oneText(oneText) {}
 
-bool isPrinted(SheetPair const& sheets, model::Datasheet const& other, std::unordered_set<Key> const& texts, Section const& section) {
-    return texts.count(keyOf(section.title)) > 0 || (sheets.oneText() && beginsACell(other, section));
-}
+    [[nodiscard]] bool contain(Section const& section) { return m_texts.count(keyOf(section.title)) > 0 || (m_oneText && beginACell(section.title)); }
+
+private:
+    struct Start {
+        std::string plain;
+        std::size_t printed = 0;  // bytes of the cell as printed
+    };
+
+    [[nodiscard]] bool beginACell(std::string const& title) {
+        std::string const plain = spaceless(title);
+        if (plain.empty()) return false;
+        readCells();
+        auto cell = std::lower_bound(m_cells.begin(), m_cells.end(), plain, [](Start const& start, std::string const& text) { return start.plain < text; });
+        for (; cell != m_cells.end() && cell->plain.starts_with(plain); ++cell) {
+            if (cell->printed >= title.size()) return true;
+        }
+        return false;
+    }
+
+    // Once, sorted: what begins with a text stands together.
+    void readCells() {
+        if (m_cellsRead) return;
+        m_cellsRead = true;
+        for (auto const& table : m_sheet.tables) {
+            for (auto const& cell : table.cells) m_cells.push_back({spaceless(cell.text), cell.text.size()});
+        }
+        std::sort(m_cells.begin(), m_cells.end(), [](Start const& a, Start const& b) { return a.plain < b.plain; });
+    }
+
+    model::Datasheet const& m_sheet;
+    std::unordered_set<Key> m_texts;
+    bool m_oneText;
+    bool m_cellsRead = false;
+    std::vector<Start> m_cells;
+};
 
 }  // namespace
 
@@ -143,15 +169,15 @@ SectionFindings pairSections(SheetPair const& sheets) {
         ofReference[static_cast<std::size_t>(edge.reference)] = edge.candidate;
         ofCandidate[static_cast<std::size_t>(edge.candidate)] = edge.reference;
     }
-    auto const inReference = textsOf(sheets.reference, sheets.referenceTextKeys);
-    auto const inCandidate = textsOf(sheets.candidate, sheets.candidateTextKeys);
+    PrintedTitles inReference(sheets.reference, sheets.referenceTextKeys, sheets.oneText());
+    PrintedTitles inCandidate(sheets.candidate, sheets.candidateTextKeys, sheets.oneText());
     for (std::size_t i = 0; i < reference.size(); ++i) {
         int const j = ofReference[i];
         if (j < 0) {
             result.pairs.push_back({reference[i].id, {}, 0, 0});
             if (sheets.sameLanguage) {
                 result.drafts.push_back(sectionDraft(Relation::OnlyReference, &reference[i], nullptr));
-                result.drafts.back().weak = isPrinted(sheets, sheets.candidate, inCandidate, reference[i]);
+                result.drafts.back().weak = inCandidate.contain(reference[i]);
             }
             continue;
         }
@@ -165,7 +191,7 @@ SectionFindings pairSections(SheetPair const& sheets) {
         result.pairs.push_back({{}, candidate[j].id, 0, 0});
         if (!sheets.sameLanguage) continue;
         result.drafts.push_back(sectionDraft(Relation::OnlyCandidate, nullptr, &candidate[j]));
-        result.drafts.back().weak = isPrinted(sheets, sheets.reference, inReference, candidate[j]);
+        result.drafts.back().weak = inReference.contain(candidate[j]);
     }
     return result;
 }
