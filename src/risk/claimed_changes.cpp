@@ -8,9 +8,12 @@
 
 #include <algorithm>
 #include <optional>
-#include <set>
+#include <string>
+#include <string_view>
 #include <unordered_map>
+#include <unordered_set>
 #include <utility>
+#include <vector>
 
 #include "compare/change_claims.h"
 #include "compare/finding_id.h"
@@ -40,79 +43,136 @@ constexpr double kTextTolerance = 0.25;  // texts that hold nearly as many as th
 constexpr double kSymbolNamed = 0.8;
 constexpr std::size_t kLongestSide = 600;
 
-using Words = std::set<std::string>;
+// What claims name, by number: nothing else of the sheets can answer one.
+using Numbers = std::vector<int>;  // ascending, each once, but where they stand in a claim's order
+
+class NamedKeys {
+public:
+    Numbers numbersOf(compare::TokenKeys const& keys) {
+        Numbers numbers;
+        for (auto const& key : keys) numbers.push_back(m_numbers.try_emplace(key, static_cast<int>(m_numbers.size())).first->second);
+        return numbers;
+    }
+    // Adds the number of the key, if a claim names it.
+    void addTo(Numbers& numbers, std::string const& key) const {
+        if (auto const found = m_numbers.find(key); found != m_numbers.end()) numbers.push_back(found->second);
+    }
+
+private:
+    std::unordered_map<std::string, int> m_numbers;
+};
+
+void sortOnce(Numbers& numbers) {
+    std::sort(numbers.begin(), numbers.end());
+    numbers.erase(std::unique(numbers.begin(), numbers.end()), numbers.end());
+}
+
+void append(Numbers& numbers, Numbers const& more) { numbers.insert(numbers.end(), more.begin(), more.end()); }
+
+bool holds(Numbers const& sorted, int number) { return std::binary_search(sorted.begin(), sorted.end(), number); }
+
+bool meet(Numbers const& sorted, Numbers const& named) {
+    return std::any_of(named.begin(), named.end(), [&](int number) { return holds(sorted, number); });
+}
+
+bool haveCommon(Numbers const& a, Numbers const& b) {
+    return std::any_of(a.begin(), a.end(), [&](int number) { return std::find(b.begin(), b.end(), number) != b.end(); });
+}
 
 // One sheet's sections in printed order, with the headings that each stands under.
 class Chapters {
 public:
     explicit Chapters(model::Datasheet const& sheet) : m_sheet(sheet) {
+        std::vector<std::pair<int, std::string>> open;  // level and title of the headings above
         for (auto const& section : sheet.sections) {
-            while (!m_open.empty() && m_open.back()->level >= section.level) m_open.pop_back();
-            m_open.push_back(&section);
-            for (auto const* above : m_open) m_titles[section.id].insert(compare::titleKey(above->title));
+            while (!open.empty() && open.back().first >= section.level) open.pop_back();
+            open.emplace_back(section.level, compare::titleKey(section.title));
+            auto& titles = m_titles[section.id];
+            for (auto const& [level, title] : open) titles.push_back(title);
             if (section.kind == model::SectionKind::Revision) m_history.insert(section.id);
+        }
+        for (auto const& table : sheet.tables) {
+            if (table.kind == model::TableKind::Revision || isHistory(table.section)) m_tables.push_back(&table);
         }
     }
 
-    void addTitles(std::string const& section, Words& titles) const {
-        if (auto const found = m_titles.find(section); found != m_titles.end()) titles.insert(found->second.begin(), found->second.end());
+    void addTitles(std::string const& section, NamedKeys const& named, Numbers& titles) const {
+        auto const found = m_titles.find(section);
+        if (found == m_titles.end()) return;
+        for (auto const& title : found->second) named.addTo(titles, title);
     }
     [[nodiscard]] bool isHistory(std::string const& section) const { return m_history.count(section) > 0; }
 
     // The section that a place stands in: the last heading before it.
     [[nodiscard]] std::string sectionAt(int page, model::Rect const& box) const {
-        std::string id;
+        model::Section const* last = nullptr;
         for (auto const& section : m_sheet.sections) {
-            if (std::pair(section.page, section.box.y0) <= std::pair(page, box.y0)) id = section.id;
+            if (std::pair(section.page, section.box.y0) <= std::pair(page, box.y0)) last = &section;
         }
-        return id;
+        return last != nullptr ? last->id : std::string();
     }
 
     [[nodiscard]] bool inHistory(model::Side const& side) const {
-        for (auto const& table : m_sheet.tables) {
-            bool const history = table.kind == model::TableKind::Revision || isHistory(table.section);
-            if (history && table.page == side.page && table.box.contains(side.box.centre())) return true;
-        }
-        return false;
+        return std::any_of(m_tables.begin(), m_tables.end(), [&](auto const* table) { return table->page == side.page && table->box.contains(side.box.centre()); });
     }
 
 private:
     model::Datasheet const& m_sheet;
-    std::vector<model::Section const*> m_open;
-    std::unordered_map<std::string, Words> m_titles;
-    std::set<std::string> m_history;
+    std::unordered_map<std::string, compare::TokenKeys> m_titles;  // by section
+    std::unordered_set<std::string> m_history;
+    std::vector<model::Table const*> m_tables;  // of the history
 };
 
-// Something that a claim may be about.
+// Something that a claim may be about. What claims name of it, all ascending.
 struct Thing {
     int finding = -1;  // index; -1: a row that does not differ
     bool row = false;
     bool inOlder = false;  // which of the two revisions print it
     bool inNewer = false;
-    Words words;
-    Words symbols;
-    Words older, newer;  // values in each sheet
-    Words titles;        // headings it stands under, in either sheet
+    Numbers words;
+    Numbers symbols;
+    Numbers older, newer;  // values in each sheet
+    Numbers titles;        // headings it stands under, in either sheet
 };
 
-// The words of a text, and the values in it; null: not wanted.
-void addTokens(std::string_view text, Words* words, Words* values) {
-    for (auto const& token : compare::claimTokens(text)) {
-        if (words != nullptr && token.kind != ClaimToken::Kind::Sign) words->insert(token.key);
-        if (values != nullptr && token.kind == ClaimToken::Kind::Quantity) values->insert(token.key);
-    }
-}
+// What claims name in printed texts. Rows repeat each other's texts: each is read once.
+class NamedTexts {
+public:
+    explicit NamedTexts(NamedKeys const& named) : m_named(named) {}
 
-void addWords(Words& words, std::string_view text) { addTokens(text, &words, nullptr); }
-void addValues(Words& values, std::string_view text) { addTokens(text, nullptr, &values); }
+    struct Text {
+        Numbers words;
+        Numbers symbols;  // words of more than one letter
+        Numbers values;
+    };
+    Text const& read(std::string const& text) {
+        auto const [entry, isNew] = m_texts.try_emplace(text);
+        if (!isNew) return entry->second;
+        for (auto const& token : compare::claimTokens(text)) {
+            if (token.kind != ClaimToken::Kind::Sign) m_named.addTo(entry->second.words, token.key);
+            if (token.key.size() > 1) m_named.addTo(entry->second.symbols, token.key);
+            if (token.kind == ClaimToken::Kind::Quantity) m_named.addTo(entry->second.values, token.key);
+        }
+        return entry->second;
+    }
+    [[nodiscard]] NamedKeys const& named() const { return m_named; }
+
+private:
+    NamedKeys const& m_named;
+    std::unordered_map<std::string, Text> m_texts;
+};
+
+compare::TokenKeys wordsOf(std::string_view text) {
+    compare::TokenKeys words;
+    for (auto& token : compare::claimTokens(text)) {
+        if (token.kind != ClaimToken::Kind::Sign) words.push_back(std::move(token.key));
+    }
+    return words;
+}
 
 bool isQuiet(Finding const& finding) {
     return finding.relation == model::Relation::Reworded && !finding.classes.empty() &&
            std::all_of(finding.classes.begin(), finding.classes.end(), [](auto c) { return c == WordingClass::Edit || c == WordingClass::Style; });
-}
-
-bool intersect(Words const& words, compare::TokenKeys const& keys) {
-    return std::any_of(keys.begin(), keys.end(), [&](auto const& key) { return words.count(key) > 0; });
 }
 
 class History {
@@ -126,6 +186,7 @@ public:
           m_mentioned(comparison.findings.size(), false) {}
 
     void run(std::vector<std::vector<std::string>>& called) {
+        readClaims();
         collectThings();
         std::vector<Finding> added = unansweredClaims();
         if (auto unmentioned = unmentionedChanges()) added.insert(added.begin(), std::move(*unmentioned));
@@ -140,23 +201,25 @@ private:
     [[nodiscard]] bool candidateIsNewer() const { return m_succession.newer == NewerSheet::Candidate; }
     [[nodiscard]] std::string_view side() const { return candidateIsNewer() ? "candidate" : "reference"; }
 
-    void addRow(Thing& thing, model::Parameter const* parameter, Words& values, Chapters const& chapters) const {
+    void addRow(Thing& thing, model::Parameter const* parameter, Numbers& values, Chapters const& chapters, NamedTexts& texts) const {
         if (parameter == nullptr) return;
-        for (auto const* text : {&parameter->name, &parameter->symbol, &parameter->condition, &parameter->variant}) addWords(thing.words, *text);
-        for (auto const& token : compare::claimTokens(parameter->symbol)) thing.symbols.insert(token.key);
+        for (auto const* text : {&parameter->name, &parameter->symbol, &parameter->condition, &parameter->variant}) append(thing.words, texts.read(*text).words);
+        append(thing.symbols, texts.read(parameter->symbol).symbols);
         // With and without unit: histories often leave it out.
         for (auto const* value : {&parameter->min, &parameter->typ, &parameter->max}) {
             if (!*value) continue;
-            addValues(values, (*value)->text);
-            addValues(values, (*value)->text + " " + parameter->unit);
+            append(values, texts.read((*value)->text).values);
+            append(values, texts.read((*value)->text + " " + parameter->unit).values);
         }
-        chapters.addTitles(parameter->section, thing.titles);
+        chapters.addTitles(parameter->section, texts.named(), thing.titles);
     }
 
-    void addSide(Thing& thing, std::optional<model::Side> const& side, Words& values, Chapters const& chapters) const {
+    void addSide(Thing& thing, std::optional<model::Side> const& side, Numbers& values, Chapters const& chapters, NamedTexts& texts) const {
         if (!side) return;
-        addTokens(side->text, &thing.words, &values);
-        chapters.addTitles(chapters.sectionAt(side->page, side->box), thing.titles);
+        auto const& read = texts.read(side->text);
+        append(thing.words, read.words);
+        append(values, read.values);
+        chapters.addTitles(chapters.sectionAt(side->page, side->box), texts.named(), thing.titles);
     }
 
     void setSides(Thing& thing, bool inReference, bool inCandidate) const {
@@ -164,31 +227,31 @@ private:
         thing.inNewer = candidateIsNewer() ? inCandidate : inReference;
     }
 
-    [[nodiscard]] Thing rowThing(std::string const& referenceId, std::string const& candidateId) const {
+    [[nodiscard]] Thing rowThing(std::string const& referenceId, std::string const& candidateId, NamedTexts& texts) const {
         auto const* reference = m_sheets.referenceParameter(referenceId);
         auto const* candidate = m_sheets.candidateParameter(candidateId);
         Thing thing;
         thing.row = true;
         auto& referenceValues = candidateIsNewer() ? thing.older : thing.newer;
         auto& candidateValues = candidateIsNewer() ? thing.newer : thing.older;
-        addRow(thing, reference, referenceValues, m_reference);
+        addRow(thing, reference, referenceValues, m_reference, texts);
         if (reference != nullptr && candidate != nullptr && reference->variant == candidate->variant && compare::printAlike(*reference, *candidate)) {
             candidateValues = referenceValues;
-            m_candidate.addTitles(candidate->section, thing.titles);
+            m_candidate.addTitles(candidate->section, texts.named(), thing.titles);
         } else {
-            addRow(thing, candidate, candidateValues, m_candidate);
+            addRow(thing, candidate, candidateValues, m_candidate, texts);
         }
         setSides(thing, !referenceId.empty(), !candidateId.empty());
         return thing;
     }
 
-    [[nodiscard]] Thing textThing(int index) const {
+    [[nodiscard]] Thing textThing(int index, NamedTexts& texts) const {
         Finding const& finding = m_comparison.findings[static_cast<std::size_t>(index)];
         Thing thing;
         thing.finding = index;
-        addSide(thing, finding.reference, candidateIsNewer() ? thing.older : thing.newer, m_reference);
-        addSide(thing, finding.candidate, candidateIsNewer() ? thing.newer : thing.older, m_candidate);
-        (finding.reference ? m_reference : m_candidate).addTitles(finding.section, thing.titles);
+        addSide(thing, finding.reference, candidateIsNewer() ? thing.older : thing.newer, m_reference, texts);
+        addSide(thing, finding.candidate, candidateIsNewer() ? thing.newer : thing.older, m_candidate, texts);
+        (finding.reference ? m_reference : m_candidate).addTitles(finding.section, texts.named(), thing.titles);
         setSides(thing, finding.reference.has_value(), finding.candidate.has_value());
         return thing;
     }
@@ -217,11 +280,14 @@ private:
         }
         m_things.resize(texts.size() + m_comparison.pairs.size());
         model::inParts(m_things.size(), [&](std::size_t first, std::size_t last) {
+            NamedTexts read(m_named);
             for (std::size_t t = first; t < last; ++t) {
                 bool const row = t >= texts.size();
                 std::size_t const p = t - texts.size();
-                m_things[t] = row ? rowThing(m_comparison.pairs[p].reference, m_comparison.pairs[p].candidate) : textThing(texts[t]);
-                if (row) m_things[t].finding = findingOfPair[p];
+                Thing& thing = m_things[t];
+                thing = row ? rowThing(m_comparison.pairs[p].reference, m_comparison.pairs[p].candidate, read) : textThing(texts[t], read);
+                if (row) thing.finding = findingOfPair[p];
+                for (auto* numbers : {&thing.words, &thing.symbols, &thing.older, &thing.newer, &thing.titles}) sortOnce(*numbers);
             }
         });
     }
@@ -230,7 +296,8 @@ private:
         HistoryEntry const* entry;
         HistoryStatement const* statement;
         ChangeClaim claim;
-        bool answered;
+        Numbers subject, from, to, places;
+        bool answered = false;
     };
 
     // Which values of a claim the two sheets have to show: not one that an earlier claim came to, nor
@@ -239,51 +306,45 @@ private:
         bool from = false;
         bool to = false;
     };
-    static Ends endsShown(ChangeClaim const& claim, std::vector<Read> const& claims) {
-        auto const meet = [](compare::TokenKeys const& a, compare::TokenKeys const& b) {
-            return std::any_of(a.begin(), a.end(), [&](auto const& key) { return std::find(b.begin(), b.end(), key) != b.end(); });
-        };
+    [[nodiscard]] Ends endsShown(Read const& read) const {
         auto const any = [&](auto const& linked) {
-            return std::any_of(claims.begin(), claims.end(), [&](Read const& other) { return meet(other.claim.subject, claim.subject) && linked(other.claim); });
+            return std::any_of(m_claims.begin(), m_claims.end(), [&](Read const& other) { return haveCommon(other.subject, read.subject) && linked(other); });
         };
-        return {.from = !claim.from.empty() && !any([&](ChangeClaim const& other) { return meet(other.to, claim.from); }),
-                .to = !claim.to.empty() && !any([&](ChangeClaim const& other) { return meet(other.from, claim.to); })};
+        return {.from = !read.from.empty() && !any([&](Read const& other) { return haveCommon(other.to, read.from); }),
+                .to = !read.to.empty() && !any([&](Read const& other) { return haveCommon(other.from, read.to); })};
     }
 
     // Each revision that prints the thing has to print its value of the claim.
-    static bool showsValues(ChangeClaim const& claim, Ends ends, Thing const& thing) {
-        bool const from = intersect(thing.older, claim.from);
-        bool const to = intersect(thing.newer, claim.to);
+    static bool showsValues(Read const& read, Ends ends, Thing const& thing) {
+        bool const from = meet(thing.older, read.from);
+        bool const to = meet(thing.newer, read.to);
         if (ends.from && thing.inOlder && !from) return false;
         if (ends.to && thing.inNewer && !to) return false;
         return from || to;
     }
 
     // How much of the claim the thing holds; 0: it can't be meant.
-    static double likeness(ChangeClaim const& claim, Ends ends, Thing const& thing) {
-        if (!claim.places.empty() && !intersect(thing.titles, claim.places)) return 0;
-        bool const values = !claim.from.empty() || !claim.to.empty();
-        if (values && !showsValues(claim, ends, thing)) return 0;
+    static double likeness(Read const& read, Ends ends, Thing const& thing) {
+        if (!read.places.empty() && !meet(thing.titles, read.places)) return 0;
+        bool const values = !read.from.empty() || !read.to.empty();
+        if (values && !showsValues(read, ends, thing)) return 0;
         // An added section explains no change of what was there before.
-        if (claim.subject.empty() && claim.change == compare::ClaimedChange::Added && thing.inOlder) return 0;
-        if (claim.subject.empty() && claim.change == compare::ClaimedChange::Removed && thing.inNewer) return 0;
-        if (claim.subject.empty()) return 1;
-        auto const held = std::count_if(claim.subject.begin(), claim.subject.end(), [&](auto const& key) { return thing.words.count(key) > 0; });
-        double share = static_cast<double>(held) / static_cast<double>(claim.subject.size());
-        for (auto const& symbol : thing.symbols) {
-            bool const named = symbol.size() > 1 && std::find(claim.subject.begin(), claim.subject.end(), symbol) != claim.subject.end();
-            if (named) share = std::max(share, kSymbolNamed);
-        }
-        return share;
+        if (read.subject.empty() && read.claim.change == compare::ClaimedChange::Added && thing.inOlder) return 0;
+        if (read.subject.empty() && read.claim.change == compare::ClaimedChange::Removed && thing.inNewer) return 0;
+        if (read.subject.empty()) return 1;
+        auto const held = std::count_if(read.subject.begin(), read.subject.end(), [&](int number) { return holds(thing.words, number); });
+        double const share = static_cast<double>(held) / static_cast<double>(read.subject.size());
+        return meet(thing.symbols, read.subject) ? std::max(share, kSymbolNamed) : share;
     }
 
     // Marks the findings that the claim covers; false: there is none.
-    bool cover(ChangeClaim const& claim, Ends ends) {
+    bool cover(Read const& read) {
+        Ends const ends = endsShown(read);
         std::vector<double> alike;
         double best = 0;
         double bestRow = 0;
         for (auto const& thing : m_things) {
-            alike.push_back(likeness(claim, ends, thing));
+            alike.push_back(likeness(read, ends, thing));
             best = std::max(best, alike.back());
             if (thing.row) bestRow = std::max(bestRow, alike.back());
         }
@@ -299,7 +360,7 @@ private:
         return found;
     }
 
-    std::vector<Finding> unansweredClaims() {
+    void readClaims() {
         std::vector<std::string> titles;
         for (auto const* sheet : {&m_sheets.reference(), &m_sheets.candidate()}) {
             for (auto const& section : sheet->sections) {
@@ -307,20 +368,28 @@ private:
             }
         }
         compare::ClaimReader const reader(m_sheets.vocabulary().historyWords(), titles);
-        std::vector<Read> claims;
         for (auto const& entry : m_succession.entries) {
-            for (auto const& statement : entry.statements) claims.push_back({&entry, &statement, reader.read(statement.text), false});
+            for (auto const& statement : entry.statements) {
+                Read read{.entry = &entry, .statement = &statement, .claim = reader.read(statement.text), .subject = {}, .from = {}, .to = {}, .places = {}};
+                read.subject = m_named.numbersOf(read.claim.subject);
+                read.from = m_named.numbersOf(read.claim.from);
+                read.to = m_named.numbersOf(read.claim.to);
+                read.places = m_named.numbersOf(read.claim.places);
+                m_claims.push_back(std::move(read));
+            }
         }
-        for (auto& read : claims) {
+    }
+
+    std::vector<Finding> unansweredClaims() {
+        for (auto& read : m_claims) {
             if (read.claim.unspecific) mentionQuietOnes();
-            read.answered = read.claim.unspecific || cover(read.claim, endsShown(read.claim, claims));
+            read.answered = read.claim.unspecific || cover(read);
         }
         std::vector<Finding> findings;
-        for (auto const& read : claims) {
+        for (auto const& read : m_claims) {
             // What was changed once more later is answered by the last of its changes.
-            bool const answered = read.answered || std::any_of(claims.begin(), claims.end(), [&](Read const& other) {
-                                      return other.answered && !other.claim.unspecific && other.claim.subject == read.claim.subject && other.claim.places == read.claim.places &&
-                                             !read.claim.from.empty();
+            bool const answered = read.answered || std::any_of(m_claims.begin(), m_claims.end(), [&](Read const& other) {
+                                      return other.answered && !other.claim.unspecific && other.subject == read.subject && other.places == read.places && !read.from.empty();
                                   });
             if (!answered) findings.push_back(unanswered(*read.entry, *read.statement));
         }
@@ -336,11 +405,9 @@ private:
         if (finding.kind != FindingKind::Document) return false;
         auto const names = [](std::optional<model::Side> const& side, model::DocumentInfo const& document) {
             if (!side) return false;
-            Words words;
-            addWords(words, side->text);
-            Words own;
-            addWords(own, document.revision);
-            bool const revision = std::any_of(own.begin(), own.end(), [&](auto const& word) { return words.count(word) > 0; });
+            auto const words = wordsOf(side->text);
+            auto const own = wordsOf(document.revision);
+            bool const revision = std::any_of(own.begin(), own.end(), [&](auto const& word) { return std::find(words.begin(), words.end(), word) != words.end(); });
             return revision || compare::dateNumber(side->text) != 0;
         };
         return names(finding.reference, m_sheets.reference().document) || names(finding.candidate, m_sheets.candidate().document);
@@ -387,12 +454,17 @@ private:
         for (std::size_t i = 0; i < firsts.size(); ++i) {
             if (m_mentioned[i]) inPart[firsts[i]] = true;
         }
+        auto const groups = mentionedGroups();
+        auto const isMentionedGroup = [&](Finding const& head) {
+            auto const group = head.kind == FindingKind::Section ? groups.find(head.id) : groups.end();
+            return group != groups.end() && group->second;
+        };
         std::vector<std::size_t> list;
         for (std::size_t i = 0; i < m_comparison.findings.size(); ++i) {
             Finding const& finding = m_comparison.findings[i];
             bool const speaks = finding.consequenceOf.empty() || (firsts[i] != i && inPart[firsts[i]]);
-            bool const counts = speaks && finding.severity > Severity::Editorial && isPrintedChange(finding) && !isOwnIdentity(finding);
-            if (counts && !m_mentioned[i] && !membersMentioned(finding)) list.push_back(i);
+            bool const counts = speaks && !m_mentioned[i] && finding.severity > Severity::Editorial && isPrintedChange(finding) && !isOwnIdentity(finding);
+            if (counts && !isMentionedGroup(finding)) list.push_back(i);
         }
         if (list.empty()) return std::nullopt;
         std::stable_sort(list.begin(), list.end(), [&](std::size_t a, std::size_t b) { return m_comparison.findings[a].severity > m_comparison.findings[b].severity; });
@@ -409,15 +481,16 @@ private:
         return made;
     }
 
-    // A group is mentioned where everything under it is.
-    [[nodiscard]] bool membersMentioned(Finding const& head) const {
-        bool any = false;
+    // A group is mentioned where everything under it is. By the id of a head: whether that is so.
+    [[nodiscard]] std::unordered_map<std::string_view, bool> mentionedGroups() const {
+        std::unordered_map<std::string_view, bool> groups;
         for (std::size_t i = 0; i < m_comparison.findings.size(); ++i) {
-            if (m_comparison.findings[i].consequenceOf != head.id) continue;
-            if (!m_mentioned[i]) return false;
-            any = true;
+            auto const& head = m_comparison.findings[i].consequenceOf;
+            if (head.empty()) continue;
+            auto const group = groups.try_emplace(head, true).first;
+            group->second = group->second && m_mentioned[i];
         }
-        return any && head.kind == FindingKind::Section;
+        return groups;
     }
 
     [[nodiscard]] std::string textOfHistory() const {
@@ -469,6 +542,8 @@ private:
     SheetView const& m_sheets;
     Succession m_succession;
     Chapters m_reference, m_candidate;
+    NamedKeys m_named;
+    std::vector<Read> m_claims;
     std::vector<Thing> m_things;
     std::vector<bool> m_mentioned;  // by finding
 };
