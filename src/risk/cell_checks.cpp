@@ -41,6 +41,8 @@ constexpr std::array<CheckEntry, 17> kEntries = {{
     {"parallel-cells", "Trip currents shared by cells in parallel", "discharge-overcurrent-1-voltage", Severity::Function, "C-OI", "each of the parallel cells may carry more than it allows"},
 }};
 
+constexpr std::string_view kNoVersion = "stated for several versions, none of which was selected";
+
 Decimal decimal(std::string_view text) { return Decimal::parse(text).value_or(Decimal(0)); }
 
 class Checking : private CheckWorkings {
@@ -85,19 +87,22 @@ private:
             return notInSheet("the highest overcharge detection voltage", "not stated");
         }
         Limits effective = detection.limits;
+        MissingIn unknownDrop = MissingIn::Nothing;
         std::string how = detection.overTemperature ? "over temperature" : "stated at 25 °C only";
         if (auto const* resistor = m_around.find("circuit.supply_resistor")) {
             auto const supply = stated("supply-current-operating");
             auto const drop = quantity::multiply(supply.limits, resistor->limits);
-            if (drop.hi) {
-                addInput({.name = "circuit.supply_resistor", .parameter = {}, .page = 0, .box = {}, .text = resistor->text});
-                effective = quantity::add(effective, drop);
-                how += ", with the drop across the supply resistor";
-            }
+            addInput({.name = "circuit.supply_resistor", .parameter = {}, .page = 0, .box = {}, .text = resistor->text});
+            if (drop.hi) effective = quantity::add(effective, drop);
+            how += drop.hi ? ", with the drop across the supply resistor" : ", without the drop across the supply resistor";
+            if (!drop.hi) unknownDrop = !resistor->limits.hi ? MissingIn::Files : MissingIn::Sheet;
         }
-        std::string const value = fmt::format("{} ({})", "at most " + texts::upper(*effective.hi, "V"), how);
+        std::string value = fmt::format("{} ({})", "at most " + texts::upper(*effective.hi, "V"), how);
         if (*effective.hi > *limit) return violated(value, "above the limit by " + by(*effective.hi - *limit, "V"), 4);
-        return holds(value);
+        if (unknownDrop == MissingIn::Files) return open(MissingIn::Files, texts::givesNo("circuit", "supply_resistor", "maximum"), std::move(value));
+        if (unknownDrop == MissingIn::Sheet)
+            return open(MissingIn::Sheet, "the highest supply current, which sets the drop across the supply resistor, is not stated", std::move(value));
+        return holds(std::move(value));
     }
 
     PartCheck overchargeNuisance() {
@@ -115,7 +120,8 @@ private:
 
     PartCheck classMatch() {
         std::string const chemistry = m_around.cell->word("chemistry");
-        auto const* option = m_values.feature("chemistry-option");
+        bool const byVersion = m_values.differsByVersion("chemistry-option");
+        auto const* option = byVersion ? nullptr : m_values.feature("chemistry-option");
         if (option != nullptr && !chemistry.empty() && option->state != chemistry) {
             m_limit = "a part for the class " + chemistry;
             m_inputs.push_back({.name = "chemistry-option", .parameter = {}, .page = option->page, .box = option->box, .text = option->text});
@@ -202,7 +208,8 @@ private:
         if (!limit) return open(MissingIn::Files, m_open);
         m_limit = "no charging below " + texts::upper(*limit, "V");
         keepTo("lowest voltage of the cell at which charging current flows", {limit}, {}, "V");
-        auto const* mode = m_values.feature("zero-volt-charging");
+        if (m_values.differsByVersion("zero-volt-charging")) return notInSheet("what happens to a 0 V cell", kNoVersion);
+        auto const* mode = m_values.feature("zero-volt-charging", "allowed");
         if (mode != nullptr) m_inputs.push_back({.name = "zero-volt-charging", .parameter = {}, .page = mode->page, .box = mode->box, .text = mode->text});
         if (mode != nullptr && mode->state == "allowed") return violated("charging of a 0 V cell is allowed", "charging below the recharge limit is allowed", 4);
         auto const level = stated("zero-volt-charge-inhibit-voltage");
@@ -350,6 +357,8 @@ private:
             if (*cold.limits.lo < *low || *hot.limits.hi > *high) return violated(value, "wider than the cell's window", 3);
             return holds(value);
         }
+        if (hot.limits.hi && *hot.limits.hi > *high) return violated("stops at up to " + texts::upper(*hot.limits.hi, "degC"), "wider than the cell's window", 3);
+        if (cold.limits.lo && *cold.limits.lo < *low) return violated("stops at down to " + texts::lower(*cold.limits.lo, "degC"), "wider than the cell's window", 3);
         return open(MissingIn::Files, "the part states no such limits, and the circuit file names no other device (charge_temperature_control)");
     }
 
@@ -384,7 +393,7 @@ private:
 
     PartCheck reverseCharger(std::string value) {
         if (!isGiven("circuit.charger_reverse_voltage")) return holds(std::move(value));
-        auto const* protection = m_values.feature("reverse-charger-protection");
+        auto const* protection = m_values.feature("reverse-charger-protection", "no");
         m_limit += ", and one connected in reverse";
         if (protection == nullptr) return open(MissingIn::Sheet, "what a charger in reverse does is not stated", std::move(value));
         if (protection->state == "no") return violated(std::move(value), "no protection against a charger in reverse", 4);

@@ -93,9 +93,23 @@ std::vector<Parameter const*> const& StatedValues::rows(std::string_view canonic
     return found == m_rows.end() ? kNone : found->second;
 }
 
-model::Feature const* StatedValues::feature(std::string_view canonical) const {
-    auto const found = std::find_if(m_sheet.features.begin(), m_sheet.features.end(), [canonical](auto const& feature) { return feature.canonical == canonical && feature.state != "unstated"; });
-    return found == m_sheet.features.end() ? nullptr : &*found;
+model::Feature const* StatedValues::feature(std::string_view canonical, std::string_view worst) const {
+    model::Feature const* first = nullptr;
+    for (auto const& feature : m_sheet.features) {
+        if (feature.canonical != canonical || feature.state == "unstated") continue;
+        if (feature.state == worst) return &feature;
+        if (first == nullptr) first = &feature;
+    }
+    return first;
+}
+
+bool StatedValues::differsByVersion(std::string_view canonical) const {
+    std::set<std::string_view> states;
+    for (auto const& feature : m_sheet.features) {
+        bool const ofLine = std::any_of(m_sheet.ordering.begin(), m_sheet.ordering.end(), [&](auto const& line) { return line.page == feature.page && line.box == feature.box; });
+        if (feature.canonical == canonical && ofLine) states.insert(feature.state);
+    }
+    return states.size() > 1;
 }
 
 bool StatedValues::isRecognised(model::Input const& input) const { return input.page > 0 && model::isRecognised(m_sheet.coverage, input.page, input.box); }
@@ -130,8 +144,8 @@ StatedValue StatedValues::find(std::string_view canonical, Scope scope) const {
         if (absolute(*row) && !limitsOf(*row).empty()) taken.push_back({row, limitsOf(*row), temperatureOf(*row)});
     }
     if (taken.empty()) {
-        bool const relative = std::any_of(all.begin(), all.end(), [](auto const* row) { return row->interval && !absolute(*row); });
-        made.why = relative ? "stated relative to a supply only" : "printed without a number that could be used";
+        auto const relative = std::find_if(all.begin(), all.end(), [](auto const* row) { return row->interval && !absolute(*row); });
+        made.why = relative == all.end() ? "printed without a number that could be used" : fmt::format("stated relative to {} only", (*relative)->interval->relativeTo);
         return made;
     }
     auto const* entry = m_vocabulary.find(canonical);

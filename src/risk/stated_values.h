@@ -49,8 +49,11 @@ public:
 
     // Every row of a parameter that holds for the chosen version, in document order.
     [[nodiscard]] std::vector<model::Parameter const*> const& rows(std::string_view canonical) const;
-    // What the sheet says of a feature; null: not stated.
-    [[nodiscard]] model::Feature const* feature(std::string_view canonical) const;
+    // What the sheet says of a feature; null: not stated. Where it says several things, `worst`
+    // if it is among them, else the first.
+    [[nodiscard]] model::Feature const* feature(std::string_view canonical, std::string_view worst = {}) const;
+    // Do lines of the ordering table give the feature several states, of which none was selected?
+    [[nodiscard]] bool differsByVersion(std::string_view canonical) const;
 
 private:
     model::Datasheet const& m_sheet;

@@ -264,6 +264,58 @@ TEST(CellChecks, ZeroVoltCharging) {
     EXPECT_EQ(fixture.check("zero-volt-inhibit").missing, MissingIn::Sheet);
 }
 
+TEST(CellChecks, AnUnknownDropAcrossTheSupplyResistorIsNoPass) {
+    Fixture fixture;
+    fixture.set("supply-current-operating", {"supply-current-operating", "", "0.0000022", "", "A"});
+    auto check = fixture.check("overcharge-upper");
+    EXPECT_EQ(check.result.outcome, CheckOutcome::Open) << told(check);
+    EXPECT_EQ(check.missing, MissingIn::Sheet);
+    EXPECT_NE(check.result.value.find("without the drop"), std::string::npos) << told(check);
+    fixture.cell["protection_max"] = R"("4.31 V")";
+    EXPECT_EQ(fixture.check("overcharge-upper").result.outcome, CheckOutcome::Violated) << "without any drop";
+    Fixture typical;
+    typical.circuit["supply_resistor"] = R"("330 Ω")";
+    check = typical.check("overcharge-upper");
+    EXPECT_EQ(check.result.outcome, CheckOutcome::Open) << told(check);
+    EXPECT_EQ(check.missing, MissingIn::Files);
+    typical.circuit.erase("supply_resistor");
+    EXPECT_EQ(typical.check("overcharge-upper").result.outcome, CheckOutcome::Holds) << "no resistor is given";
+}
+
+// Two places of one sheet: the worse one counts. Lines of an ordering table: versions.
+TEST(CellChecks, OfContraryStatementsTheWorseCounts) {
+    Fixture fixture;
+    fixture.sheet.features.push_back(featureOf("zero-volt-charging", "allowed"));
+    EXPECT_EQ(fixture.check("zero-volt-inhibit").result.outcome, CheckOutcome::Violated);
+    fixture.circuit["charger_reverse_voltage"] = R"("6 V")";
+    fixture.sheet.features.push_back(featureOf("reverse-charger-protection", "yes"));
+    fixture.sheet.features.push_back(featureOf("reverse-charger-protection", "no"));
+    EXPECT_EQ(fixture.check("charger-withstand").result.outcome, CheckOutcome::Violated);
+
+    Fixture versions;
+    versions.sheet.features.clear();
+    for (char const* state : {"inhibited", "allowed"}) {
+        float const y = 40.0F + 12.0F * static_cast<float>(versions.sheet.ordering.size());
+        versions.sheet.ordering.push_back({std::string("FW-") + state, {}, {}, 1, {50, y, 400, y + 10}});
+        versions.sheet.features.push_back(featureOf("zero-volt-charging", state));
+        versions.sheet.features.back().box = versions.sheet.ordering.back().box;
+    }
+    auto const check = versions.check("zero-volt-inhibit");
+    EXPECT_EQ(check.result.outcome, CheckOutcome::Open);
+    EXPECT_EQ(check.result.why, "what happens to a 0 V cell is stated for several versions, none of which was selected");
+}
+
+TEST(CellChecks, OneTemperatureBeyondTheWindowIsEnough) {
+    Fixture fixture;
+    fixture.circuit.erase("charge_temperature_control");
+    fixture.set("charge-overtemp-detect", {"charge-overtemp-detect", "46", "48", "50", "degC"});
+    EXPECT_EQ(fixture.check("charge-temperature-window").result.outcome, CheckOutcome::Violated);
+    fixture.set("charge-overtemp-detect", {"charge-overtemp-detect", "41", "43", "45", "degC"});
+    EXPECT_EQ(fixture.check("charge-temperature-window").result.outcome, CheckOutcome::Open) << "the cold side is not stated";
+    fixture.set("charge-undertemp-detect", {"charge-undertemp-detect", "-5", "-2", "1", "degC"});
+    EXPECT_EQ(fixture.check("charge-temperature-window").result.outcome, CheckOutcome::Violated);
+}
+
 TEST(CellChecks, AnotherClassOfCell) {
     Fixture fixture;
     fixture.sheet.features.push_back(featureOf("chemistry-option", "lfp"));

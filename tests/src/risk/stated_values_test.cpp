@@ -71,7 +71,7 @@ TEST(StatedValues, RelativeValuesAreNoNumbers) {
     auto sheet = sheetOf({});
     sheet.parameters.push_back(chargerRating("-28"));
     StatedValues const values(sheet, "", builtIn());
-    EXPECT_EQ(textOf(values.find("amr-vm", Scope::Room)), "stated relative to a supply only");
+    EXPECT_EQ(textOf(values.find("amr-vm", Scope::Room)), "stated relative to VDD only");
     ASSERT_EQ(values.rows("amr-vm").size(), 1U);
     EXPECT_TRUE(values.rows("unheard-of").empty());
 }
