@@ -11,6 +11,8 @@
 
 #include <fmt/format.h>
 
+#include "compare/ordered_version.h"
+#include "compare/text_keys.h"
 #include "compare/variant_words.h"
 #include "quantity/numbers.h"
 #include "text/fold.h"
@@ -192,11 +194,23 @@ std::vector<std::string> variantsOf(model::Datasheet const& sheet, std::vector<i
     return all.size() > 1 && concerned ? std::vector<std::string>(all.begin(), all.end()) : std::vector<std::string>{};
 }
 
+// Two states of one sheet: their lines stand against each other, code by code.
+bool shareACode(model::Datasheet const& reference, model::Datasheet const& candidate) {
+    auto const has = [](model::Datasheet const& sheet, std::string const& code) {
+        return std::any_of(sheet.ordering.begin(), sheet.ordering.end(), [&](model::OrderingLine const& line) { return spaceless(line.code) == spaceless(code); });
+    };
+    return std::any_of(reference.ordering.begin(), reference.ordering.end(), [&](model::OrderingLine const& line) { return !line.code.empty() && has(candidate, line.code); });
+}
+
 void addVariants(SheetPair const& sheets, ParameterPairing const& pairing, std::vector<Draft>& drafts) {
     std::vector<std::string> reference;
     std::vector<std::string> candidate;
     if (sheets.options.referenceVariant.empty()) reference = variantsOf(sheets.reference, pairing.onlyReference, pairing.otherVariantReference);
     if (sheets.options.candidateVariant.empty()) candidate = variantsOf(sheets.candidate, pairing.onlyCandidate, pairing.otherVariantCandidate);
+    if (!shareACode(sheets.reference, sheets.candidate)) {
+        if (sheets.options.referenceVariant.empty() && reference.empty()) reference = undecidedVersions(sheets.reference, sheets.vocabulary);
+        if (sheets.options.candidateVariant.empty() && candidate.empty()) candidate = undecidedVersions(sheets.candidate, sheets.vocabulary);
+    }
     add(drafts, kVariantsNotChosen, Relation::NotComparable, Matters::Yes, listSide(reference, 1, {}), listSide(candidate, 1, {}));
 }
 

@@ -13,6 +13,7 @@
 #include "compare/device_codes.h"
 #include "compare/feature_findings.h"
 #include "compare/node_names.h"
+#include "compare/ordered_version.h"
 #include "compare/prose.h"
 #include "text/fold.h"
 
@@ -273,6 +274,31 @@ bool sameInEveryCell(SheetPair const& sheets, model::OrderingLine const& r, mode
     return true;
 }
 
+// What a line says of its version: its code left out.
+std::string describeVersion(model::OrderingLine const& line) {
+    std::string text = describe(line);
+    if (!line.code.empty() && text.starts_with(line.code + " | ")) text.erase(0, line.code.size() + 3);
+    return text;
+}
+
+// The lines of the chosen versions, whatever their codes.
+void compareChosen(SheetPair const& sheets, std::vector<Draft>& drafts) {
+    auto const* r = lineOfVersion(sheets.reference, sheets.options.referenceVariant);
+    auto const* c = lineOfVersion(sheets.candidate, sheets.options.candidateVariant);
+    if (r == nullptr || c == nullptr || spaceless(r->code) == spaceless(c->code)) return;
+    Wording wording = wordingOf(sheets, describeVersion(*r), describeVersion(*c));
+    if (wording.relation == Relation::Same) return;
+    bool const shown = std::any_of(drafts.begin(), drafts.end(), [&](Draft const& draft) {
+        auto const& finding = draft.finding;
+        return finding.reference && finding.candidate && finding.reference->page == r->page && finding.reference->box == r->box && finding.candidate->page == c->page &&
+               finding.candidate->box == c->box;
+    });
+    if (shown) return;
+    Draft draft = orderingDraft(wording.relation, r, c);
+    draft.finding.classes = std::move(wording.classes);
+    drafts.push_back(std::move(draft));
+}
+
 // All lines of one sheet in as few findings as can show them.
 void listLines(model::Datasheet const& sheet, std::vector<int> const& lines, Relation relation, std::vector<Draft>& drafts) {
     Draft* head = nullptr;
@@ -384,6 +410,7 @@ std::vector<Draft> findOrderingDifferences(SheetPair const& sheets) {
         draft.finding.classes = std::move(wording.classes);
         drafts.push_back(std::move(draft));
     }
+    compareChosen(sheets, drafts);
     auto freeOf = [](std::vector<int> const& partners) {
         std::vector<int> list;
         for (std::size_t i = 0; i < partners.size(); ++i) {

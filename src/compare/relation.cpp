@@ -163,6 +163,15 @@ model::Parameter underMinimum(model::Parameter p) {
 
 bool hasLimits(model::Parameter const& parameter) { return parameter.interval && (parameter.interval->lo || parameter.interval->hi); }
 
+// "VCU-0.025" of two versions: the texts are equal, what VCU is in each is not.
+bool sameByVersion(model::Parameter const& reference, model::Parameter const& candidate) {
+    auto const absolute = [](model::Parameter const& p) { return p.interval && p.interval->relativeTo.empty() && p.interval->factor.empty(); };
+    auto const namesNode = [](std::optional<model::Value> const& value) { return value && std::any_of(value->text.begin(), value->text.end(), text::isAsciiLetter); };
+    if (!absolute(reference) || !absolute(candidate)) return true;
+    if (!namesNode(reference.min) && !namesNode(reference.typ) && !namesNode(reference.max)) return true;
+    return *reference.interval == *candidate.interval;
+}
+
 }  // namespace
 
 std::optional<OneColumn> inOneColumn(model::Parameter const& reference, model::Parameter const& candidate, std::optional<vocabulary::Role> role) {
@@ -205,7 +214,7 @@ Relation relateIntervals(Interval const& reference, Interval const& candidate, B
 Relation relateValues(model::Parameter const& reference, model::Parameter const& candidate, BoundPrecision precision) {
     bool const sameTexts = sameText(reference.min, candidate.min) && sameText(reference.typ, candidate.typ) && sameText(reference.max, candidate.max);
     bool const sameUnit = reference.unit == candidate.unit || spaceless(reference.unit) == spaceless(candidate.unit);
-    if (sameTexts && sameUnit) {
+    if (sameTexts && sameUnit && sameByVersion(reference, candidate)) {
         bool const onlyTypical = reference.typ && !reference.min && !reference.max;
         return onlyTypical && reference.interval && !reference.interval->lo && !reference.interval->hi ? Relation::TypEqual : Relation::Same;
     }

@@ -13,14 +13,16 @@
 #include <vector>
 
 #include "compare/coverage_account.h"
+#include "compare/ordered_version.h"
+#include "compare/pin_findings.h"
 #include "compare/relation.h"
 #include "model/crew.h"
 #include "risk/cell_findings.h"
 #include "risk/claimed_changes.h"
 #include "risk/derived.h"
+#include "risk/finding_groups.h"
 #include "risk/judge_parameter.h"
 #include "risk/judge_text.h"
-#include "risk/finding_groups.h"
 #include "risk/recognised_places.h"
 #include "risk/sheet_view.h"
 #include "risk/texts.h"
@@ -216,6 +218,15 @@ private:
         return judged.distance->higher ? entry->higher : entry->lower;
     }
 
+    // Lines of the ordering tables beside those of the two chosen versions.
+    bool isOfOtherVersions(Finding const& finding) const {
+        if (finding.kind != FindingKind::Ordering || !finding.reference || !finding.candidate) return false;
+        auto const* r = compare::lineOfVersion(m_sheets.reference(), m_options.referenceVariant);
+        auto const* c = compare::lineOfVersion(m_sheets.candidate(), m_options.candidateVariant);
+        if (r == nullptr || c == nullptr) return false;
+        return compare::orderingLineAt(m_sheets.reference().ordering, *finding.reference) != r || compare::orderingLineAt(m_sheets.candidate().ordering, *finding.candidate) != c;
+    }
+
     void judgeOther(Finding& finding, std::vector<std::string>& called) {
         std::string const cause = finding.title;
         if (finding.kind == FindingKind::Coverage) {
@@ -223,7 +234,12 @@ private:
             finding.explanation = texts::coverageCauseExplanation(cause);
             called.emplace_back(cause == compare::kVariantsNotChosen ? "C-VAR" : "C-READ");
         }
-        auto const judged = judgeText(finding, m_sheets);
+        auto judged = judgeText(finding, m_sheets);
+        if (isOfOtherVersions(finding)) {
+            judged.level = {std::min(judged.level.level, 1), false};
+            judged.severity = std::min(judged.severity, Severity::Note);
+            judged.caution.clear();
+        }
         finding.level = judged.level.level;
         finding.open = judged.level.open;
         finding.severity = judged.severity;

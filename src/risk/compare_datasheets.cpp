@@ -12,6 +12,7 @@
 
 #include "compare/align.h"
 #include "compare/coverage_account.h"
+#include "compare/ordered_version.h"
 #include "compare/version_titles.h"
 #include "model/crew.h"
 #include "risk/assess.h"
@@ -24,15 +25,19 @@ namespace {
 
 constexpr std::size_t kMostListed = 12;
 
-// A sheet with the versions that only the titles of its tables name, as a column would;
-// the sheet itself where there are none. It must outlive this.
+// A sheet with the versions that only the titles of its tables name, as a column would, and
+// with what its ordering table states for `variant`; the sheet itself where it has neither. It must outlive this.
 class WithVersions {
 public:
-    explicit WithVersions(model::Datasheet const& sheet) : m_sheet(&sheet) {
+    WithVersions(model::Datasheet const& sheet, std::string const& variant, vocabulary::Vocabulary const& vocabulary) : m_sheet(&sheet) {
         auto const versions = compare::versionsInTitles(sheet);
-        if (std::all_of(versions.begin(), versions.end(), [](std::string const& version) { return version.empty(); })) return;
+        bool const titles = std::any_of(versions.begin(), versions.end(), [](std::string const& version) { return !version.empty(); });
+        bool const lines = compare::refersToVersions(sheet, variant);
+        if (!titles && !lines) return;
         m_named = sheet;
-        if (compare::takeVersionsFromTitles(*m_named)) m_sheet = &*m_named;
+        bool const named = titles && compare::takeVersionsFromTitles(*m_named);
+        bool const ordered = lines && compare::takeOrderedVersion(*m_named, variant, vocabulary);
+        if (named || ordered) m_sheet = &*m_named;
     }
     WithVersions(WithVersions const&) = delete;
     WithVersions& operator=(WithVersions const&) = delete;
@@ -121,8 +126,8 @@ model::Result<model::Comparison> compareDatasheets(model::Datasheet const& refer
                                       .candidateVariant = *candidateVariant,
                                       .referencePictures = options.referencePictures,
                                       .candidatePictures = options.candidatePictures};
-    WithVersions const r(reference);
-    WithVersions const c(candidate);
+    WithVersions const r(reference, *referenceVariant, vocabulary);
+    WithVersions const c(candidate, *candidateVariant, vocabulary);
     model::Comparison aligned;
     std::optional<SheetView> sheets;
     model::together([&] { aligned = compare::align(*r, *c, align, vocabulary); }, [&] { sheets.emplace(*r, *c, vocabulary); });
@@ -137,7 +142,7 @@ model::Result<model::Comparison> checkCandidate(model::Datasheet const& candidat
     if (!variant) return tl::unexpected(variant.error());
     // Alignment against nothing lists every parameter, and what of the sheet was not read.
     model::Datasheet const nothing;
-    WithVersions const named(candidate);
+    WithVersions const named(candidate, *variant, vocabulary);
     auto alone = compare::align(nothing, *named, {.referenceVariant = {}, .candidateVariant = *variant}, vocabulary);
     alone.kind = model::ComparisonKind::CandidateAlone;
     std::erase_if(alone.findings, [](model::Finding const& finding) { return !isGapOfOneSheet(finding); });

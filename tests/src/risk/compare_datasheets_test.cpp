@@ -71,6 +71,59 @@ TEST(CompareDatasheets, AVersionMayBeNamedInTheTitleOfItsTableOnly) {
     for (auto const& pair : comparison->pairs) EXPECT_NE(pair.reference, "p1");
 }
 
+// One row for all versions, and what VCU is in the lines of the ordering table.
+model::Datasheet familySheet() {
+    auto made = sheet("4.305");
+    auto& row = made.parameters.front();
+    row.min = model::Value{.text = "VCU-0.025", .printed = "VCU-0.025", .value = {}, .box = {}};
+    row.max = model::Value{.text = "VCU+0.025", .printed = "VCU+0.025", .value = {}, .box = {}};
+    row.interval = model::Interval{.lo = "-0.025", .typ = std::nullopt, .hi = "0.025", .loOpen = false, .hiOpen = false, .unit = "V", .relativeTo = "VCU", .factor = {}};
+    row.printed = "Overcharge detection voltage | VCU | VCU-0.025 | VCU+0.025 | V";
+    made.ordering[0].attributes = {{"Overcharge detection voltage VCU", "4.280 V"}, {"0 V battery charge", "inhibited"}};
+    made.ordering[1].attributes = {{"Overcharge detection voltage VCU", "4.425 V"}, {"0 V battery charge", "allowed"}};
+    made.ordering[0].box = {50, 40, 400, 50};
+    made.ordering[1].box = {50, 52, 400, 62};
+    made.features = {{.canonical = "zero-volt-charging", .state = "inhibited", .page = 1, .box = made.ordering[0].box, .text = "0 V battery charge: inhibited"},
+                     {.canonical = "zero-volt-charging", .state = "allowed", .page = 1, .box = made.ordering[1].box, .text = "0 V battery charge: allowed"}};
+    return made;
+}
+
+TEST(CompareDatasheets, TwoVersionsOfOneSheetDifferByTheirLines) {
+    auto const same = compareDatasheets(familySheet(), familySheet(), {.referenceVariant = "FW-1 CD", .candidateVariant = "FW-1 CD"}, builtIn());
+    ASSERT_TRUE(same);
+    EXPECT_TRUE(same->findings.empty());
+    auto const compared = compareDatasheets(familySheet(), familySheet(), {.referenceVariant = "FW-1 AB", .candidateVariant = "FW-1 CD"}, builtIn());
+    ASSERT_TRUE(compared);
+    std::vector<std::string> titles;
+    for (auto const& finding : compared->findings) {
+        if (finding.consequenceOf.empty()) titles.push_back(finding.title);
+    }
+    EXPECT_EQ(titles, (std::vector<std::string>{"0 V battery charging: inhibited in the reference, allowed in the candidate",
+                                                "Overcharge detection voltage lies clear above the reference's range (maximum higher by 145 mV)"}));
+    EXPECT_EQ(compared->verdict.level, model::VerdictLevel::DoNotSubstitute);
+}
+
+TEST(CompareDatasheets, LinesOfVersionsThatWereNotChosenWeighNothing) {
+    auto candidate = familySheet();
+    candidate.ordering[0].attributes[0].second = "4.600 V";
+    auto const compared = compareDatasheets(familySheet(), candidate, {.referenceVariant = "FW-1 CD", .candidateVariant = "FW-1 CD"}, builtIn());
+    ASSERT_TRUE(compared);
+    ASSERT_EQ(compared->findings.size(), 1U);
+    EXPECT_EQ(compared->findings[0].kind, model::FindingKind::Ordering);
+    EXPECT_EQ(compared->findings[0].severity, model::Severity::Note);
+}
+
+TEST(CompareDatasheets, VersionsOfTwoFamiliesHaveToBeChosen) {
+    auto candidate = familySheet();
+    candidate.ordering[0].code = "LM-1 AB";
+    candidate.ordering[1].code = "LM-1 CD";
+    auto const compared = compareDatasheets(familySheet(), candidate, {}, builtIn());
+    ASSERT_TRUE(compared);
+    auto const told = [](model::Finding const& finding) { return finding.caution == "C-VAR"; };
+    EXPECT_TRUE(std::any_of(compared->findings.begin(), compared->findings.end(), told));
+    EXPECT_TRUE(compared->verdict.incomplete);
+}
+
 TEST(CompareDatasheets, VariantsAreFoundAsPrintedOrFolded) {
     std::vector<std::string> const known = {"FW-1 AB", "FW-1 CD"};
     EXPECT_EQ(findVariant(known, "FW-1 CD"), "FW-1 CD");
