@@ -103,8 +103,8 @@ private:
             }
             return terms;
         }
-        // Not in the vocabulary: by what its words are about.
-        auto const topics = m_sheets.vocabulary().topics(printed, m_sheets.family());
+        // Not in the vocabulary: by what its name is about. Its condition only says how it was measured.
+        auto const topics = m_sheets.vocabulary().topics(namesOf(r, c), m_sheets.family());
         if (!topics.empty() && terms.severity >= Severity::Function && topics.front().severity > terms.severity) {
             terms.severity = topics.front().severity;
         }
@@ -117,6 +117,12 @@ private:
         else judgeOther(finding, called);
         finding.severity = severityAt(finding.level, finding.severity);
         if (finding.kind == FindingKind::Coverage) finding.severity = std::max(finding.severity, Severity::Note);
+    }
+
+    static std::string namesOf(model::Parameter const* r, model::Parameter const* c) {
+        std::string names = r != nullptr ? r->name : std::string();
+        if (c != nullptr && (r == nullptr || c->name != r->name)) names += " " + c->name;
+        return names;
     }
 
     static std::string printedOf(model::Parameter const* parameter) { return parameter == nullptr ? std::string() : parameter->name + " " + parameter->condition; }

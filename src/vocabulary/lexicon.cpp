@@ -103,6 +103,14 @@ bool isWordPoint(char32_t point) {
            (point >= 0x430 && point <= 0x45F);
 }
 
+// "Q'H", the last stage of Q: no "H" in quotation marks, which stands for high. `position`:
+// behind the mark.
+bool namesOneOutput(char32_t mark, std::string_view text, std::size_t position) {
+    bool const apostrophe = mark == '\'' || mark == 0x2019 || mark == 0x2032;
+    bool const level = position < text.size() && (text[position] == 'H' || text[position] == 'L');
+    return apostrophe && level && (position + 1 == text.size() || text[position + 1] == ' ');
+}
+
 // An ASCII letter or digit as foldWords() writes it; 0 for any other byte.
 constexpr std::array<char, 256> kPlainWordBytes = [] {
     std::array<char, 256> bytes{};
@@ -187,6 +195,8 @@ std::string foldWords(std::string_view text) {
         } else if (point == '.' && before == Before::Word && position < text.size() && text[position] >= '0' && text[position] <= '9' &&
                    out.back() >= '0' && out.back() <= '9') {
             out += '.';
+        } else if (before == Before::Word && namesOneOutput(point, text, position)) {
+            continue;
         } else if (before != Before::Nothing && !(before == Before::Cjk && point == ' ')) {
             before = Before::Nothing;
         }

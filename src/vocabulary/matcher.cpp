@@ -207,13 +207,18 @@ private:
         if (useSymbol(withoutIndex(folded), true)) {
             return;
         }
-        // "IDD / ICC": each for itself; "tPLH, tPHL", two symbols of one parameter, name it as one does.
+        // "IDD / ICC": each for itself; "tPLH, tPHL" and "tPLH tPHL", two symbols of one parameter, name it as one does.
+        bool const divided = m_query.symbol.find_first_of("/,") != std::string_view::npos;
+        if (!divided && !areAllSymbols(m_query.symbol)) {
+            return;
+        }
+        std::string_view const separators = divided ? "/," : " ";
         std::size_t start = 0;
         int known = 0;
         int parts = 0;
         while (start < m_query.symbol.size()) {
-            std::size_t const end = std::min(m_query.symbol.find_first_of("/,", start), m_query.symbol.size());
-            if (end - start < m_query.symbol.size()) {
+            std::size_t const end = std::min(m_query.symbol.find_first_of(separators, start), m_query.symbol.size());
+            if (end > start && end - start < m_query.symbol.size()) {
                 ++parts;
                 known += useSymbol(foldSymbol(m_query.symbol.substr(start, end - start)), true) ? 1 : 0;
             }
@@ -225,6 +230,18 @@ private:
         for (auto& candidate : m_candidates) {
             candidate.indexed = candidate.indexed && candidate.symbolCount < parts;
         }
+    }
+
+    // "tTHL tTLH"; where one of the words is no symbol the other may be a part of it ("Tj1 Tstg").
+    [[nodiscard]] bool areAllSymbols(std::string_view words) const {
+        while (!words.empty()) {
+            std::size_t const end = std::min(words.find(' '), words.size());
+            if (end > 0 && m_store.symbols.find(foldSymbol(words.substr(0, end))) == m_store.symbols.end()) {
+                return false;
+            }
+            words.remove_prefix(std::min(words.size(), end + 1));
+        }
+        return true;
     }
 
     bool useSymbol(std::string_view folded, bool indexed) {

@@ -461,6 +461,19 @@ TEST(Assess, AParameterThatNoVocabularyKnowsCountsByItsWords) {
     EXPECT_EQ(result.findings[0].title, "Overcharge watchdog interval reaches higher by 1 s");
 }
 
+// "Q'H" measured at "VIN = VIH" is no rating of the input.
+TEST(Assess, AConditionDoesNotMakeAnUnknownParameterAHazard) {
+    auto pair = samePair();
+    Row const unknown = {"Blanking interval", "TB", "", "1", "2", "s"};
+    for (auto* sheet : {&pair.reference, &pair.candidate}) {
+        sheet->parameters.push_back(parameterOf(unknown, "p5"));
+        sheet->parameters.back().condition = "behind the overcharge detection delay";
+    }
+    pair.compared.pairs.push_back({"", "p5", "p5", Relation::Same, model::Judgement::Open, 1.0});
+    change(pair, 5, Relation::ReachesHigher, "1", "3");
+    EXPECT_LT(assessed(pair).findings[0].severity, Severity::Hazard);
+}
+
 TEST(Assess, TheTitleOfAPlotIsNoHazard) {
     auto const severity = [](char const* reference, char const* candidate) {
         auto pair = samePair();

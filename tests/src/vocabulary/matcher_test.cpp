@@ -49,6 +49,16 @@ TEST(Matcher, OneNameForTwoOutputsIsToldBySymbol) {
 TEST(Matcher, TwoSymbolsOfOneParameterNameIt) {
     EXPECT_EQ(matched({"logic", "CLOCK OPERATION Carry out line", "tPHL, tPLH", "ns", kCharacteristic, 2e-7, ""}), "propagation-delay");
     EXPECT_EQ(matched({"logic", "CLOCK OPERATION Carry out line", "tPHL, tXYZ", "ns", kCharacteristic, 2e-7, ""}), "");
+    EXPECT_EQ(matched({"logic", "CLOCKED OPERATION (carry out)", "tTHL tTLH", "ns", kCharacteristic, 1e-7, ""}), "transition-time");
+    EXPECT_EQ(matched({"mosfet", "Operating Junction and Storage Temperature Range", "Tj9 Tstg", "°C", kRating, {}, ""}), "junction-storage-temp");
+}
+
+TEST(Matcher, AnOutputWithAPrimeIsNoLevel) {
+    for (auto const* name : {"Q'H", "Q\u2019H", "Q\u2032L"}) {
+        EXPECT_EQ(matched({"logic", name, "VOL", "V", kCharacteristic, 0.3, ""}), "output-low") << name;
+        EXPECT_EQ(matched({"logic", name, "VOH", "V", kCharacteristic, 4.2, ""}), "output-high") << name;
+    }
+    EXPECT_EQ(matched({kLithium, "OD Pin Output \u201CH\u201D Voltage", "VDH", "V", kCharacteristic, 3.5, ""}), "do-output-high");
 }
 
 TEST(Matcher, SetUpTimesHoweverTheyAreSpelt) {
