@@ -94,6 +94,15 @@ Marked inList(std::string_view printed, SheetNames const& names) {
     return {Marked::Kind::InList, mark, listed};
 }
 
+// "→": one state follows another. U+FFFD: a sign that the font does not tell.
+std::string withoutArrows(std::string_view title) {
+    std::string plain(title);
+    for (std::string_view const arrow : {"→", "⇒", "➔", "\uFFFD"}) {
+        for (std::size_t at = plain.find(arrow); at != std::string::npos; at = plain.find(arrow, at)) plain.replace(at, arrow.size(), "-");
+    }
+    return plain;
+}
+
 // Letters and signs between words; what is in brackets may be anything.
 bool isPlainTitle(std::string_view title) {
     int depth = 0;
@@ -124,10 +133,25 @@ bool readsAsTitle(std::string_view title, bool whole, SheetNames const& names) {
     return first.size() >= kShortestWord && isPlainTitle(title) && !quantity::parseUnit(first) && !namesAPin(first, names) && !counts;
 }
 
+// "Charge Detection after an Empty Cell": capitals as in a title, more words than a pin is named
+// by. The title of a section may be in small letters.
+bool isInTitleCase(std::string_view title, bool section) {
+    static constexpr auto kSmall = std::to_array<std::string_view>({"a", "an", "and", "after", "at", "before", "by", "for", "from", "in", "into", "of", "on", "or", "the", "to", "with"});
+    constexpr int kFewestWords = 3;
+    int words = 0;
+    for (std::string_view const word : text::words(title)) {
+        if (!text::isAsciiLetter(word.front()) || std::find(kSmall.begin(), kSmall.end(), word) != kSmall.end()) continue;
+        if (!text::isAsciiUpper(word.front()) && !section) return false;
+        ++words;
+    }
+    return words >= kFewestWords;
+}
+
 // "4." in front: "2. VSS" and "2. Ground" are pins.
-bool readsAsChapter(std::string_view title, SheetNames const& names) {
+bool readsAsChapter(std::string_view title, bool section, SheetNames const& names) {
     std::string_view const first = firstWord(title);
-    return !hasDigits(title) && isPlainTitle(title) && !namesAPin(first, names) && !isCounted(text::asciiLower(first)) && !namesATerminal(first);
+    if (hasDigits(title) || !isPlainTitle(withoutArrows(title)) || namesAPin(first, names)) return false;
+    return isInTitleCase(title, section) || (!isCounted(text::asciiLower(first)) && !namesATerminal(first));
 }
 
 // "9.3.1": no date and no version, whose parts may begin with 0 or have more digits.
@@ -154,7 +178,7 @@ Marked heading(std::string_view printed, SheetNames const& names) {
     bool const whole = mark.find('.') == std::string_view::npos;
     bool reads = false;
     if (isDeepNumber(mark)) reads = !hasDigits(title) || isSection(printed, names);
-    else reads = (point && readsAsChapter(title, names)) || (isSection(printed, names) && readsAsTitle(title, whole, names));
+    else reads = (point && readsAsChapter(title, isSection(printed, names), names)) || (isSection(printed, names) && readsAsTitle(title, whole, names));
     return reads ? Marked{Marked::Kind::Heading, mark, title} : unmarked(printed);
 }
 

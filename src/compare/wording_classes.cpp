@@ -249,7 +249,9 @@ private:
     }
 
     void findPermissions() {
-        if (any({Meaning::Prohibition, Meaning::Permitted, Meaning::Optional})) raise(WordingClass::Perm);
+        auto const letting = [](ReadSentence const& sentence) { return sentence.count(Meaning::Permitted) + sentence.count(Meaning::Lets); };
+        bool const permitted = differs(Meaning::Permitted) && letting(m_reference) != letting(m_candidate);
+        if (permitted || any({Meaning::Prohibition, Meaning::Optional})) raise(WordingClass::Perm);
     }
 
     void findPins() {
@@ -259,13 +261,31 @@ private:
         bool const openAgainstTied = differs(Meaning::LeftOpen) && differs(Meaning::Tied);
         bool const connecting = says(Meaning::Tied) || says(Meaning::LeftOpen);
         bool const form = any({Meaning::High, Meaning::Low, Meaning::Cmos, Meaning::OpenDrain, Meaning::PushPull, Meaning::NChannel, Meaning::PChannel, Meaning::On, Meaning::Off,
-                               Meaning::Positive, Meaning::Negative, Meaning::Series, Meaning::Parallel, Meaning::Source, Meaning::Sink, Meaning::PullUp, Meaning::PullDown}) ||
-                          (m_reference.tokens.size() == m_candidate.tokens.size() && any({Meaning::Internal, Meaning::External, Meaning::Input, Meaning::Output}));
+                               Meaning::PullUp, Meaning::PullDown}) ||
+                          opposed();
         bool const node = sayBoth(Meaning::Tied) && pinTalk && any({Meaning::Charger, Meaning::Load, Meaning::Cell, Meaning::SenseResistor});
         m_nodeChange = node;
         if (names && (connecting || !pinNamesAreSymbols())) raise(WordingClass::Pin);
         else if (names) raise(WordingClass::Num);
         if ((handling && pinTalk) || openAgainstTied || form || node) raise(WordingClass::Pin);
+    }
+
+    // One side says "positive" where the other says "negative". Without its opposite such a word is
+    // left out where it is understood ("a regulator", "a positive regulator"), unless a pin is tied to it.
+    [[nodiscard]] bool opposed() const {
+        static constexpr std::pair<Meaning, Meaning> kOpposites[] = {{Meaning::Positive, Meaning::Negative},
+                                                                     {Meaning::Series, Meaning::Parallel},
+                                                                     {Meaning::Source, Meaning::Sink},
+                                                                     {Meaning::Internal, Meaning::External},
+                                                                     {Meaning::Input, Meaning::Output}};
+        auto const more = [&](Meaning meaning) { return m_reference.count(meaning) - m_candidate.count(meaning); };
+        return std::any_of(std::begin(kOpposites), std::end(kOpposites), [&](auto const& pair) {
+            bool const either = differs(pair.first) || differs(pair.second);
+            bool const sameLength = m_reference.tokens.size() == m_candidate.tokens.size();
+            bool const place = pair.first == Meaning::Internal || pair.first == Meaning::Input;
+            if (says(Meaning::Tied) && either && (sameLength || !place)) return true;
+            return (more(pair.first) > 0 && more(pair.second) < 0) || (more(pair.first) < 0 && more(pair.second) > 0);
+        });
     }
 
     // "VDD below 1.5 V": a pin's name in a sentence about its voltage.
@@ -428,12 +448,25 @@ bool beginsWith(std::string_view printed, std::string_view mark) {
     return !mark.empty() && printed.size() > mark.size() && printed.starts_with(mark) && std::string_view(" .)").find(printed[mark.size()]) != std::string_view::npos;
 }
 
+bool isSymbol(Token const& token) { return token.kind == Kind::Symbol || token.kind == Kind::Pin; }
+
+// "VIN" in one sheet and "Vin" in the other: what is a symbol here is none of the words there.
+void takeSymbols(ReadSentence& sentence, ReadSentence const& other) {
+    for (Token& token : sentence.tokens) {
+        if (token.kind != Kind::Word || token.key.size() < 2) continue;
+        auto const symbol = std::find_if(other.tokens.begin(), other.tokens.end(), [&](Token const& own) { return isSymbol(own) && own.key == token.key; });
+        if (symbol != other.tokens.end()) token.kind = symbol->kind;
+    }
+}
+
 // Both without their marks.
 WordingOutcome classifyUnmarked(std::string_view reference, std::string_view candidate, WordingContext const& context) {
     if (reference == candidate || withoutSpaces(reference) == withoutSpaces(candidate)) return {};
     if (isRevision(reference, context.reference) && isRevision(candidate, context.candidate)) return {Relation::Reworded, {WordingClass::Style}, false};
-    ReadSentence const a = readSentence(reference, context.reference, context.language);
-    ReadSentence const b = readSentence(candidate, context.candidate, context.language);
+    ReadSentence a = readSentence(reference, context.reference, context.language);
+    ReadSentence b = readSentence(candidate, context.candidate, context.language);
+    takeSymbols(a, b);
+    takeSymbols(b, a);
     if (a.tokens == b.tokens || sameButForJoins(a.tokens, b.tokens)) return {Relation::Reworded, {WordingClass::Edit}, true};
     std::vector<WordingClass> classes = Classifier(a, b).classes();
     if (classes.empty()) return {Relation::Reworded, {WordingClass::Style}, false};

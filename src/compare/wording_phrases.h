@@ -23,8 +23,9 @@ enum class Meaning : std::uint8_t {
     Recommendation,
     Permission,
     Ability,
-    // stated permission
+    // stated permission; what lets something happen stands for it where the other side states it
     Permitted,
+    Lets,
     Optional,
     // connectives
     And,

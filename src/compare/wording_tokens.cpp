@@ -160,6 +160,31 @@ std::string withoutUnitHyphens(std::string text) {
     return text;
 }
 
+// "SCHEMATIC DIAGRAM (each output)": words of a heading in capitals, no symbols, though what
+// follows is in small letters. Places in the text; a word alone in capitals may be a pin.
+std::vector<std::pair<std::size_t, std::size_t>> headingsInCapitals(std::string_view text) {
+    constexpr std::size_t kLongWord = 5;  // letters; pins and symbols are mostly shorter
+    constexpr int kFewestLongWords = 2;
+    std::vector<std::pair<std::size_t, std::size_t>> headings;
+    std::size_t begin = 0;
+    int longWords = 0;
+    auto const close = [&](std::size_t end) {
+        if (longWords >= kFewestLongWords) headings.emplace_back(begin, end);
+        begin = end;
+        longWords = 0;
+    };
+    for (std::size_t at = 0; at < text.size();) {
+        std::size_t const next = std::min(text.find(' ', at), text.size());
+        std::string_view const word = text.substr(at, next - at);
+        bool const capitals = std::all_of(word.begin(), word.end(), [](char c) { return text::isAsciiUpper(c) || c == '-' || c == '/'; });
+        if (!capitals) close(next);
+        else if (word.size() >= kLongWord) ++longWords;
+        at = next + 1;
+    }
+    close(text.size());
+    return headings;
+}
+
 class SentenceReader {
 public:
     SentenceReader(std::string_view printed, SheetNames const& names, std::string_view language)
@@ -171,6 +196,7 @@ public:
             if (text::isAsciiUpper(c)) ++upper;
         }
         m_allCapitals = upper > 3 && lower * 6 < upper && !text::isCjk(std::string_view(m_text));
+        if (!m_allCapitals && upper > lower / 2) m_headings = headingsInCapitals(m_text);
     }
 
     ReadSentence read() {
@@ -347,6 +373,12 @@ private:
         return std::string(commonWord(stem));
     }
 
+    [[nodiscard]] bool isInCapitals(std::string_view printed) const {
+        if (m_allCapitals || m_headings.empty()) return m_allCapitals;
+        auto const at = static_cast<std::size_t>(printed.data() - m_text.data());
+        return std::any_of(m_headings.begin(), m_headings.end(), [at](auto const& heading) { return heading.first <= at && at < heading.second; });
+    }
+
     [[nodiscard]] bool isPinName(std::string_view lower) const {
         return isCommonPinName(lower) || std::find(m_names.pins.begin(), m_names.pins.end(), lower) != m_names.pins.end();
     }
@@ -358,7 +390,7 @@ private:
         bool const signedName = printed.back() == '+' || printed.back() == '-';
         if (digits || bracket || signedName || printed.find('_') != std::string_view::npos) return true;
         if (printed.size() == 2 && (printed[0] == 'T' || printed[0] == 't') && (lower[1] == 'a' || lower[1] == 'j' || lower[1] == 'c')) return true;
-        if (m_allCapitals) return isCommonPinName(lower) && lower.size() >= 2 && lower != "in" && lower != "out" && lower != "do" && lower != "test";
+        if (isInCapitals(printed)) return isCommonPinName(lower) && lower.size() >= 2 && lower != "in" && lower != "out" && lower != "do" && lower != "test";
         if (printed.size() == 1) return text::isAsciiUpper(printed.front()) && !m_words.empty();
         bool const capitalsInside = std::any_of(printed.begin() + 1, printed.end(), text::isAsciiUpper);
         if (!capitalsInside) return false;
@@ -481,6 +513,12 @@ private:
                 if (word.unit != nullptr) word.token.unit = word.unit->coherent;
                 word.token.key = "n:" + word.value.toShortString() + word.token.unit;
             }
+            // "(~5 MΩ)", no range
+            bool const alone = i == 0 || (m_words[i - 1].token.kind != Kind::Number && m_words[i - 1].token.kind != Kind::Symbol && m_words[i - 1].token.kind != Kind::Pin);
+            if (word.token.kind == Kind::Sign && word.token.key == "~" && alone && i + 1 < m_words.size() && m_words[i + 1].token.kind == Kind::Number) {
+                word.token = {Kind::Word, "approximately", {}};
+                word.plain = "approximately";
+            }
             // A dash or tilde counts in front of a value or symbol only.
             if (word.token.kind == Kind::Sign && (word.token.key == "-" || word.token.key == "+")) {
                 bool const operand =
@@ -564,6 +602,7 @@ private:
     std::string m_text;
     PhraseLanguage m_language;
     bool m_allCapitals = false;
+    std::vector<std::pair<std::size_t, std::size_t>> m_headings;  // in capitals, of a text that is not
     std::vector<quantity::QuantitySpan> m_quantities;
     std::vector<Word> m_words;
     ReadSentence m_sentence;

@@ -136,6 +136,26 @@ constexpr Row kRows[] = {
     {0, "Suffix G means lead-free finish.", "Suffix G means tin-lead finish.", Ord},
     {0, "The last letter R means tape and reel.", "The last letter R means mirrored pins.", Ord},
     {0, "ランプの逆接続は許容されます。", "ランプの逆接続は許容されません。", Perm},
+    // Headings in capitals have no symbols.
+    {0, "Lamp schematic (each output)", "LAMP SCHEMATIC (each output)", Edit},
+    {0, "Representative lamp schematic (Each Output)", "SCHEMATIC DIAGRAM (each output)", Style},
+    {0, "Lighting characteristics (continued)", "LIGHTING CHARACTERISTICS (continued)", Edit},
+    {0, "Connect RESET to the lamp.", "Connect CLOCK to the lamp.", Num},
+    // One symbol in two spellings.
+    {0, "The lamp is lit by VIN and by VOUT.", "The lamp is lit by Vin and by Vout.", Edit},
+    {0, "CO is not needed at the lamp.", "Co is not needed at the lamp.", Edit},
+    {0, "The lamp is lit by VIN.", "The lamp is lit by Vout.", Pin},
+    // A word that is understood may be left out; its opposite may not be put in its place.
+    {0, "A lamp regulator with current limiting", "A positive lamp regulator with internal current limiting", Style},
+    {0, "3-terminal lamp of the series", "3-terminal positive lamp of the set", Style},
+    {0, "The load is in series with the lamp.", "The load is in parallel with the lamp.", Pin},
+    {0, "Connect the lamp to the positive pole.", "Connect the lamp to the pole.", Pin},
+    {0, "The path permits the cell to light the lamp.", "The path lets the cell light the lamp.", Style},
+    {0, "The lamps permit a light.", "The lamp permits light.", Edit},
+    {0, "It allows light.", "It gives light.", Perm},
+    {0, "The lamp takes more than 1.5 A.", "The lamp takes in excess of 1.5 A.", Style},
+    {0, "It is pulled down by a resistor (~5 MΩ).", "It is pulled down by a resistor (approximately 5 MΩ).", Edit},
+    {0, "It is pulled down by 4 ~ 5 MΩ.", "It is pulled down by approximately 5 MΩ.", Num},
 };
 
 TEST(WordingClasses, everyPairComesOutInItsClass) {
@@ -332,7 +352,7 @@ TEST(WordingClasses, theMarkOfAListSaysNothing) {
 
 TEST(WordingClasses, theNumberOfAChapterSaysNothing) {
     model::Datasheet sheet;
-    for (char const* title : {"6.1 Lighting", "7.2 Lighting", "6.1 Heating", "2.1 Lamp"}) sheet.sections.push_back({"s", model::SectionKind::Other, title, 1, 1, {}});
+    for (char const* title : {"6.1 Lighting", "7.2 Lighting", "6.1 Heating", "2.1 Lamp", "14. Package Lamp Outline", "2. Ground Lamp"}) sheet.sections.push_back({"s", model::SectionKind::Other, title, 1, 1, {}});
     sheet.pins = {{"1", "Lamp", "", "", 0, {}}};
     WordingContext const context(sheet, sheet);
     auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
@@ -342,6 +362,11 @@ TEST(WordingClasses, theNumberOfAChapterSaysNothing) {
     EXPECT_EQ(classes("Table 2. LIGHTING", "Table 9-1. Lighting"), "EDIT ");
     EXPECT_EQ(classes("Fig 1. Lighting", "Fig.4 Lighting"), "EDIT ");
     EXPECT_EQ(classes("1. The mast load is lit.", "• The mast load is lit."), "EDIT ");
+    EXPECT_EQ(classes("4. Charge of the Mast after Lighting", "Charge of the mast after lighting"), "EDIT ");
+    EXPECT_EQ(classes("1. Overcharge \uFFFD Lamp → Mast", "Overcharge \uFFFD Lamp → Mast"), "EDIT ");
+    EXPECT_EQ(classes("14. Package Lamp Outline", "Package lamp outline"), "EDIT ");
+    EXPECT_EQ(classes("Lamp Outline", "14. Package Lamp Outline"), "STYLE ");
+    EXPECT_EQ(classes("Package Outline", "14. Package Outline Dimension"), "STYLE ");
     for (auto const& [first, second] : std::vector<std::pair<char const*, char const*>>{{"2. Ground", "6. Ground"},
                                                                                         {"2.1 Lamp", "3.1 Lamp"},
                                                                                         {"3.3 V supply", "V supply"},
@@ -354,6 +379,9 @@ TEST(WordingClasses, theNumberOfAChapterSaysNothing) {
                                                                                         {"1.25 Maximum", "1.45 Maximum"},
                                                                                         {"1. Ground of the lamp driver, 0 V", "2. Ground of the lamp driver, 0 V"},
                                                                                         {"2. Enable the lamp above 2 V", "3. Enable the lamp above 2 V"},
+                                                                                        {"4. Charge", "Charge"},
+                                                                                        {"2. Ground Lamp", "3. Ground Lamp"},
+                                                                                        {"3. Gate after Lamp", "4. Gate after Lamp"},
                                                                                         {"[1] VDD", "[2] VDD"},
                                                                                         {"[3] cells in series", "[4] cells in series"}}) {
         EXPECT_EQ(classes(first, second), "NUM ") << first;
@@ -431,6 +459,8 @@ TEST(WordingClasses, aSentenceAloneHasTheClassOfWhatItSays) {
                                                          {"It is released by the charger.", Trig},
                                                          {"The device does not restart.", Neg},
                                                          {"A capacitor should be fitted.", Mod},
+                                                         {"The upper lamps allow higher currents.", Num},
+                                                         {"Allow to charge a 0 V cell", Perm},
                                                          {"Welcome to this part.", Style},
                                                          {"", Style}}) {
         EXPECT_EQ(classifyAlone(row.text, {}, "en").front(), row.wording) << row.text << " -> " << shown(classifyAlone(row.text, {}, "en"));
