@@ -545,24 +545,47 @@ bool TableBuilder::spacedOut(std::vector<Points> const& ys) const {
 // Names that do not go on from each other, or conditions on one and the same thing.
 bool TableBuilder::namesOfTheirOwn(std::vector<std::uint32_t> const& members) const {
     bool const conditions = std::any_of(members.begin(), members.end(), [&](auto i) { return statesConditions(textOf(m_page, m_placed[i].piece)); });
-    if (conditions) return sameVariable(members);
+    if (conditions) return sameVariable(linesOfText(members));
     return std::none_of(members.begin(), members.end(), [&](auto i) {
         auto const text = textOf(m_page, m_placed[i].piece);
         return text.empty() || (text[0] >= 'a' && text[0] <= 'z') || text[0] == '(';
     });
 }
 
-bool TableBuilder::sameVariable(std::vector<std::uint32_t> const& members) const {
+// "TA = 25 C" above "TA = 70 C"; a name may stand in front of the first ("Drain current TA = 25 C").
+bool TableBuilder::sameVariable(std::vector<std::string> const& lines) {
+    std::string first;
     std::string variable;
-    for (auto const i : members) {
-        auto const text = textOf(m_page, m_placed[i].piece);
-        auto const sign = text.find('=');
+    for (auto const& line : lines) {
+        auto const sign = line.find('=');
         if (sign == std::string::npos || sign == 0) return false;
-        auto const left = text.substr(0, sign);
+        auto const left = line.substr(0, sign);
+        if (first.empty()) {
+            first = left;
+            continue;
+        }
         if (variable.empty()) variable = left;
         if (left != variable) return false;
     }
-    return true;
+    return first == variable || (!variable.empty() && first.ends_with(' ' + variable));
+}
+
+// The printed lines of the pieces, from the top.
+std::vector<std::string> TableBuilder::linesOfText(std::vector<std::uint32_t> members) const {
+    std::sort(members.begin(), members.end(), [&](auto a, auto b) { return m_placed[a].piece.baseline < m_placed[b].piece.baseline; });
+    std::vector<std::vector<Piece const*>> lines;
+    for (auto const i : members) {
+        auto const& piece = m_placed[i].piece;
+        if (lines.empty() || piece.baseline - lines.back().front()->baseline > kSameLine * m_font) lines.emplace_back();
+        lines.back().push_back(&piece);
+    }
+    std::vector<std::string> out;
+    for (auto& line : lines) {
+        std::sort(line.begin(), line.end(), [](auto* a, auto* b) { return a->box.x0 < b->box.x0; });
+        std::string& text = out.emplace_back();
+        for (auto const* piece : line) text += (text.empty() ? "" : " ") + textOf(m_page, *piece);
+    }
+    return out;
 }
 
 // Units in one area ("ns" beside four rows, "A" beside the next): each for the rows around it.
@@ -606,9 +629,9 @@ void TableBuilder::shareOut(std::size_t index, std::vector<Points> const& baseli
         return -1;
     };
     // "TA = 25 °C" above "TA = 70 °C" beside two rows: a condition each, wherever exactly they stand.
-    if (ys.size() >= 2 && static_cast<int>(ys.size()) == last - first + 1 && members.size() == ys.size() && sameVariable(members)) {
+    if (ys.size() >= 2 && static_cast<int>(ys.size()) == last - first + 1 && sameVariable(linesOfText(members))) {
         for (auto const i : members) {
-            auto const at = std::lower_bound(ys.begin(), ys.end(), m_placed[i].piece.baseline - kSameLine * m_font);
+            auto const at = std::upper_bound(ys.begin(), ys.end(), m_placed[i].piece.baseline) - 1;
             m_placed[i].row0 = m_placed[i].row1 = first + static_cast<int>(at - ys.begin());
         }
         return;
@@ -620,7 +643,7 @@ void TableBuilder::shareOut(std::size_t index, std::vector<Points> const& baseli
     for (std::size_t i = 1; i < ys.size(); ++i) {
         if (rowBeside(ys[i]) == rowBeside(ys[i - 1])) return;
     }
-    if (!values && !(oneEach && (spacedOut(ys) ? namesOfTheirOwn(members) : sameVariable(members)))) return;
+    if (!values && !(oneEach && (spacedOut(ys) ? namesOfTheirOwn(members) : sameVariable(linesOfText(members))))) return;
     for (auto const i : members) m_placed[i].row0 = m_placed[i].row1 = rowBeside(m_placed[i].piece.baseline);
 }
 }  // namespace standin::tables

@@ -35,6 +35,12 @@ constexpr int kMostCentredRows = 12;
 
 bool startsLower(std::string const& text) { return !text.empty() && ((text[0] >= 'a' && text[0] <= 'z') || text[0] == '('); }
 
+// The text above stops at a comma, or goes on below with a small letter.
+bool goesOnBelow(PageLayout const& page, PlacedPiece const& above, PlacedPiece const& piece) {
+    auto const text = textOf(page, above.piece);
+    return !text.empty() && (text.back() == ',' || text.back() == ';' || startsLower(textOf(page, piece.piece)));
+}
+
 std::vector<Points> clustered(std::vector<Points> ys, Points tolerance) {
     std::sort(ys.begin(), ys.end());
     std::vector<Points> out;
@@ -235,11 +241,14 @@ void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
         // Conditions: where the first value stands beside the last of the first lines, texts end
         // at their value; where it stands beside the first line, they start there.
         bool const startsAtAnchor = !lines.empty() && lines[0] >= anchors[0] - tolerance;
+        PlacedPiece const* before = nullptr;
         for (auto* p : own) {
             Points const y = p->piece.baseline;
             int row = nearest(anchors, y);
             if (std::abs(anchors[static_cast<std::size_t>(row)] - y) > tolerance && !values) {
-                if (startsAtAnchor) {
+                if (before != nullptr && goesOnBelow(page, *before, *p)) {
+                    row = before->row0;
+                } else if (startsAtAnchor) {
                     row = 0;
                     while (row + 1 < rows && anchors[static_cast<std::size_t>(row) + 1] <= y + tolerance) ++row;
                 } else {
@@ -248,6 +257,7 @@ void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
                 }
             }
             p->row0 = p->row1 = row;
+            before = p;
         }
     }
 }

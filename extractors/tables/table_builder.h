@@ -9,6 +9,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "extractors/tables/build_table.h"
@@ -73,7 +74,8 @@ private:
     void spreadGroups(std::vector<std::vector<PlacedPiece*>>& lines, std::size_t leaf);
     [[nodiscard]] bool spacedOut(std::vector<model::Points> const& ys) const;
     [[nodiscard]] bool namesOfTheirOwn(std::vector<std::uint32_t> const& members) const;
-    [[nodiscard]] bool sameVariable(std::vector<std::uint32_t> const& members) const;
+    [[nodiscard]] static bool sameVariable(std::vector<std::string> const& lines);
+    [[nodiscard]] std::vector<std::string> linesOfText(std::vector<std::uint32_t> members) const;
     bool shareOutUnits(std::vector<std::uint32_t> members, int first, int last, std::vector<model::Points> const& baselines);
     void shareOut(std::size_t index, std::vector<model::Points> const& baselines);
 

@@ -958,5 +958,36 @@ TEST(FindTables, TheSymbolBesideANameOnTopIsThatOfItsFirstCase) {
     EXPECT_EQ(textAt(tables[0], 3, 1), "1/RJA");
 }
 
+TEST(FindTables, ConditionsBehindANameOfTwoRowsGoToARowEach) {
+    PageBuilder page;
+    for (float const y : {90.0F, 104.0F, 118.0F, 146.0F, 160.0F}) page.horizontal(y, 40, 400);
+    page.horizontal(132, 260, 400);
+    for (float const x : {40.0F, 200.0F, 260.0F, 340.0F, 400.0F}) page.vertical(x, 90, 160);
+    page.text(44, 100, "Parameter").text(204, 100, "Symbol").text(264, 100, "Rating").text(344, 100, "Unit");
+    page.text(44, 114, "Supply").text(204, 114, "VS").text(264, 114, "7").text(344, 114, "V");
+    page.text(44, 127, "Power dissipation").text(140, 127, "TA = 25 C").text(140, 140, "TA = 70 C").text(204, 135, "PD");
+    page.text(264, 128, "2.0").text(264, 142, "1.6").text(344, 128, "W").text(344, 142, "W");
+    page.text(44, 156, "Storage").text(204, 156, "TS").text(264, 156, "90").text(344, 156, "C");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 2, 0), "Power dissipation TA = 25 C");
+    EXPECT_EQ(textAt(tables[0], 3, 0), "TA = 70 C");
+    EXPECT_EQ(spanAt(tables[0], 2, 1), Span(2, 1));
+}
+
+TEST(FindTables, ALineBehindACommaStaysWithTheLineAbove) {
+    PageBuilder page;
+    page.grid({40, 200, 260, 320, 380, 420}, {90, 104, 118, 172, 186});
+    page.text(44, 100, "Characteristic").text(204, 100, "Symbol").text(264, 100, "Min").text(324, 100, "Typ").text(384, 100, "Unit");
+    page.text(44, 114, "Offset").text(204, 114, "VIO").text(324, 114, "7").text(384, 114, "mV");
+    page.text(44, 127, "Voltage gain").text(50, 137, "RL = 2.0 k,").text(50, 147, "VS = 15 V, for").text(50, 157, "large swing").text(50, 167, "TA = all");
+    page.text(204, 127, "AVOL").text(264, 137, "50").text(324, 137, "100").text(264, 167, "25").text(384, 127, "V/mV");
+    page.text(44, 182, "Bias").text(204, 182, "IB").text(324, 182, "90").text(384, 182, "nA");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 2, 0), "Voltage gain RL = 2.0 k, VS = 15 V, for large swing");
+    EXPECT_EQ(textAt(tables[0], 3, 0), "TA = all");
+}
+
 }  // namespace
 }  // namespace standin::tables
