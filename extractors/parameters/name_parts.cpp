@@ -136,6 +136,14 @@ bool startsWithCondition(std::string_view text) {
     return ordinary == 0 || (ordinary == 1 && (words.size() == 1 || !isPlainWord(words.front())));
 }
 
+bool statesTemperatureOnly(std::string_view condition) {
+    constexpr std::size_t kLongest = 24;
+    std::string const subject = subjectOf(condition);
+    if (condition.size() > kLongest || subject.empty() || subject.front() != 'T' || subject.size() > 4 || !isSymbolLike(subject)) return false;
+    std::string_view const behind = condition.substr(relationAt(condition) + 1);
+    return relationAt(behind) == std::string::npos && contains(behind, "°");
+}
+
 std::string withoutBrackets(std::string_view raw) {
     std::string const text = trimmed(raw);
     Bracket const bracket = lastBracket(text);

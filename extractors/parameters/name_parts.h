@@ -22,6 +22,9 @@ namespace standin::parameters {
 // A unit without gaps and brackets, and with a degree sign for a raised letter: "o C/W" -> "°C/W".
 [[nodiscard]] std::string unitAsWritten(std::string_view printed);
 
+// One relation, and that of a temperature to degrees: "TJ = 125 °C".
+[[nodiscard]] bool statesTemperatureOnly(std::string_view condition);
+
 // Where a symbol stands beside the words of a name cell.
 enum class SymbolPlace : unsigned char { None, Behind, BehindSet, InFront };
 

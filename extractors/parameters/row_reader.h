@@ -49,6 +49,7 @@ private:
     [[nodiscard]] std::string prefix() const;
     [[nodiscard]] model::Rect wordsBox(int index) const;
     [[nodiscard]] bool selectsByColumn(int index) const;
+    [[nodiscard]] std::string underConditionAbove(std::string const& condition, bool sameParameter);
     void addCondition(std::string const& text);
     void startPart(std::string const& part);
     [[nodiscard]] int nameCellOf(RowCells const& cells) const;
@@ -81,6 +82,7 @@ private:
     std::size_t m_parameterStart = 0;
     int m_nameCell = -1;           // the cell that names the parameter at hand
     bool m_conditionUsed = false;  // values stood below the last condition line
+    std::string m_conditionAbove;  // of the row above, where it states no temperature
     std::string m_nameCondition;   // stated in the name, holds for the cases below it too
     std::string m_nameUnit;        // printed behind the name
     std::optional<Slot> m_nameLimit;  // "Output current, IOL Min.": what single values are

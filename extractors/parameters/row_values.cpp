@@ -124,6 +124,15 @@ void RowReader::putValues(PrintedRow& out, ValueGroup const& group, int tableRow
     }
 }
 
+// "TJ = 125 °C" below "VGS = 10 V, ID = 17 A" of the same parameter: at that temperature, under the same conditions.
+std::string RowReader::underConditionAbove(std::string const& condition, bool sameParameter) {
+    bool const temperature = sameParameter && statesTemperatureOnly(condition);
+    if (temperature && !m_conditionAbove.empty()) return joined(m_conditionAbove, condition);
+    bool const states = hasRelation(condition) && !contains(condition, "°") && !statesTemperatureOnly(condition);
+    m_conditionAbove = states ? condition : std::string{};
+    return condition;
+}
+
 void RowReader::readValues(int row, RowCells const& cells) {
     // name
     std::string name;
@@ -276,6 +285,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
         m_context.parameterCondition = shared;
     }
     condition = joined(rowCondition, condition);
+    condition = underConditionAbove(condition, carriesOn || further);
 
     if (!name.empty() || !ownSymbol.empty()) {
         m_context.lastName = name;

@@ -136,7 +136,7 @@ TEST(RowNames, ANameWrappedBesideItsValuesIsOneName) {
                                       1));
     ASSERT_EQ(rows.size(), 3U);
     EXPECT_EQ(line(rows[0]), "RON|Drain-source on-state resistance|VG = 10 V||49|77|mΩ");
-    EXPECT_EQ(line(rows[1]), "RON|Drain-source on-state resistance|TJ = 175 °C||132|193|mΩ");
+    EXPECT_EQ(line(rows[1]), "RON|Drain-source on-state resistance|VG = 10 V TJ = 175 °C||132|193|mΩ");
     EXPECT_EQ(rows[2].name, "Transconductance");
 }
 

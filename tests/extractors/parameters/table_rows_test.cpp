@@ -50,6 +50,23 @@ TEST(TableRows, NamesPrintedOnceAreCarriedWithoutRules) {
     EXPECT_FALSE(rows[1].doubts.empty());
 }
 
+TEST(TableRows, ATemperatureBelowAConditionOfTheSameParameterIsUnderIt) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Conditions", "Typ", "Max", "Unit"},
+                                       {"v3 Leakage current", "v3 IDSS", "VDS=20V, VGS=0V", "", "1", "v3 µA"},
+                                       {"", "", "TJ=85°C", "", "30", ""},
+                                       {"", "", "TJ=125°C", "", "90", ""},
+                                       {"v2 Drain current", "v2 ID", "TA=25°C", "", "6", "v2 A"},
+                                       {"", "", "TA=70°C", "", "4", ""},
+                                       {"Gate current", "IGSS", "VGS=10V", "", "9", "nA"},
+                                       {"On-resistance", "RON", "TJ=25°C", "", "5", "mΩ"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 7U);
+    EXPECT_EQ(rows[1].condition, "VDS=20V, VGS=0V TJ=85°C");
+    EXPECT_EQ(rows[2].condition, "VDS=20V, VGS=0V TJ=125°C");
+    EXPECT_EQ(rows[4].condition, "TA=70°C");
+    EXPECT_EQ(rows[6].condition, "TJ=25°C");
+}
+
 TEST(TableRows, HeadingLinesPrefixNamesConditionsGoToTheTable) {
     auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Min", "Max", "Unit"},
                                        {">5 DETECTION VOLTAGE"},
