@@ -201,6 +201,7 @@ model::Comparison align(model::Datasheet const& reference, model::Datasheet cons
     reconcileOneSided(drafts, sheets);
     dropRepeatedCaptions(drafts);
     classifyTexts(drafts, sheets);
+    settleConditionTexts(drafts, sheets, conditions);
     linkConditionTexts(drafts, sheets, conditions);
     linkTableConditions(drafts, sheets, conditions);
     linkRestatements(drafts, sheets);

@@ -15,6 +15,7 @@
 #include "compare/parameter_findings.h"
 #include "compare/relation.h"
 #include "compare/text_keys.h"
+#include "text/fold.h"
 #include "text/utf8.h"
 
 namespace standin::compare {
@@ -149,6 +150,72 @@ void linkConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets, Con
         auto const said =
             std::find_if(conditions.begin(), conditions.end(), [&](TwoConditions const& both) { return statesPartOf(both.reference, r) && statesPartOf(both.candidate, c); });
         if (said != conditions.end()) draft.cause = said->draft;
+    }
+}
+
+namespace {
+
+// The letters and digits of a text without the numbers of notes: how a title is met in the condition of its table,
+// which is read without bullets and note marks. What it states is compared by quantity then.
+std::string lettersOf(std::string_view printed) {
+    std::string letters;
+    for (char const c : text::asciiLower(text::foldForComparison(printed))) {
+        if (text::isAsciiLetter(c) || text::isAsciiDigit(c)) letters.push_back(c);
+    }
+    for (auto at = letters.find("note"); at != std::string::npos; at = letters.find("note", at + 1)) {
+        std::size_t end = at + 4;
+        while (end < letters.size() && text::isAsciiDigit(letters[end])) ++end;
+        if (end > at + 4) letters.erase(at, end - at);
+    }
+    return letters;
+}
+
+// The conditions of all tables of a sheet, each once.
+std::vector<std::string> tableConditions(model::Datasheet const& sheet) {
+    std::set<std::string_view> printed;
+    for (Parameter const& p : sheet.parameters) {
+        if (!p.tableCondition.empty()) printed.insert(p.tableCondition);
+    }
+    std::vector<std::string> texts;
+    texts.reserve(printed.size());
+    for (std::string_view const condition : printed) texts.push_back(lettersOf(condition));
+    return texts;
+}
+
+// The condition may be put together of a caption and a heading, the text may hold more than the condition.
+bool statesOneOf(std::vector<std::string> const& conditions, std::string const& letters) {
+    constexpr std::size_t kShortest = 6;
+    return std::any_of(conditions.begin(), conditions.end(), [&](std::string const& condition) {
+        return std::min(condition.size(), letters.size()) >= kShortest && (condition.find(letters) != std::string::npos || letters.find(condition) != std::string::npos);
+    });
+}
+
+// A number, symbol or temperature is all that differs.
+bool onlyOtherNumbers(std::vector<model::WordingClass> const& classes) {
+    using enum model::WordingClass;
+    auto const ofNumbers = [](auto const own) { return own == Num || own == Temp; };
+    return std::any_of(classes.begin(), classes.end(), ofNumbers) &&
+           std::all_of(classes.begin(), classes.end(), [&](auto const own) { return ofNumbers(own) || own == Edit || own == Style; });
+}
+
+}  // namespace
+
+void settleConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets, ConditionMemo& memo) {
+    if (sheets.oneText()) return;
+    auto const ofReference = tableConditions(sheets.reference);
+    auto const ofCandidate = tableConditions(sheets.candidate);
+    for (Draft& draft : drafts) {
+        auto& finding = draft.finding;
+        bool const isText = draft.rank == Rank::Wording || draft.rank == Rank::Section || draft.rank == Rank::Table;
+        if (!isText || draft.dropped || draft.cause >= 0 || !finding.reference || !finding.candidate) continue;
+        if (!onlyOtherNumbers(finding.classes)) continue;
+        std::string const& r = finding.reference->text;
+        std::string const& c = finding.candidate->text;
+        if (!statesOneOf(ofReference, lettersOf(r)) || !statesOneOf(ofCandidate, lettersOf(c))) continue;
+        if (!readsEveryNumber(r, memo) || !readsEveryNumber(c, memo)) continue;
+        if (relateConditions({{}, r}, {{}, c}, memo) != ConditionRelation::Same) continue;
+        finding.relation = Relation::Reworded;
+        finding.classes = {model::WordingClass::Style};
     }
 }
 

@@ -20,4 +20,9 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets, Co
 // whose own finding says that they differ; called before linkTableConditions. Any other stays a finding.
 void linkConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets, ConditionMemo& memo);
 
+// Two makers: such a text against that of the other sheet, where both state the same quantities
+// ("VCC± = ±15 V, TA = 25 °C" against "V+/V- = ±15 V, Ta = 25 °C"), is the same put otherwise. It
+// stays a finding, for a reader to confirm; called when the texts have their classes.
+void settleConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets, ConditionMemo& memo);
+
 }  // namespace standin::compare

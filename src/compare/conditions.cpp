@@ -117,12 +117,24 @@ bool saysAState(std::string_view words) {
     return !words.empty() && (std::count(words.begin(), words.end(), ' ') <= kFewGaps || std::any_of(parts.begin(), parts.end(), namesAState));
 }
 
+// What stands within brackets that open where `text` begins and close where it ends; empty: none do.
+std::string_view insideBrackets(std::string_view text) {
+    if (text.empty() || text.front() != '(') return {};
+    int depth = 0;
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        if (text[at] == '(') ++depth;
+        if (text[at] == ')' && --depth == 0) return at + 1 == text.size() ? text.substr(1, at - 1) : std::string_view();
+    }
+    return {};
+}
+
 // "Electrical characteristics (VDD = 5 V, TA = 25 °C)", "Ratings TC = 25 °C": what stands behind
 // the title. Other words are of the condition.
 Caption readCaption(std::string_view caption) {
     std::size_t const sign = caption.find_first_of("=<>");
     if (sign == std::string_view::npos) return {{}, caption};
     std::string_view const before = caption.substr(0, sign);
+    if (auto const inside = insideBrackets(text::trimmed(caption.substr(titleEnd(before)))); !inside.empty()) return {{}, inside};
     if (before.find_first_of("0123456789,;:") != std::string_view::npos) return {{}, caption};
     std::size_t const title = titleEnd(before);
     std::size_t const bracket = before.rfind('(');
@@ -428,6 +440,29 @@ std::optional<model::Interval> const& ConditionMemo::temperatures(std::string_vi
         break;
     }
     return m_last.range;
+}
+
+namespace {
+
+bool isNumberedNote(std::string_view words, std::size_t digit) {
+    std::size_t begin = digit;
+    while (begin > 0 && (text::isAsciiDigit(words[begin - 1]) || words[begin - 1] == ' ' || words[begin - 1] == '.')) --begin;
+    return begin >= 4 && text::asciiLower(words.substr(begin - 4, 4)) == "note";
+}
+
+}  // namespace
+
+bool readsEveryNumber(std::string_view ofTable, ConditionMemo& memo) {
+    if (ofTable.size() > kLongestCondition) return false;
+    auto const& parts = memo.partsOf(readCaption(ofTable).conditions);
+    return std::all_of(parts.begin(), parts.end(), [](ReadPart const& part) {
+        if (part.read.understood) return true;
+        std::string const& words = part.read.text;
+        for (std::size_t at = words.find_first_of("0123456789"); at != std::string::npos; at = words.find_first_of("0123456789", at + 1)) {
+            if (!isNumberedNote(words, at)) return false;
+        }
+        return true;
+    });
 }
 
 ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate, ConditionMemo& memo) {

@@ -71,6 +71,10 @@ private:
     Temperatures m_last;  // what was asked for last: the rows of a table ask for the same
 };
 
+// Every number of a table's condition belongs to a quantity that was read, or names a note
+// ("Note 2"). A condition of which this is not so says more than relateConditions sees.
+[[nodiscard]] bool readsEveryNumber(std::string_view ofTable, ConditionMemo& memo);
+
 [[nodiscard]] StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo);
 
 // Part by part, by quantity: the line's own part precedes the table's, and what a heading

@@ -412,6 +412,32 @@ TEST(Align, TheCaptionWithTheConditionsOfATableFollowsFromARowComparedByIt) {
     EXPECT_EQ(causeOfCaption({"VDD = 15 V", "VDD = 12 V", "VDD = 1", "VDD = 12 V"}), "none");
 }
 
+// What the title of a table says, put otherwise by another maker.
+TEST(Align, ATitleThatStatesTheSameConditionsIsPutOtherwise) {
+    auto const classOf = [](std::string const& reference, std::string const& candidate) {
+        auto sheet = [](std::string const& part, std::string const& title, std::string const& row) {
+            SheetBuilder made(part);
+            made.section(SectionKind::Characteristics, "Characteristics").sentence("Text of " + part + " alone.").sentence(title);
+            made.specification(title, {{.name = row, .symbol = "VIO", .typ = "3", .unit = "mV", .canonical = "input-offset-voltage"}});
+            return made.build();
+        };
+        auto const comparison = compared(sheet("QX17", reference, "Offset voltage"), sheet("ZL99", candidate, "Input offset"));
+        for (auto const& finding : comparison.findings) {
+            if (finding.reference && finding.candidate && finding.reference->text == reference && !finding.classes.empty())
+                return std::string(model::nameOf(finding.classes.front()));
+        }
+        return std::string("none");
+    };
+    std::string const r = "Electrical characteristics, VCC± = ±15 V, TA = 25 °C";
+    EXPECT_EQ(classOf(r, "Electrical characteristics (V+/V-=±15V, Ta=25°C, unless otherwise noted)"), "STYLE");
+    EXPECT_EQ(classOf(r, "Electrical characteristics (grade B (Note 2), V+/V-=±15V, Ta=25°C)"), "STYLE");
+    EXPECT_EQ(classOf(r, "■ Electrical characteristics (V+/V-=±15V, Ta=25°C)"), "STYLE");
+    EXPECT_EQ(classOf(r, "Electrical characteristics (V+/V-=±12V, Ta=25°C)"), "NUM");
+    EXPECT_EQ(classOf(r, "Electrical characteristics (V+/V-=±15V, Ta=25°C, 4/8 channels)"), "NUM");
+    EXPECT_EQ(classOf("Characteristics at TJ = 25 °C", "Characteristics Ta = 25 °C"), "STYLE") << "nothing is heated";
+    EXPECT_EQ(classOf("Characteristics at TJ = 25 °C", "Characteristics Ta = 85 °C"), "TEMP");
+}
+
 // A running head whose text was changed on one page is no running head to the reader of that sheet.
 TEST(Align, JoinsARunningHeadWithTheSentenceItBecame) {
     auto sheet = [](std::vector<int> const& pages) {
