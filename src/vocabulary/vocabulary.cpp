@@ -306,8 +306,36 @@ std::vector<FeatureStatement> statedBy(Concepts const& said, std::string_view fa
 
 }  // namespace
 
+namespace {
+
+// "• Charger detection: yes", "短路保护：有": a title and what stands for a table cell, a few
+// words without a number.
+std::optional<std::pair<std::string_view, std::string_view>> listedItem(std::string_view sentence) {
+    constexpr std::size_t kLongestItem = 100;
+    constexpr std::size_t kLongestCell = 24;
+    constexpr std::string_view kWideColon = "：";
+    if (sentence.size() > kLongestItem) return std::nullopt;
+    std::size_t const wide = sentence.find(kWideColon);
+    std::size_t const at = wide != std::string_view::npos ? wide : sentence.find(':');
+    if (at == std::string_view::npos) return std::nullopt;
+    std::string_view cell = sentence.substr(at + (at == wide ? kWideColon.size() : 1));
+    while (!cell.empty() && cell.front() == ' ') cell.remove_prefix(1);
+    bool const numbers = cell.find_first_of("0123456789") != std::string_view::npos;
+    auto const words = std::count(cell.begin(), cell.end(), ' ') + 1;
+    if (cell.empty() || cell.size() > kLongestCell || numbers || words > 2) return std::nullopt;
+    return std::pair{sentence.substr(0, at), cell};
+}
+
+}  // namespace
+
 std::vector<FeatureStatement> Vocabulary::statements(std::string_view sentence, std::string_view family) const {
-    return statedBy(m_store->lexicon.read(sentence.substr(0, kLongestSentence)), family, *m_store);
+    auto stated = statedBy(m_store->lexicon.read(sentence.substr(0, kLongestSentence)), family, *m_store);
+    auto const listed = listedItem(sentence);
+    if (!listed) return stated;
+    auto const one = statement(listed->first, listed->second, family);
+    bool const known = one && std::any_of(stated.begin(), stated.end(), [&one](FeatureStatement const& other) { return other.feature == one->feature; });
+    if (one && !known) stated.push_back(*one);
+    return stated;
 }
 
 std::optional<FeatureStatement> Vocabulary::statement(std::string_view title, std::string_view cell, std::string_view family) const {
