@@ -14,6 +14,7 @@
 #include "compare/feature_findings.h"
 #include "compare/node_names.h"
 #include "compare/ordered_version.h"
+#include "compare/pin_handling.h"
 #include "compare/prose.h"
 #include "text/fold.h"
 
@@ -102,6 +103,15 @@ bool hasAmplifierInputs(PinGroup const& group) {
     return has("IN+") && has("IN-");
 }
 
+bool hasNode(PinGroup const& group, std::string_view key) {
+    return std::any_of(group.pins.begin(), group.pins.end(), [key](auto const* pin) { return nodeKey(pin->name) == key; });
+}
+
+bool isProtector(PinGroup const& group) {
+    bool const charge = hasNode(group, "charge-gate") || hasNode(group, "oc");
+    return charge && hasNode(group, "discharge-gate") && hasNode(group, "supply-minus");
+}
+
 Draft pinDraft(Relation relation, Pin const* r, Pin const* c) {
     auto side = [](Pin const* pin) -> std::optional<model::Side> {
         if (pin == nullptr) return std::nullopt;
@@ -119,7 +129,8 @@ public:
         m_amplifiers = hasAmplifierInputs(reference) && hasAmplifierInputs(candidate);
         std::vector<char> met(candidate.pins.size(), 0);
         auto const sameNumber = [](Pin const& r, Pin const& c) { return spaceless(c.number) == spaceless(r.number); };
-        auto const sameName = [this](Pin const& r, Pin const& c) { return nameKey(c) == nameKey(r); };
+        m_protectors = isProtector(reference) && isProtector(candidate);
+        auto const sameName = [&](Pin const& r, Pin const& c) { return nameKey(c, candidate) == nameKey(r, reference); };
         auto const same = [&](Pin const& r, Pin const& c) { return sameNumber(r, c) && !(r.number.empty() && r.name.empty()) && sameName(r, c); };
         auto const numberOnly = [&](Pin const& r, Pin const& c) { return !r.number.empty() && sameNumber(r, c); };
         auto free = meet(reference.pins, candidate.pins, met, same, [this](auto const* r, auto const* c) { compare(*r, *c); });
@@ -140,10 +151,21 @@ private:
     // Pins of several packages meet in each of them.
     bool isNew(Pin const* r, Pin const* c) { return m_compared.emplace(r, c).second; }
 
-    [[nodiscard]] std::string nameKey(Pin const& pin) const {
+    // Beside the cell's minus and the gates "V-" and "CS" are the charger's side, beside "OD"
+    // "OC" is the gate for charging.
+    static std::string protectorKey(std::string key, PinGroup const& group) {
+        if ((key == "v-" || key == "cs") && hasNode(group, "supply-minus") && !hasNode(group, "pack-minus")) {
+            bool const other = std::any_of(group.pins.begin(), group.pins.end(), [&key](auto const* pin) { return nodeKey(pin->name) == (key == "cs" ? "v-" : "cs"); });
+            return key == "v-" || !other ? "pack-minus" : key;
+        }
+        return key == "oc" && hasNode(group, "discharge-gate") && !hasNode(group, "charge-gate") ? "charge-gate" : key;
+    }
+
+    [[nodiscard]] std::string nameKey(Pin const& pin, PinGroup const& group) const {
         if (m_terminals) return std::string(terminalKey(pin.name));
         std::string key = nodeKey(pin.name);
-        return m_amplifiers && key == "v-" ? nodeKey("VCC-") : key;
+        if (m_amplifiers && key == "v-") return nodeKey("VCC-");
+        return m_protectors ? protectorKey(std::move(key), group) : key;
     }
 
     // Gives back the pins of the reference that met none.
@@ -170,7 +192,11 @@ private:
     }
 
     void compare(Pin const& r, Pin const& c) {
-        if (!isNew(&r, &c) || !m_sheets.oneText() || !m_sheets.sameLanguage) return;
+        if (!isNew(&r, &c)) return;
+        if (!m_sheets.oneText() || !m_sheets.sameLanguage) {
+            compareHandling(r, c);
+            return;
+        }
         bool const same = spaceless(r.name) == spaceless(c.name) && spaceless(r.function) == spaceless(c.function);
         if (same) return;
         Wording wording = wordingOf(m_sheets, describe(r), describe(c));
@@ -180,10 +206,19 @@ private:
         m_drafts.push_back(std::move(draft));
     }
 
+    // Two makers describe a pin in words of their own; what the board has to do with it counts.
+    void compareHandling(Pin const& r, Pin const& c) {
+        if (relateHandling(r.name + " | " + r.function, c.name + " | " + c.function) == HandlingChange::None) return;
+        Draft draft = pinDraft(Relation::MeaningChanged, &r, &c);
+        draft.finding.classes = {model::WordingClass::Pin};
+        m_drafts.push_back(std::move(draft));
+    }
+
     SheetPair const& m_sheets;
     std::vector<Draft>& m_drafts;
     std::set<std::pair<Pin const*, Pin const*>> m_compared;
     bool m_terminals = false;   // of the groups at hand
+    bool m_protectors = false;  // cells are watched there: a gate each for charging and discharging
     bool m_amplifiers = false;  // V- is the negative supply there
 };
 

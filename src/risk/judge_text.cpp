@@ -4,10 +4,13 @@
 #include "risk/judge_text.h"
 
 #include <algorithm>
+#include <charconv>
+#include <set>
 #include <string>
 #include <vector>
 
 #include "compare/pin_findings.h"
+#include "compare/pin_handling.h"
 #include "compare/text_keys.h"
 #include "risk/texts.h"
 #include "text/utf8.h"
@@ -266,12 +269,48 @@ bool namesNoConnection(std::string_view text) {
     return false;
 }
 
+// "2 | VM | Monitor of the charger's side": what stands behind the number.
+std::string_view behindNumber(model::Side const& side) {
+    std::string_view const text = side.text;
+    std::size_t const bar = text.find(" | ");
+    bool const number = bar != std::string_view::npos && std::any_of(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(bar), text::isAsciiDigit);
+    return number ? text.substr(bar + 3) : text;
+}
+
+std::string_view nameOf(model::Side const& side) {
+    std::string_view const text = behindNumber(side);
+    return text.substr(0, text.find(" | "));
+}
+
+// The board's copper would join two supplies.
+bool tiesSupplies(Finding const& finding) {
+    return compare::relateHandling(behindNumber(*finding.reference), behindNumber(*finding.candidate)) == compare::HandlingChange::OtherNode;
+}
+
+// Leads of the one package, which are numbered from 1 on without a gap; 0: not known.
+std::size_t leadsOf(model::Datasheet const& sheet) {
+    std::set<std::size_t> leads;
+    for (auto const& pin : sheet.pins) {
+        if (compare::isPad(pin.name) || compare::isPad(pin.number)) continue;
+        std::size_t number = 0;
+        auto const [end, error] = std::from_chars(pin.number.data(), pin.number.data() + pin.number.size(), number);
+        bool const whole = error == std::errc() && end == pin.number.data() + pin.number.size();
+        if (!whole || pin.package != sheet.pins.front().package || !leads.insert(number).second) return 0;
+    }
+    return !leads.empty() && *leads.begin() == 1 && *leads.rbegin() == leads.size() ? leads.size() : 0;
+}
+
 TextJudgement judgePin(Finding const& finding, SheetView const& sheets) {
     // Another name or number has no class of wording; another description has.
     bool const misfit = finding.relation == Relation::MeaningChanged && finding.classes.empty();
     if (!misfit && finding.reference && finding.candidate) {
         TextJudgement result = judgeWording(finding, sheets);
         result.title = texts::pinTitle(finding, false);
+        if (tiesSupplies(finding)) {
+            result.severity = Severity::Hazard;
+            result.level = levelOf(Outcome::Misfit, result.severity);
+            result.judgement = Judgement::HazardSide;
+        }
         if (result.level.level >= 2) {
             result.caution = "C-PIN";
             result.explanation = texts::pinExplanation(finding, false);
@@ -285,8 +324,10 @@ TextJudgement judgePin(Finding const& finding, SheetView const& sheets) {
         result.level = unconnected ? Level{3, false} : levelOf(Outcome::Misfit, result.severity);
         result.judgement = Judgement::HazardSide;
     } else {
-        result.severity = Severity::Function;
-        result.level = {2, true};
+        bool const pad = compare::isPad(nameOf(finding.reference ? *finding.reference : *finding.candidate));
+        bool const leads = !pad && leadsOf(sheets.reference()) != leadsOf(sheets.candidate()) && leadsOf(sheets.reference()) > 0 && leadsOf(sheets.candidate()) > 0;
+        result.severity = leads ? result.severity : Severity::Function;
+        result.level = leads ? levelOf(Outcome::Misfit, result.severity) : Level{pad ? 3 : 2, true};
     }
     result.caution = "C-PIN";
     result.title = texts::pinTitle(finding, misfit);

@@ -79,6 +79,24 @@ TEST(PinFindings, NeverTakeCellMinusForPackMinus) {
     EXPECT_EQ(drafts[0].finding.relation, Relation::MeaningChanged);
 }
 
+TEST(PinFindings, TheChargersSideIsToldByItsNeighbours) {
+    std::vector<std::vector<std::string>> const ours = {{"1", "DO", ""}, {"2", "VM", ""}, {"3", "CO", ""}, {"5", "VDD", ""}, {"6", "VSS", ""}};
+    auto theirs = [](char const* discharge, char const* minus, char const* charge, char const* cell) {
+        return std::vector<std::vector<std::string>>{{"1", discharge, ""}, {"2", minus, ""}, {"3", charge, ""}, {"5", "VCC", ""}, {"6", cell, ""}};
+    };
+    EXPECT_TRUE(compared(ours, theirs("DOUT", "V-", "COUT", "GND")).empty());
+    EXPECT_TRUE(compared(ours, theirs("OD", "CS", "OC", "GND")).empty());
+    EXPECT_TRUE(compared(theirs("OD", "CS", "OC", "GND"), ours).empty());
+    EXPECT_EQ(compared(ours, {{"1", "DO", ""}, {"2", "VSS", ""}, {"3", "CO", ""}, {"5", "VDD", ""}, {"6", "V-", ""}}).size(), 2U) << "exchanged";
+    EXPECT_FALSE(compared(ours, theirs("CO", "V-", "DO", "GND")).empty());
+    EXPECT_FALSE(compared({{"1", "VM", ""}, {"2", "VDD", ""}}, {{"1", "V-", ""}, {"2", "VDD", ""}}).empty()) << "no protector";
+}
+
+TEST(PinFindings, TwoMakersAskOtherThingsOfTheBoard) {
+    EXPECT_EQ(compared({{"1", "VDD", "Plus"}, {"4", "TEST", "Tie this to VSS"}}, {{"1", "VDD", "Supply"}, {"4", "TEST", "To be left open in use"}}).size(), 1U);
+    EXPECT_TRUE(compared({{"1", "VDD", "Plus"}, {"4", "TEST", "Tie this to VSS"}}, {{"1", "VDD", "Supply"}, {"4", "TEST", "Has to be wired to GND"}}).empty());
+}
+
 TEST(PinFindings, ATerminalInALetterIsTheTerminalInAWord) {
     EXPECT_TRUE(compared({{"1", "K", ""}, {"2", "A", ""}, {"3", "G", ""}}, {{"1", "Cathode", ""}, {"2", "Anode", ""}, {"3", "Gate", ""}}).empty());
     auto const exchanged = compared({{"1", "K", ""}, {"2", "A", ""}, {"3", "G", ""}}, {{"1", "Gate", ""}, {"2", "Anode", ""}, {"3", "Cathode", ""}});

@@ -389,6 +389,44 @@ TEST(Assess, PinsAndPackages) {
     EXPECT_EQ(result.verdict.level, VerdictLevel::DoNotSubstitute);
 }
 
+// The board's copper under the pad would join cell minus and pack minus.
+TEST(Assess, APadOnAnotherSupplyIsNotToBeFitted) {
+    auto pair = samePair();
+    Finding pin;
+    pin.id = "pin";
+    pin.kind = FindingKind::Pin;
+    pin.relation = Relation::MeaningChanged;
+    pin.classes = {WordingClass::Pin};
+    pin.reference = side("7 | EP | Exposed pad, connect to VSS");
+    pin.candidate = side("7 | EP | Exposed pad, tied to VM");
+    pair.compared.findings.push_back(pin);
+    auto result = assessed(pair);
+    EXPECT_EQ(result.findings[0].level, 4);
+    EXPECT_EQ(result.findings[0].severity, Severity::Hazard);
+    pair.compared.findings[0].relation = Relation::OnlyCandidate;
+    pair.compared.findings[0].classes.clear();
+    pair.compared.findings[0].reference.reset();
+    EXPECT_EQ(assessed(pair).findings[0].level, 3) << "a pad where the reference has none";
+}
+
+TEST(Assess, AnotherCountOfLeadsDoesNotFit) {
+    auto pair = samePair();
+    for (char const* number : {"1", "2", "3"}) pair.reference.pins.push_back({number, "P", "", "", 1, {}});
+    pair.candidate.pins = pair.reference.pins;
+    pair.candidate.pins.push_back({"EP", "EP", "", "", 1, {}});
+    Finding pin;
+    pin.id = "pin";
+    pin.kind = FindingKind::Pin;
+    pin.relation = Relation::OnlyCandidate;
+    pin.candidate = side("4 | CTL | Control");
+    pair.compared.findings.push_back(pin);
+    EXPECT_EQ(assessed(pair).findings[0].level, 2) << "three leads each";
+    pair.candidate.pins.push_back({"4", "CTL", "", "", 1, {}});
+    EXPECT_EQ(assessed(pair).findings[0].level, 4);
+    pair.candidate.pins.back().number = "6";
+    EXPECT_EQ(assessed(pair).findings[0].level, 2) << "some were not read";
+}
+
 TEST(Assess, OrderIsSeverityThenDocumentOrder) {
     auto pair = samePair();
     pair.compared.findings.push_back(wording(WordingClass::Edit, Relation::Reworded, "The colour.", "The color."));
