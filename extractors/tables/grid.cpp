@@ -5,6 +5,7 @@
 #include "extractors/tables/grid.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 #include <tuple>
 
@@ -20,7 +21,9 @@ using model::Table;
 
 namespace {
 
-constexpr float kSameLine = 0.45F;  // in font heights
+// In font heights.
+constexpr float kSameLine = 0.45F;
+constexpr float kSymbolGap = 0.6F;  // from a symbol to the name right of it
 
 struct DraftCell {
     int row0, row1, column0, column1;
@@ -70,6 +73,21 @@ bool uniteOnce(std::vector<DraftCell>& cells, int rows, int columns) {
     return true;
 }
 
+// A symbol left of a name of several lines, set at the middle of them: it is read first. `order`: the pieces from the top.
+void putSymbolFirst(PageLayout const& page, GridDraft const& draft, std::vector<std::uint32_t>& order) {
+    if (order.size() < 3) return;
+    auto const pieceOf = [&](std::uint32_t i) -> Piece const& { return draft.pieces[i].piece; };
+    auto const leftmost = std::min_element(order.begin(), order.end(), [&](auto a, auto b) { return pieceOf(a).box.x0 < pieceOf(b).box.x0; });
+    Piece const& symbol = pieceOf(*leftmost);
+    bool const alone = std::all_of(order.begin(), order.end(), [&](auto i) {
+        bool const apart = std::abs(pieceOf(i).baseline - symbol.baseline) > kSameLine * draft.fontHeight;
+        return i == *leftmost || (apart && pieceOf(i).box.x0 > symbol.box.x1 + kSymbolGap * draft.fontHeight);
+    });
+    bool const between = leftmost != order.begin() && leftmost + 1 != order.end();
+    if (!alone || !between || textOf(page, symbol).find(' ') != std::string::npos) return;
+    std::rotate(order.begin(), leftmost, leftmost + 1);
+}
+
 // Sorts the pieces of the cell.
 Cell makeCell(PageLayout const& page, GridDraft const& draft, DraftCell& from) {
     Cell cell;
@@ -83,11 +101,12 @@ Cell makeCell(PageLayout const& page, GridDraft const& draft, DraftCell& from) {
         auto const& q = draft.pieces[b].piece;
         return p.baseline != q.baseline ? p.baseline < q.baseline : p.box.x0 < q.box.x0;
     });
+    putSymbolFirst(page, draft, order);
     // Lines: pieces near one baseline, left to right.
     for (std::size_t begin = 0; begin < order.size();) {
         std::size_t end = begin + 1;
         while (end < order.size() &&
-               draft.pieces[order[end]].piece.baseline - draft.pieces[order[begin]].piece.baseline <= kSameLine * draft.fontHeight) {
+               std::abs(draft.pieces[order[end]].piece.baseline - draft.pieces[order[begin]].piece.baseline) <= kSameLine * draft.fontHeight) {
             ++end;
         }
         std::sort(order.begin() + static_cast<std::ptrdiff_t>(begin), order.begin() + static_cast<std::ptrdiff_t>(end),

@@ -989,5 +989,18 @@ TEST(FindTables, ALineBehindACommaStaysWithTheLineAbove) {
     EXPECT_EQ(textAt(tables[0], 3, 0), "TA = all");
 }
 
+TEST(FindTables, ASymbolBesideTheMiddleOfANameIsReadInFrontOfIt) {
+    PageBuilder page;
+    page.grid({40, 200, 300, 360, 420}, {90, 104, 118, 146, 160});
+    page.horizontal(132, 200, 420);
+    page.text(304, 100, "MIN").text(364, 100, "MAX");
+    page.text(44, 114, "VI").text(80, 114, "Input voltage").text(204, 114, "IN").text(304, 114, "4").text(364, 114, "6");
+    page.text(44, 132, "IO").text(80, 128, "Output current").text(80, 136, "(continuous)").text(204, 127, "OUT").text(364, 127, "5").text(204, 141, "BAT").text(364, 141, "7");
+    page.text(44, 156, "TJ").text(80, 156, "Temperature").text(204, 156, "chip").text(364, 156, "90");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 2, 0), "IO Output current (continuous)");
+}
+
 }  // namespace
 }  // namespace standin::tables
