@@ -66,6 +66,7 @@ private:
     static std::optional<Slot> takeLimit(std::string& name);
     [[nodiscard]] std::string takeNameUnit(std::string& name) const;
     [[nodiscard]] int valueAt(int row, int column) const;
+    [[nodiscard]] bool startsValue(int row, ValueGroup const& group) const;
     void putValues(PrintedRow& row, ValueGroup const& group, int tableRow, std::string const& columnUnit);
     [[nodiscard]] Slot slotOfSpan(int index, ValueGroup const& group) const;
 

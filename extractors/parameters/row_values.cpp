@@ -62,6 +62,15 @@ int RowReader::valueAt(int row, int column) const {
     return blank && twin >= 0 ? m_text.at(row, twin) : index;
 }
 
+// Some value of the group begins in that row.
+bool RowReader::startsValue(int row, ValueGroup const& group) const {
+    for (int column : {group.min, group.typ, group.max, group.single}) {
+        int const index = valueAt(row, column);
+        if (index >= 0 && cellOf(index).row == row && !saysNothing(textOf(index).text)) return true;
+    }
+    return false;
+}
+
 void RowReader::putValues(PrintedRow& out, ValueGroup const& group, int tableRow, std::string const& columnUnit) {
     std::vector<int> cells;
     for (int column : {group.min, group.typ, group.max, group.single}) {
@@ -295,16 +304,9 @@ void RowReader::readValues(int row, RowCells const& cells) {
     }
 
     m_conditionUsed = true;
+    auto const filled = std::ranges::count_if(m_plan.groups, [&](ValueGroup const& group) { return startsValue(row, group); });
     for (ValueGroup const& group : m_plan.groups) {
-        bool any = false;
-        bool starts = false;
-        for (int column : {group.min, group.typ, group.max, group.single}) {
-            int const index = valueAt(row, column);
-            if (index < 0 || saysNothing(textOf(index).text)) continue;
-            any = true;
-            starts = starts || cellOf(index).row == row;
-        }
-        if (!any || !starts) continue;
+        if (!startsValue(row, group)) continue;
         PrintedRow out;
         std::string unit;
         int const unitCell = group.unit >= 0 ? m_text.at(row, group.unit) : -1;
@@ -324,7 +326,8 @@ void RowReader::readValues(int row, RowCells const& cells) {
         if (!out.min && !out.typ && !out.max) continue;
 
         std::string variant = !subVariant.empty() ? subVariant : m_context.groupVariant;
-        bool const alone = !subVariant.empty() && isPartLike(group.variant);
+        // the part of the line is enough where it has values in one group only
+        bool const alone = !subVariant.empty() && isPartLike(group.variant) && filled == 1;
         if (!alone) variant = joined(variant, group.variant);
         out.variant = out.variant.empty() ? variant : joined(variant, out.variant);
 

@@ -122,6 +122,18 @@ TEST(RowNames, ACellThatSelectsThePartIsNoCondition) {
     EXPECT_EQ(line(quoted[1]), "VREG|Charge voltage||'79|4.1|4.14|V");
 }
 
+TEST(RowNames, APartOfTheLineAndOneOfTheColumnAreBothKept) {
+    auto const rows = rowsOf(handMade({{"v2 Characteristic", "v2 Symbol", ">2 XQ84I, XQ84AI", "", ">2 XQ84C", "", "v2 Unit"},
+                                       {"", "", "Typ", "Max", "Typ", "Max", ""},
+                                       {"Offset voltage XQ84", "VIO", "3", "10", "3", "12", "mV"},
+                                       {"XQ84A", "", "3", "6", "", "", ""}},
+                                      2));
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(rows[0].variant, "XQ84 XQ84I, XQ84AI");
+    EXPECT_EQ(rows[1].variant, "XQ84 XQ84C");
+    EXPECT_EQ(rows[2].variant, "XQ84A");
+}
+
 TEST(RowNames, ANewSymbolIsNoCaseOfTheNameAbove) {
     auto const rows = rowsOf(handMade({{"Characteristic", "Symbol", "Typ", "Max", "Unit"}, {"Bandwidth", "BW", "4", "", "MHz"}, {"VO=1V, RL = 2 kΩ", "IQ", "13", "", "mA"}}, 1));
     ASSERT_EQ(rows.size(), 2U);
