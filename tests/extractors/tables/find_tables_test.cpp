@@ -1002,5 +1002,34 @@ TEST(FindTables, ASymbolBesideTheMiddleOfANameIsReadInFrontOfIt) {
     EXPECT_EQ(textAt(tables[0], 2, 0), "IO Output current (continuous)");
 }
 
+TEST(FindTables, AConditionThatGoesOnFromLineToLineHoldsForItsBand) {
+    PageBuilder page;
+    for (float const y : {90.0F, 104.0F, 148.0F, 192.0F, 226.0F}) page.horizontal(y, 40, 500);
+    for (float const x : {40.0F, 90.0F, 200.0F, 320.0F, 380.0F, 440.0F, 500.0F}) page.vertical(x, 90, 226);
+    page.text(44, 100, "SYMBOL").text(94, 100, "PARAMETER").text(204, 100, "CONDITIONS").text(324, 100, "TYP").text(384, 100, "MAX").text(444, 100, "UNIT");
+    auto row = [&](float y, char const* symbol, char const* name, char const* condition, char const* value) {
+        page.text(44, y, symbol).text(94, y, name).text(324, y, value).text(384, y, "9").text(444, y, "ns");
+        if (condition[0] != '\0') page.text(204, y, condition);
+    };
+    row(114, "tdon", "Turn-on delay", "VDD = 50 V; RD = 2 R;", "8");
+    row(124, "tr", "Rise time", "VGS = 10 V; RG = 5 R", "39");
+    row(134, "tdoff", "Turn-off delay", "Resistive load", "26");
+    row(144, "tf", "Fall time", "", "24");
+    row(158, "QG", "Gate charge", "ID = 17 A, VDD = 80 V", "8");
+    row(168, "IDSS", "Leakage", "VDS = 80 V;", "39");
+    row(178, "ID", "Current", "VDS = 10 V", "26");
+    row(188, "IG", "Gate current", "", "24");
+    row(202, "IB", "Bias current", "RS = 50 R", "7");
+    row(212, "AV", "Gain", "RL = 2 k", "8");
+    row(222, "IQ", "Supply current", "no load", "9");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 1, 2), "VDD = 50 V; RD = 2 R; VGS = 10 V; RG = 5 R Resistive load");
+    EXPECT_EQ(spanAt(tables[0], 1, 2), Span(4, 1));
+    EXPECT_EQ(textAt(tables[0], 5, 2), "ID = 17 A, VDD = 80 V");
+    EXPECT_EQ(textAt(tables[0], 6, 2), "VDS = 80 V;");
+    EXPECT_EQ(textAt(tables[0], 9, 2), "RS = 50 R");
+}
+
 }  // namespace
 }  // namespace standin::tables
