@@ -12,6 +12,22 @@ namespace standin::parameters {
 
 using enum ColumnRole;
 
+namespace {
+
+// "ΔVO" above "VO" or "ΔTJ" in one cell is a quotient, whatever the bar between is drawn with.
+std::string symbolIn(CellText const& cell) {
+    constexpr std::string_view kDelta = "Δ";
+    if (cell.lines.size() != 2) return cell.text;
+    std::string const& above = cell.lines[0].text;
+    std::string const& below = cell.lines[1].text;
+    if (contains(above, "/")) return cell.text;
+    bool const part = above.starts_with(kDelta) && std::string_view(above).substr(kDelta.size()) == below;
+    bool const change = above.starts_with(kDelta) && below.starts_with(kDelta) && above != below && !contains(above, ",") && isSymbolLike(below);
+    return part || change ? above + "/" + below : cell.text;
+}
+
+}  // namespace
+
 // "1234A", "1234B" below each other in a sub-column of the conditions: digits in
 // common, another letter behind. One alone could be an amount.
 bool RowReader::selectsByColumn(int index) const {
@@ -165,7 +181,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
     }
     std::string symbol;
     for (int index : cells.symbols) {
-        symbol = joined(symbol, textOf(index).text);
+        symbol = joined(symbol, symbolIn(textOf(index)));
         marks.insert(marks.end(), textOf(index).marks.begin(), textOf(index).marks.end());
     }
     while (!symbol.empty() && (symbol.back() == ',' || symbol.back() == ';' || symbol.back() == ':')) symbol.pop_back();

@@ -134,6 +134,20 @@ TEST(RowNames, APartOfTheLineAndOneOfTheColumnAreBothKept) {
     EXPECT_EQ(rows[2].variant, "XQ84A");
 }
 
+TEST(RowNames, SymbolsAboveEachOtherAreAQuotientWhereTheUpperIsAChange) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Typ", "Max", "Unit"},
+                                       {"Temperature stability", "ΔVO / VO", "1", "", "%"},
+                                       {"Drift", "ΔVO / ΔT", "0.6", "", "mV/°C"},
+                                       {"Delay", "tPHL / tPLH", "9", "12", "ns"},
+                                       {"Load regulation", "ΔVO/ / ΔIO", "9", "12", "mV/A"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 4U);
+    EXPECT_EQ(rows[3].symbol, "ΔVO/ ΔIO");
+    EXPECT_EQ(rows[0].symbol, "ΔVO/VO");
+    EXPECT_EQ(rows[1].symbol, "ΔVO/ΔT");
+    EXPECT_EQ(rows[2].symbol, "tPHL tPLH");
+}
+
 TEST(RowNames, ANewSymbolIsNoCaseOfTheNameAbove) {
     auto const rows = rowsOf(handMade({{"Characteristic", "Symbol", "Typ", "Max", "Unit"}, {"Bandwidth", "BW", "4", "", "MHz"}, {"VO=1V, RL = 2 kΩ", "IQ", "13", "", "mA"}}, 1));
     ASSERT_EQ(rows.size(), 2U);
