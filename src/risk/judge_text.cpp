@@ -335,12 +335,23 @@ TextJudgement judgePin(Finding const& finding, SheetView const& sheets) {
     return result;
 }
 
-TextJudgement judgePackage(Finding const& finding) {
+// "TSOT-23-6" has the lands of "SOT-23-6" and is lower.
+bool differInHeightOnly(Finding const& finding, SheetView const& sheets) {
+    auto const canonicalOf = [](std::string const& name, model::Datasheet const& sheet) {
+        auto const found = std::find_if(sheet.packages.begin(), sheet.packages.end(), [&name](auto const& package) { return package.name == name; });
+        return found == sheet.packages.end() ? std::string() : found->canonical;
+    };
+    std::string const r = canonicalOf(finding.reference->text, sheets.reference());
+    std::string const c = canonicalOf(finding.candidate->text, sheets.candidate());
+    return !r.empty() && !c.empty() && (r == "T" + c || c == "T" + r);
+}
+
+TextJudgement judgePackage(Finding const& finding, SheetView const& sheets) {
     TextJudgement result;
     result.title = texts::packageTitle(finding);
     result.explanation = texts::packageExplanation(finding);
     if (finding.reference && finding.candidate && finding.relation != Relation::Reworded) {
-        result.level = levelOf(Outcome::Misfit, Severity::Function);
+        result.level = differInHeightOnly(finding, sheets) ? Level{3, false} : levelOf(Outcome::Misfit, Severity::Function);
         result.judgement = Judgement::Worse;
     } else {
         // One of several packages: the ordered one may be common to both.
@@ -438,7 +449,7 @@ TextJudgement judgeText(Finding const& finding, SheetView const& sheets) {
     switch (finding.kind) {
         case FindingKind::Feature: return judgeFeature(finding, sheets);
         case FindingKind::Pin: return judgePin(finding, sheets);
-        case FindingKind::Package: return judgePackage(finding);
+        case FindingKind::Package: return judgePackage(finding, sheets);
         case FindingKind::Ordering: return judgeOrdering(finding, sheets);
         case FindingKind::Coverage: return judgeCoverage(finding);
         case FindingKind::Section:

@@ -387,6 +387,12 @@ TEST(Assess, PinsAndPackages) {
     pair.compared.findings[0].candidate = side("SOT-23-5");
     result = assessed(pair);
     EXPECT_EQ(result.verdict.level, VerdictLevel::DoNotSubstitute);
+
+    pair.compared.findings[0].candidate = side("TSOT-26");
+    pair.reference.packages.push_back({.name = "SOT-23-6", .canonical = "SOT-23-6", .pins = 6, .page = 1, .box = {}});
+    pair.candidate.packages.push_back({.name = "TSOT-26", .canonical = "TSOT-23-6", .pins = 6, .page = 1, .box = {}});
+    result = assessed(pair);
+    EXPECT_EQ(result.verdict.level, VerdictLevel::BenchTest) << "the same lands, another height";
 }
 
 // The board's copper under the pad would join cell minus and pack minus.
