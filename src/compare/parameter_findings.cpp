@@ -121,7 +121,9 @@ private:
         auto const oneColumn = m_sheets.oneText() ? std::nullopt : inOneColumn(r, c, roleOf(r));
         Parameter const& left = oneColumn ? oneColumn->reference : r;
         Parameter const& right = oneColumn ? oneColumn->candidate : c;
-        Relation const values = relateValues(left, right, precisionFor(m_sheets, left, right));
+        Relation values = relateValues(left, right, precisionFor(m_sheets, left, right));
+        // Of two states of one text the row's name is compared as text.
+        if (countApart(r.name, c.name) && !(m_sheets.oneText() && isEqual(values, left, right))) values = Relation::NotComparable;
         ConditionRelation const conditions = relateConditions({r.condition, r.tableCondition}, {c.condition, c.tableCondition}, m_conditions);
         bool const equal = isEqual(values, left, right);
         Relation const relation = decided(values, equal, conditions);

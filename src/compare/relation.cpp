@@ -151,6 +151,25 @@ bool beginsWith(std::string_view printed, Meaning meaning) {
     return false;
 }
 
+enum class Counted : std::uint8_t { Unsaid, Each, Together };
+
+bool saysWord(std::string_view padded, std::initializer_list<std::string_view> words) {
+    return std::any_of(words.begin(), words.end(), [padded](std::string_view word) { return padded.find(word) != std::string_view::npos; });
+}
+
+Counted countedIn(std::string_view name) {
+    std::string padded = " ";
+    for (char const c : text::asciiLower(text::foldForComparison(name))) {
+        bool const letter = text::isAsciiLetter(c) || text::isAsciiDigit(c) || static_cast<unsigned char>(c) >= 0x80U;
+        if (letter || padded.back() != ' ') padded += letter ? c : ' ';
+    }
+    padded += ' ';
+    bool const each = saysWord(padded, {" each ", " per fet ", " per mosfet ", " per transistor ", " per amplifier ", " per comparator ", " per channel ", " per switch ",
+                                        " per gate ", " per output ", " single fet ", " one fet ", " one amplifier ", "每个", "单个", "每通道"});
+    bool const together = saysWord(padded, {" total ", " both ", " all ", " two fets ", " two mosfets ", " in series ", " source to source ", "两个", "总", "合計"});
+    return each == together ? Counted::Unsaid : each ? Counted::Each : Counted::Together;
+}
+
 bool hasOnlyMaximum(model::Parameter const& p) { return p.max && !p.min && p.interval && p.interval->hi && !p.interval->lo; }
 bool hasOnlyMinimum(model::Parameter const& p) { return p.min && !p.max && p.interval && p.interval->lo && !p.interval->hi; }
 
@@ -183,6 +202,14 @@ std::optional<OneColumn> inOneColumn(model::Parameter const& reference, model::P
     bool const guaranteed = role == vocabulary::Role::Floor && beginsWith(name, Meaning::Maximum);
     if (!needed && !guaranteed) return std::nullopt;
     return maximumFirst ? OneColumn{underMinimum(reference), candidate} : OneColumn{reference, underMinimum(candidate)};
+}
+
+bool countApart(std::string_view reference, std::string_view candidate) {
+    if (reference == candidate) return false;
+    Counted const r = countedIn(reference);
+    if (r == Counted::Unsaid) return false;
+    Counted const c = countedIn(candidate);
+    return c != Counted::Unsaid && c != r;
 }
 
 bool isEqual(Relation relation, model::Parameter const& reference, model::Parameter const& candidate) {

@@ -7,6 +7,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <string_view>
 
 #include "model/comparison.h"
 #include "model/datasheet.h"
@@ -45,6 +46,10 @@ struct OneColumn {
     model::Parameter reference, candidate;
 };
 [[nodiscard]] std::optional<OneColumn> inOneColumn(model::Parameter const& reference, model::Parameter const& candidate, std::optional<vocabulary::Role> role);
+
+// One name says that the value is of one of several ("per FET", "each amplifier"), the other
+// that it is of all together ("two FETs in series", "total"): no number of theirs compares.
+[[nodiscard]] bool countApart(std::string_view reference, std::string_view candidate);
 
 // No difference was found: Same, or TypEqual where neither sheet gives limits. Equal
 // typical values with limits in one sheet only leave the other sheet's limits open.

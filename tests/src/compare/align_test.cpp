@@ -349,6 +349,21 @@ TEST(Align, AFeatureThatRepeatsARowFollowsFromIt) {
 
 // The one limit of a row decides, whichever column it stands in: it counts below the
 // printed resolution too. Of two limits only the one on the hazard side does.
+TEST(Align, TheValueOfOneFetIsNotThatOfTwo) {
+    auto const sheet = [](std::string const& part, std::string const& name, std::string const& high) {
+        SheetBuilder builder(part);
+        builder.section(SectionKind::Characteristics, "Electrical characteristics");
+        builder.specification("", {{.name = name, .symbol = "RON", .max = high, .unit = "mΩ", .canonical = "fet-on-resistance"}});
+        return builder.build();
+    };
+    for (char const* high : {"30", "60"}) {
+        auto const comparison = compared(sheet("QX17", "On-resistance of two FETs in series", "60"), sheet("ZL99", "On-resistance per FET", high));
+        ASSERT_EQ(comparison.pairs.size(), 1U);
+        EXPECT_EQ(comparison.pairs[0].relation, Relation::NotComparable) << high;
+        EXPECT_FALSE(comparison.findings.empty());
+    }
+}
+
 TEST(Align, ASingleLimitIsComparedExactly) {
     auto const relation = [](RowText row, std::string const& min, std::string const& max) {
         auto sheet = [](std::string const& part, RowText const& one) {

@@ -155,6 +155,17 @@ TEST(Relation, ANeededLeastValueStandsUnderMinOrMax) {
     EXPECT_EQ(relation(row("最小建立时间", "", "20"), row("set-up time", "20", ""), Role::Cap), Relation::Same);
 }
 
+TEST(Relation, OneOfSeveralIsNotAllTogether) {
+    EXPECT_TRUE(countApart("On-resistance per FET", "On-resistance (two FETs in series)"));
+    EXPECT_TRUE(countApart("Total supply current", "Supply current (per amplifier)"));
+    EXPECT_TRUE(countApart("Supply current, each comparator", "Supply current of both comparators"));
+    EXPECT_TRUE(countApart("单个MOSFET导通电阻", "两个MOSFET总导通电阻"));
+    EXPECT_FALSE(countApart("On-resistance", "Total on-resistance")) << "one does not say";
+    EXPECT_FALSE(countApart("Total on-resistance of each FET", "Total on-resistance")) << "says both";
+    EXPECT_FALSE(countApart("Overall accuracy", "Accuracy per channel")) << "another word";
+    EXPECT_FALSE(countApart("", "Total"));
+}
+
 TEST(Relation, IsMirroredByExchange) {
     std::mt19937 random(7);
     auto draw = [&](int most) { return static_cast<int>(random() % static_cast<unsigned>(most)); };
