@@ -7,6 +7,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <optional>
 
 #include "extractors/parameters/classify_table.h"
 #include "extractors/parameters/grading.h"
@@ -34,6 +36,19 @@ struct Line {
     model::Rect box;
     bool bullet = false;
     bool leader = false;
+};
+
+// Where a list stops in reading order; it may go on below, in its own column.
+struct ListEnd {
+    model::Section const* section = nullptr;
+    model::Rect box;
+
+    // `now`: the section that the line would belong to, whose heading may part them.
+    [[nodiscard]] bool isAbove(model::TextLine const& line, model::Section const& now) const {
+        model::Points const step = line.box.y0 - box.y1;
+        bool const parted = now.box.x0 < line.box.x1 && now.box.x1 > line.box.x0 && now.box.y1 > box.y1;
+        return !parted && std::abs(line.box.x0 - box.x0) <= line.size / 2 && step > -line.size / 2 && step < line.size * kLineStep;
+    }
 };
 
 // Without its bullet; whether there was one.
@@ -141,22 +156,21 @@ std::vector<model::Parameter> readRatingLists(std::span<model::PageLayout> pages
     model::Section const* section = nullptr;
     for (model::PageLayout& page : pages) {
         std::vector<Line> lines;
+        model::Section const* listed = nullptr;  // of these lines
+        std::optional<ListEnd> end;              // of the last list of the page
+        bool resumed = false;
         auto flush = [&] {
-            if (section == nullptr || !isListSection(section->kind)) {
-                lines.clear();
-                return;
-            }
             std::vector<std::pair<ListEntry, Line const*>> entries;
             for (Line const& line : lines) {
                 ListEntry entry = readListEntry((line.bullet ? "\u2022 " : "") + line.text);
                 if (!entry.value.empty()) entries.emplace_back(std::move(entry), &line);
             }
-            if (entries.size() >= kFewestEntries) {
+            if (entries.size() >= kFewestEntries || (resumed && !entries.empty())) {
                 for (auto& [entry, line] : entries) {
                     ValueCell const value = readValueCell(entry.value, Slot::Single);
                     model::Parameter parameter;
-                    parameter.section = section->id;
-                    parameter.kind = kindOf(section->kind);
+                    parameter.section = listed->id;
+                    parameter.kind = kindOf(listed->kind);
                     parameter.name = std::move(entry.name);
                     parameter.symbol = std::move(entry.symbol);
                     parameter.condition = std::move(entry.condition);
@@ -179,6 +193,7 @@ std::vector<model::Parameter> readRatingLists(std::span<model::PageLayout> pages
                 }
             }
             lines.clear();
+            resumed = false;
         };
         for (model::TextLine const& line : page.lines) {
             if (line.wordCount == 0 || line.direction != model::Direction::Right) continue;
@@ -187,11 +202,16 @@ std::vector<model::Parameter> readRatingLists(std::span<model::PageLayout> pages
             for (model::Section const& candidate : sections) {
                 if (candidate.page != page.page || !candidate.box.grown(1).contains(line.box.centre())) continue;
                 flush();
+                listed = nullptr;
                 section = &candidate;
                 heading = true;
                 break;
             }
-            if (heading || section == nullptr || !isListSection(section->kind)) continue;
+            if (heading || section == nullptr) continue;
+            bool const goesOnFromBefore = end && end->section != section && end->isAbove(line, *section);
+            if (!goesOnFromBefore && !isListSection(section->kind)) continue;
+            // reading order may have turned to the column on the left
+            if (!goesOnFromBefore && listed == section && !lines.empty() && line.box.x1 < lines.front().box.x0) continue;
             Line now;
             now.box = line.box;
             bool free = true;
@@ -208,6 +228,12 @@ std::vector<model::Parameter> readRatingLists(std::span<model::PageLayout> pages
                 now.text += word.text;
             }
             if (!free) continue;
+            end = ListEnd{goesOnFromBefore ? end->section : section, line.box};
+            if (listed != end->section) {
+                flush();
+                listed = end->section;
+                resumed = goesOnFromBefore;
+            }
             now.text = tidied(now.text);
             now.bullet = takeBullet(now.text);
             bool const whole = !lines.empty() && !readListEntry(lines.back().text).value.empty();

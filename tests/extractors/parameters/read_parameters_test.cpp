@@ -265,6 +265,34 @@ TEST(RatingLists, ReadsTheLinesOfARatingsSection) {
     EXPECT_LT(reading.parameters[0].confidence.score, 0.9);
 }
 
+// Reading order goes over to the left column and its next heading before the list in the right one has ended.
+TEST(RatingLists, AListGoesOnInItsColumn) {
+    model::PageLayout page = pageOf({"Features", "• Accurate to 1 %", "Ratings", "• Supply voltage: 8 V", "• BAT voltage: 7 V", "• Highest input up to 9 V", "Uses",
+                                     "• Mobile power 5 V", "• Storage temperature: -40 °C to 125 °C", "• Pin temperature: 260 °C"},
+                                    100);
+    auto place = [&](std::size_t i, float x, float y) {
+        model::TextLine& line = page.lines[i];
+        line.box = {x, y, x + 100, y + 9};
+        line.baseline = y + 8;
+        for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) page.words[w].box = {x, y, x + 20, y + 9};
+    };
+    for (std::size_t i : {0U, 1U}) place(i, 50, 100 + 12 * static_cast<float>(i));
+    for (std::size_t i : {2U, 3U, 4U}) place(i, 300, 100 + 12 * static_cast<float>(i - 2));
+    for (std::size_t i : {5U, 6U, 7U}) place(i, 50, 130 + 12 * static_cast<float>(i - 5));
+    for (std::size_t i : {8U, 9U}) place(i, 300, 136 + 12 * static_cast<float>(i - 8));
+    std::vector<model::PageLayout> pages{page};
+    using model::SectionKind;
+    std::vector<model::Section> const sections{
+        {.id = "s1", .kind = SectionKind::Features, .title = "Features", .level = 1, .page = 1, .box = page.lines[0].box},
+        {.id = "s2", .kind = SectionKind::Ratings, .title = "Ratings", .level = 1, .page = 1, .box = page.lines[2].box},
+        {.id = "s3", .kind = SectionKind::Other, .title = "Uses", .level = 1, .page = 1, .box = page.lines[6].box},
+    };
+    std::vector<model::Table> none;
+    std::vector<std::string> names;
+    for (model::Parameter const& parameter : readParameters(none, pages, sections, nullptr).parameters) names.push_back(parameter.section + " " + parameter.name);
+    EXPECT_EQ(names, (std::vector<std::string>{"s2 Supply voltage", "s2 BAT voltage", "s2 Storage temperature", "s2 Pin temperature"}));
+}
+
 TEST(ReadParameters, CaptionsOfSeveralPartsSayWhoseTheirTablesAre) {
     auto const table = [](char const* id, char const* caption, char const* typ) {
         model::Table out = handMade({{"Parameter", "Symbol", "Typ", "Unit"}, {"Output voltage", "VO", typ, "V"}}, 1);
