@@ -4,6 +4,7 @@
 // whose values come below. Indentation tells what hangs under it. Tested by
 // tests/extractors/parameters/table_rows_test.cpp.
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 #include "extractors/parameters/shapes.h"
@@ -128,12 +129,15 @@ void RowReader::readHeading(int row, RowCells const& cells) {
         popHeadings(left, indent);
         std::string const words = textOf(index).text;
         // without rules between rows a line over all columns may name what is indented below it
-        bool const heads = indented && (!whole || !m_table.evidence.ruledRows);
+        bool const sibling = textOf(index).bold && m_context.groupBold && !m_context.groupName.empty() && std::abs(left - m_context.groupLeft) <= indent;
+        bool const heads = indented && !sibling && (!whole || !m_table.evidence.ruledRows);
         if (heads && m_context.headings.size() < kMostHeadings) {
             m_context.headings.push_back({left, words});
         } else {
             m_context.headings.clear();
             m_context.groupName = words;
+            m_context.groupLeft = left;
+            m_context.groupBold = textOf(index).bold;
         }
         m_context.lastName.clear();
         m_context.lastSymbol.clear();

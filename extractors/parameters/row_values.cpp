@@ -7,6 +7,7 @@
 
 #include "extractors/parameters/shapes.h"
 #include "extractors/parameters/text_forms.h"
+#include "quantity/decimal.h"
 
 namespace standin::parameters {
 
@@ -24,6 +25,15 @@ std::string symbolIn(CellText const& cell) {
     bool const part = above.starts_with(kDelta) && std::string_view(above).substr(kDelta.size()) == below;
     bool const change = above.starts_with(kDelta) && below.starts_with(kDelta) && above != below && !contains(above, ",") && isSymbolLike(below);
     return part || change ? above + "/" + below : cell.text;
+}
+
+// Named as a minimum, or typically above its limit: a column of plain limits holds either.
+bool limitsFromBelow(PrintedRow const& row) {
+    if (!row.max) return false;
+    if (folded(row.name).starts_with("minimum ")) return true;
+    auto const typ = row.typ ? quantity::Decimal::parse(row.typ->text) : std::nullopt;
+    auto const max = quantity::Decimal::parse(row.max->text);
+    return typ && max && *typ > *max;
 }
 
 }  // namespace
@@ -320,13 +330,15 @@ void RowReader::readValues(int row, RowCells const& cells) {
     }
 
     m_conditionUsed = true;
+    std::size_t const firstOfLine = m_out.size();
     auto const filled = std::ranges::count_if(m_plan.groups, [&](ValueGroup const& group) { return startsValue(row, group); });
     for (ValueGroup const& group : m_plan.groups) {
         if (!startsValue(row, group)) continue;
         PrintedRow out;
         std::string unit;
         int const unitCell = group.unit >= 0 ? m_text.at(row, group.unit) : -1;
-        if (unitCell >= 0 && !saysNothing(textOf(unitCell).text)) {
+        bool const spansUnit = unitCell >= 0 && isValueRole(m_plan.roles[static_cast<std::size_t>(cellOf(unitCell).column)]);  // a value over both columns
+        if (unitCell >= 0 && !spansUnit && !saysNothing(textOf(unitCell).text)) {
             unit = unitAsWritten(textOf(unitCell).text);
             out.cells.push_back(unitCell);
             marks.insert(marks.end(), textOf(unitCell).marks.begin(), textOf(unitCell).marks.end());
@@ -368,6 +380,10 @@ void RowReader::readValues(int row, RowCells const& cells) {
         }
         if (carriesOn && !m_table.evidence.ruledRows) out.doubts.emplace_back("name carried from the line above");
         m_out.push_back(std::move(out));
+    }
+    bool const plainLimits = std::ranges::any_of(m_plan.groups, [](ValueGroup const& group) { return group.typ >= 0 && group.single >= 0; });
+    if (plainLimits && std::any_of(m_out.begin() + static_cast<std::ptrdiff_t>(firstOfLine), m_out.end(), limitsFromBelow)) {
+        for (std::size_t i = firstOfLine; i < m_out.size(); ++i) m_out[i].doubts.emplace_back("the limit does not say whether it is a minimum or a maximum");
     }
     // a unit printed once for several lines of one parameter
     if (!m_out.empty() && m_parameterStart < m_out.size()) {

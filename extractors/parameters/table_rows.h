@@ -38,6 +38,8 @@ struct RowContext {
         std::string text;
     };
     std::string groupName;
+    model::Points groupLeft = 0;
+    bool groupBold = false;
     std::string groupVariant;
     std::string headingCondition;    // a heading line that is a condition
     std::string parameterCondition;  // a condition line above the values of one parameter

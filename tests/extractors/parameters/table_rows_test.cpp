@@ -67,6 +67,47 @@ TEST(TableRows, ATemperatureBelowAConditionOfTheSameParameterIsUnderIt) {
     EXPECT_EQ(rows[6].condition, "TJ=25°C");
 }
 
+// A drawing in front of the names sets them off like an indent.
+TEST(TableRows, BoldHeadingsAtOneEdgeAreSideBySide) {
+    auto const table = handMade({{"Parameter", "Symbol", "Max", "Unit"},
+                                 {"MODE pin", "", "", ""},
+                                 {"Bias current", "IM", "100", "nA"},
+                                 {"DONE pin", "", "", ""},
+                                 {".Sink current", "ID", "18", "mA"},
+                                 {".Leakage current", "IL", "1", "µA"}},
+                                1);
+    TableText words(table, nullptr);
+    for (CellText& cell : words.cells) cell.bold = cell.text.ends_with(" pin");
+    auto const segments = segmentsOf(table, words);
+    ColumnPlan const plan = planColumns(table, words, segments.front(), nullptr);
+    RowContext context;
+    auto const rows = readRows(table, words, nullptr, segments.front(), plan, "", context);
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(rows[0].name, "MODE pin Bias current");
+    EXPECT_EQ(rows[1].name, "DONE pin Sink current");
+    EXPECT_EQ(rows[2].name, "DONE pin Leakage current");
+}
+
+TEST(TableRows, PlainLimitsBelowTheirTypicalValuesAreDoubted) {
+    auto const rows = rowsOf(handMade({{"v2 Symbol", "v2 Parameter", ">2 TA = 25 °C", "", "TA = -40 to 85 °C", "v2 Units"},
+                                       {"", "", "Typ", ">2 Guaranteed limits", "", ""},
+                                       {"VOH", "High-level output", "2.0", "1.9", "1.8", "V"},
+                                       {"VOL", "Low-level output", "0", "0.1", "0.1", "V"},
+                                       {"VIH", "Minimum high-level input", "", "3.15", "3.15", "V"}},
+                                      2));
+    ASSERT_EQ(rows.size(), 6U);
+    for (std::size_t i : {0U, 1U, 4U, 5U}) EXPECT_EQ(rows[i].doubts.size(), 1U) << i;
+    for (std::size_t i : {2U, 3U}) EXPECT_TRUE(rows[i].doubts.empty()) << i;
+}
+
+TEST(TableRows, AValueOverTheUnitColumnIsNoUnit) {
+    auto const rows =
+        rowsOf(handMade({{"Symbol", "Parameter", "Min", "Max", "Unit"}, {"VIN", "Input voltage", "-0.5", "5.5", "V"}, {"PD", "Power dissipation", ">3 Internally limited"}}, 1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[1].unit, "");
+    EXPECT_EQ(text(rows[1].max), "Internally limited");
+}
+
 TEST(TableRows, HeadingLinesPrefixNamesConditionsGoToTheTable) {
     auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Min", "Max", "Unit"},
                                        {">5 DETECTION VOLTAGE"},
