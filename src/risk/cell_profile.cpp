@@ -11,12 +11,12 @@ using enum MemberKind;
 
 constexpr std::array<Member, 17> kMembers = {{
     {.name = "chemistry", .kind = Word, .meaning = "class of the cell", .example = "\"4.2-v\"", .words = "4.2-v high-voltage lfp lto"},
-    {.name = "charge_voltage", .kind = Limit, .unit = "V", .meaning = "charge limit voltage with its tolerance", .example = "\"4.20 V ±50 mV\""},
-    {.name = "protection_max", .kind = Limit, .unit = "V", .meaning = "highest voltage at which the cell maker accepts the cut-off", .example = "\"4.30 V\""},
-    {.name = "second_protection_max", .kind = Limit, .unit = "V", .meaning = "the same for a second, independent protection", .example = "\"4.45 V\""},
-    {.name = "discharge_end", .kind = Limit, .unit = "V", .meaning = "discharge end voltage", .example = "\"2.75 V\""},
-    {.name = "protection_min", .kind = Limit, .unit = "V", .meaning = "lowest voltage at which the cell maker accepts the cut-off", .example = "\"2.40 V\""},
-    {.name = "recharge_min", .kind = Limit, .unit = "V", .meaning = "below it the cell must not be charged again", .example = "\"1.50 V\""},
+    {.name = "charge_voltage", .kind = Limit, .unit = "V", .meaning = "charge limit voltage with its tolerance", .example = "\"4.20 V ±50 mV\"", .most = "10"},
+    {.name = "protection_max", .kind = Limit, .unit = "V", .meaning = "highest voltage at which the cell maker accepts the cut-off", .example = "\"4.30 V\"", .most = "10"},
+    {.name = "second_protection_max", .kind = Limit, .unit = "V", .meaning = "the same for a second, independent protection", .example = "\"4.45 V\"", .most = "10"},
+    {.name = "discharge_end", .kind = Limit, .unit = "V", .meaning = "discharge end voltage", .example = "\"2.75 V\"", .most = "10"},
+    {.name = "protection_min", .kind = Limit, .unit = "V", .meaning = "lowest voltage at which the cell maker accepts the cut-off", .example = "\"2.40 V\"", .most = "10"},
+    {.name = "recharge_min", .kind = Limit, .unit = "V", .meaning = "below it the cell must not be charged again", .example = "\"1.50 V\"", .most = "10"},
     {.name = "charge_current_max", .kind = Limit, .unit = "A", .meaning = "highest continuous charge current", .example = "\"500 mA\""},
     {.name = "fault_charge_current_max", .kind = Limit, .unit = "A", .meaning = "highest charge current that is accepted in a fault", .example = "\"1.0 A\""},
     {.name = "discharge_current_max", .kind = Limit, .unit = "A", .meaning = "highest continuous discharge current", .example = "\"1.0 A\""},

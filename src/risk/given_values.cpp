@@ -4,11 +4,13 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <set>
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 #include "quantity/cell.h"
+#include "text/utf8.h"
 
 namespace standin::risk {
 
@@ -52,6 +54,17 @@ std::string hintFor(std::string_view wrong, std::span<Member const> members) {
     std::string list = "known are \"name\"";
     for (auto const& member : members) list += fmt::format(", \"{}\"", member.name);
     return list;
+}
+
+// "4,300 V": 4.3 V or 4300 V.
+bool hasCommaOfThree(std::string_view text) {
+    auto const digit = [text](std::size_t at) { return at < text.size() && text::isAsciiDigit(text[at]); };
+    for (std::size_t at = text.find(','); at != std::string_view::npos; at = text.find(',', at + 1)) {
+        bool const three = digit(at + 1) && digit(at + 2) && digit(at + 3) && !digit(at + 4);
+        bool const zero = at > 0 && text[at - 1] == '0' && (at == 1 || !digit(at - 2));  // "0,300 V"
+        if (at > 0 && digit(at - 1) && three && !zero) return true;
+    }
+    return false;
 }
 
 std::string asGiven(Json const& value) {
@@ -129,6 +142,11 @@ private:
         bool const assumed = std::any_of(parsed.notes.begin(), parsed.notes.end(), [](std::string const& note) { return note == "unit assumed from the parameter"; });
         if (assumed && member.unit != "1") return memberFault(member, text, "has no unit");
         if (parsed.unitConflict || (!percentage && parsed.unit != member.unit)) return memberFault(member, text, "has a unit that does not fit");
+        if (hasCommaOfThree(text)) return memberFault(member, text, "may be read in two ways; write a decimal point and no other comma");
+        auto const most = Decimal::parse(member.most);
+        for (auto const& bound : {parsed.lo, parsed.typ, parsed.hi}) {
+            if (most && bound && bound->magnitude() > *most) return memberFault(member, text, "is more than a single cell has");
+        }
         return Parsed{std::move(parsed), percentage};
     }
 
@@ -189,13 +207,22 @@ private:
 
 model::Result<GivenValues> GivenValues::parse(std::string_view json, std::string_view schema, std::span<Member const> members) {
     bool tooDeep = false;
-    auto const keep = [&tooDeep](int depth, Json::parse_event_t, Json&) {
+    std::string repeated;
+    std::vector<std::set<std::string>> open;  // keys of the objects around
+    auto const keep = [&](int depth, Json::parse_event_t event, Json& parsed) {
         tooDeep = tooDeep || depth > kDeepestNesting;
+        if (event == Json::parse_event_t::object_start) open.emplace_back();
+        if (event == Json::parse_event_t::object_end && !open.empty()) open.pop_back();
+        if (event == Json::parse_event_t::key && !open.empty() && !open.back().insert(parsed.get<std::string>()).second) repeated = parsed.get<std::string>();
         return depth <= kDeepestNesting;
     };
     Json const file = Json::parse(json.begin(), json.end(), keep, /*allow_exceptions=*/false);
     if (tooDeep || file.is_discarded()) {
         return tl::unexpected(model::Error{.kind = model::ErrorKind::Usage, .message = "is not valid JSON; write an object of members, see the README", .file = {}, .page = 0});
+    }
+    if (!repeated.empty()) {
+        return tl::unexpected(
+            model::Error{.kind = model::ErrorKind::Usage, .message = fmt::format("has the member \"{}\" twice in one place; keep one", repeated), .file = {}, .page = 0});
     }
     return Reader(schema, members).read(file);
 }

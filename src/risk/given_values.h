@@ -35,6 +35,7 @@ struct Member {
     std::string_view example = "";   // how it is written
     std::string_view words = "";     // of a Word, separated by blanks
     std::string_view share = "";     // a percentage is taken of this member, which must be given
+    std::string_view most = "";      // coherent; what lies above it is a slip of the pen
     bool signedValue = false;        // may be below zero
 };
 

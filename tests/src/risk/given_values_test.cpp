@@ -45,6 +45,21 @@ TEST(GivenValues, FormsOfAValue) {
     EXPECT_EQ(circuitValue(R"("detection_voltage": "-0.1 V")", "detection_voltage"), "? -0.1 ? V");
 }
 
+// A limit that is a thousand times too high would let every check hold.
+TEST(GivenValues, SlipsOfThePenAreRefused) {
+    EXPECT_EQ(cellValue(R"("protection_max": "4,300 V")", "protection_max"),
+              "member \"protection_max\": \"4,300 V\" may be read in two ways; write a decimal point and no other comma; write it like \"4.30 V\"");
+    EXPECT_EQ(cellValue(R"("protection_max": "4,30 V")", "protection_max"), "4.3 4.3 4.3 V") << "can be read in one way";
+    EXPECT_EQ(cellValue(R"("recharge_min": "0,300 V")", "recharge_min"), "0.3 0.3 0.3 V") << "no thousands begin with 0";
+    EXPECT_EQ(cellValue(R"("protection_max": "4.3 kV")", "protection_max"), "member \"protection_max\": \"4.3 kV\" is more than a single cell has; write it like \"4.30 V\"");
+    EXPECT_EQ(cellValue(R"("charge_voltage": {"typ": "4.2 V", "max": "43 V"})", "charge_voltage"),
+              "member \"charge_voltage\": \"43 V\" is more than a single cell has; write it like \"4.20 V ±50 mV\"");
+    EXPECT_EQ(cellValue(R"("protection_max": "4.3 V", "protection_max": "4.5 V")", "protection_max"), "has the member \"protection_max\" twice in one place; keep one");
+    EXPECT_EQ(cellValue(R"("resistance": {"max": "90 mΩ", "max": "160 mΩ"})", "resistance"), "has the member \"max\" twice in one place; keep one");
+    EXPECT_EQ(circuitValue(R"("charger_open_voltage": "14 V", "fet_on_resistance": {"min": "3 mΩ", "max": "5 mΩ"}, "sense_resistor": {"max": "5 mΩ"})", "charger_open_voltage"),
+              "14 14 14 V");
+}
+
 TEST(GivenValues, EveryExampleCanBeRead) {
     for (auto const& member : cellMembers()) {
         std::string const members = "\"" + std::string(member.name) + "\": " + std::string(member.example) + (member.share.empty() ? "" : R"(, "capacity": "1 Ah")");
