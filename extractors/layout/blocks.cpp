@@ -1,7 +1,7 @@
 // Lines are taken in reading order; a new block begins at a change of column, size
 // or weight, at a wider step, a rule, a bullet or number, and where the line before
 // ended early. Roles follow from the first words and from size and weight against
-// running text. Tested by blocks_test.cpp.
+// running text. Tested by layout_test.cpp.
 #include "extractors/layout/blocks.h"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 // colour, baseline or kind of writing, and at white space. A glyph drawn again
 // where it just was (fake bold) is left out at once; words drawn again as a whole
 // are found later, line by line. Hidden runs: invisible ones and those in the
-// colour of the topmost fill below them. Tested by glyph_runs_test.cpp.
+// colour of the topmost fill below them. Tested by layout_test.cpp.
 #include "extractors/layout/glyph_runs.h"
 
 #include <algorithm>

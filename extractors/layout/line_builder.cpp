@@ -2,7 +2,7 @@
 // dropped; then each run that is smaller than a run it touches, or raised beside
 // it, moves to that run's line as its sub- or superscript. Touching is looked up
 // by binary search in the few lines around, so that crowded pages stay cheap.
-// Tested by line_builder_test.cpp and layout_test.cpp.
+// Tested by layout_test.cpp.
 #include "extractors/layout/line_builder.h"
 
 #include <algorithm>

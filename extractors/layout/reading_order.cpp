@@ -2,7 +2,7 @@
 // gutter is tried from top to bottom: what crosses it (a wide heading, a rule over
 // both sides) ends a zone; a zone is two columns when both sides hold prose of
 // their own, not the cells of common rows. Each side is cut again in the same way.
-// Tested by reading_order_test.cpp and layout_test.cpp.
+// Tested by layout_test.cpp.
 #include "extractors/layout/reading_order.h"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 // four joints: joined, touching (two words without a space), spaced, barred (a
 // vertical rule). The joint follows from drawn white space, the gap in font heights
 // and the kind of characters on both sides. Superscripts are read by what they
-// hold and what they follow. Tested by word_builder_test.cpp and layout_test.cpp.
+// hold and what they follow. Tested by layout_test.cpp.
 #include "extractors/layout/word_builder.h"
 
 #include <algorithm>

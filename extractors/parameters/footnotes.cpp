@@ -2,7 +2,7 @@
 
 // Every line of every page is looked at once for a leading mark; lines that
 // follow closely without a mark of their own continue the text. Tested by
-// tests/extractors/parameters/footnotes_test.cpp.
+// tests/extractors/parameters/read_parameters_test.cpp.
 
 #include <algorithm>
 #include <cmath>

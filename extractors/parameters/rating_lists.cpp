@@ -3,7 +3,7 @@
 // Lines of a ratings section in reading order; a line without a bullet goes on
 // from the bulleted one above. Each logical line is split at a colon, at leader
 // dots or in front of the value at its end. Tested by
-// tests/extractors/parameters/rating_lists_test.cpp.
+// tests/extractors/parameters/read_parameters_test.cpp.
 
 #include <algorithm>
 #include <array>

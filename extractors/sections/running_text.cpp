@@ -1,6 +1,6 @@
 // Units (paragraphs, list entries, headings, rows) are made of the words that nobody
 // owns; a paragraph that breaks off goes on in the next column or page. Each unit is
-// split into sentences, whose places follow from the words under them. Tested by running_text_test.cpp.
+// split into sentences, whose places follow from the words under them. Tested by sections_test.cpp.
 #include <algorithm>
 #include <cmath>
 #include <optional>

@@ -1,5 +1,5 @@
 // Field by field, in the order of the schema. Tested by
-// tests/src/model/comparison_json_test.cpp.
+// tests/src/model/comparison_from_json_test.cpp.
 #include "model/comparison_json.h"
 
 #include "model/crew.h"

@@ -1,6 +1,6 @@
 // A text counts by what it is about (topics of the vocabulary) and by the gravest
 // class of its change; where nothing is known about it the class decides alone.
-// Tested by tests/src/risk/judge_text_test.cpp.
+// Tested by tests/src/risk/assess_test.cpp.
 #include "risk/judge_text.h"
 
 #include <algorithm>

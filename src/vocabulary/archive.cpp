@@ -1,6 +1,6 @@
 // One list of members serves both directions: each visit() names them once, and
 // Writer or Reader moves them.
-// Tested by tests/src/vocabulary/archive_test.cpp.
+// Tested by tests/src/vocabulary/data_test.cpp.
 #include "vocabulary/archive.h"
 
 #include <cstring>

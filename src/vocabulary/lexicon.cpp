@@ -1,7 +1,7 @@
 // The text is folded once, then read from left to right: at each word the longest
 // phrase that starts there wins; inside Chinese and Japanese, where no spaces
 // divide words, the longest phrase at each character.
-// Tested by tests/src/vocabulary/lexicon_test.cpp.
+// Tested by tests/src/vocabulary/matcher_test.cpp.
 #include "vocabulary/lexicon.h"
 
 #include <algorithm>

@@ -1,6 +1,6 @@
 // JSON text -> Store. Members that are missing take their defaults; members of a
 // wrong type and unknown words (roles, bounds, severities) are errors that name the place.
-// Tested by tests/src/vocabulary/load_test.cpp.
+// Tested by tests/src/vocabulary/data_test.cpp.
 #include <algorithm>
 #include <cmath>
 
