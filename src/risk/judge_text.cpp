@@ -91,6 +91,39 @@ bool isLetteringAsTable(Finding const& finding, SheetView const& sheets) {
     return numbers && !table && (reference != Ground::Bare || candidate != Ground::Bare);
 }
 
+// A cell of an outline drawing's table: "0.25", "1.27 BSC", "0°", "---".
+bool isDimension(std::string_view cell) {
+    for (std::string_view const word : {"BSC", "BASIC", "REF", "TYP", "NOM"}) {
+        if (cell.ends_with(word)) cell.remove_suffix(word.size());
+    }
+    return cell.find_first_not_of("0123456789.,-+ \xC2\xB0\xB1") == std::string_view::npos;  // with the bytes of "°" and "±"
+}
+
+// "A1 | 0.05 | 0.15 | 0.002 | 0.006": a letter of the drawing and its lengths without a unit.
+bool isRowOfOutline(std::string_view row) {
+    constexpr int kFewestLengths = 2;  // with a decimal point: the rows of a truth table have none
+    std::size_t const end = row.find(" | ");
+    bool const letter = (end == 1 || (end == 2 && text::isAsciiDigit(row[1]))) && text::isAsciiLetter(row.front());
+    if (!letter) return false;
+    int lengths = 0;
+    for (std::string_view rest = row.substr(end + 3); !rest.empty();) {
+        std::string_view const cell = rest.substr(0, rest.find(" | "));
+        if (!isDimension(cell)) return false;
+        lengths += cell.find('.') != std::string_view::npos ? 1 : 0;
+        rest.remove_prefix(std::min(rest.size(), cell.size() + 3));
+    }
+    return lengths >= kFewestLengths;
+}
+
+// Every maker letters its drawings in a way of its own, so that such rows of two makers say nothing of
+// each other; whether the packages fit is told by their names and bodies. In sheets of one maker they do.
+bool isOutlineOfAnother(Finding const& finding, SheetView const& sheets) {
+    std::string const& maker = sheets.reference().document.maker;
+    std::string const& other = sheets.candidate().document.maker;
+    if (finding.kind != FindingKind::Table || maker.empty() || other.empty() || maker == other) return false;
+    return (!finding.reference || isRowOfOutline(finding.reference->text)) && (!finding.candidate || isRowOfOutline(finding.candidate->text));
+}
+
 std::string checkOf(SheetView const& sheets, std::string const& caution) {
     auto const* entry = sheets.vocabulary().caution(caution);
     return entry == nullptr ? std::string() : entry->check;
@@ -212,7 +245,7 @@ TextJudgement judgeWording(Finding const& finding, SheetView const& sheets) {
         }
     }
     bool const curves = finding.kind == FindingKind::Wording && titlesACurve(finding.reference) && titlesACurve(finding.candidate);
-    if (curves || isLetteringAsTable(finding, sheets)) {
+    if (curves || isLetteringAsTable(finding, sheets) || isOutlineOfAnother(finding, sheets)) {
         result.level = {std::min(result.level.level, 1), false};
         result.severity = std::min(result.severity, Severity::Note);
     }

@@ -160,6 +160,26 @@ TEST(Assess, LetteringOfCurvesThatWasTakenForATableIsANote) {
     }
 }
 
+TEST(Assess, ARowOfAnotherMakersOutlineIsANote) {
+    auto const severity = [](char const* reference, char const* candidate, char const* maker = "Ostrava Semi") {
+        auto pair = samePair();
+        pair.reference.document.maker = "Harvane";
+        pair.candidate.document.maker = maker;
+        Finding row = wording(WordingClass::Num, Relation::MeaningChanged, reference, candidate);
+        row.kind = FindingKind::Table;
+        return severityOf(pair, row);
+    };
+    char const* const row = "A1 | 0.05 | 0.15 | 0.002 | 0.006";
+    EXPECT_EQ(severity(row, "B | 0.19 | 0.30 | 0.007 | 0.012"), Severity::Note);
+    EXPECT_EQ(severity(row, "b | 1.27 BSC | 0.050 BSC"), Severity::Note);
+    EXPECT_EQ(severity(row, "A1 | 0.05 | 0.25 | 0.002 | 0.006", "Harvane"), Severity::Function) << "one maker's drawing was changed";
+    EXPECT_EQ(severity(row, "A1 | 0.05 | 0.25 | 0.002 | 0.006", ""), Severity::Function) << "the maker is not known";
+    EXPECT_EQ(severity("A | 0 | 1 | 0", "A | 0 | 1 | 1"), Severity::Function) << "a truth table";
+    EXPECT_EQ(severity("IO | 0.5 mA | 1.5 mA", "IO | 0.5 mA | 2.5 mA"), Severity::Function) << "values with units";
+    EXPECT_EQ(severity("mm | 1.75 | 0.25", "mm | 2.65 | 0.30"), Severity::Function) << "a unit";
+    EXPECT_EQ(severity("Mode | 0.5 | 1.5", "Mode | 0.5 | 2.5"), Severity::Function) << "no letter of a drawing";
+}
+
 TEST(Assess, ATableWithAHeadAmongCurvesIsATable) {
     model::Table table;
     table.page = 1;
