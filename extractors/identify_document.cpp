@@ -1,7 +1,7 @@
 // Part numbers are words of letters and digits that stand large on the first
 // page or in the running heads; a word beside a date there is rather the document's
-// own number. The maker is the name before a company form ("Semiconductor", "Co.,
-// Ltd") that is printed most; revision and date follow their key words, in the
+// own number. The maker is the name that holds the copyright or stands before a company form
+// ("Semiconductor", "Co., Ltd"), whichever is printed most; revision and date follow their key words, in the
 // running heads before elsewhere. Tested by tests/extractors/identify_document_test.cpp.
 #include "extractors/identify_document.h"
 
@@ -177,12 +177,47 @@ bool isOfCopyright(std::string_view word) { return isYears(word) || word.find("�
 
 bool startsCapital(std::string_view word) { return !word.empty() && (isUpper(word.front()) || isDigit(word.front()) || word == "&"); }
 
+// "Tarnmicroelectronics": a name and its form in one word.
+bool holdsCompanyForm(std::string_view word) {
+    constexpr std::array<std::string_view, 3> kEnds{"electronics", "semiconductor", "semiconductors"};
+    auto const endsWith = [word](auto end) { return word.size() > end.size() && equalsIgnoringCase(word.substr(word.size() - end.size()), end); };
+    return !word.empty() && isUpper(word.front()) && !isCompanyForm(word) && std::any_of(kEnds.begin(), kEnds.end(), endsWith);
+}
+
+// "in Metal Oxide Semiconductor": a technology; "CRITICAL COMPONENTS IN LIFE SUPPORT DEVICES": the end of
+// a sentence in capitals.
+bool endsNoName(model::PageLayout const& page, model::TextLine const& line, std::size_t form) {
+    constexpr std::uint32_t kFewWords = 5;
+    if (form > line.firstWord && equalsIgnoringCase(trimmed(page.words[form - 1].text), "oxide")) return true;
+    return line.wordCount > kFewWords && trimmed(page.words[form].text) == "DEVICES";
+}
+
+// "© 2021 Tarnvale Instruments – All rights reserved": whose the document is, whatever the form of the name.
+void addHolder(std::vector<Scored>& found, model::PageLayout const& page, model::TextLine const& line) {
+    constexpr double kHolder = 8;  // as good as some mentions
+    constexpr std::size_t kLongestName = 6;
+    std::size_t const end = line.firstWord + line.wordCount;
+    std::size_t at = line.firstWord;
+    while (at < end && page.words[at].text.find("©") == std::string::npos) ++at;
+    while (at < end && (isOfCopyright(trimmed(page.words[at].text)) || equalsIgnoringCase(page.words[at].text, "by") || trimmed(page.words[at].text).empty())) ++at;
+    std::string name;
+    for (std::size_t words = 0; at < end && words < kLongestName; ++at, ++words) {
+        auto const word = trimmed(page.words[at].text);
+        if (word.empty() || !isUpper(word.front()) || beginsNoName(word) || equalsIgnoringCase(word, "printed")) break;
+        name += name.empty() ? "" : " ";
+        name += word;
+    }
+    if (!name.empty()) add(found, name, kHolder);
+}
+
 // The capitalised words before and with a company form, on one line.
 void addMakers(std::vector<Scored>& found, model::PageLayout const& page, model::TextLine const& line) {
     std::size_t const end = line.firstWord + line.wordCount;
     if (line.wordCount == 0 || isBullet(page.words[line.firstWord].text)) return;
     for (std::size_t i = line.firstWord; i < end; ++i) {
-        if (!isCompanyForm(trimmed(page.words[i].text))) continue;
+        double const weight = page.words[i].owner == model::Owner::Furniture ? 3 : 1;
+        if (auto const word = trimmed(page.words[i].text); holdsCompanyForm(word)) add(found, word, weight);
+        if (!isCompanyForm(trimmed(page.words[i].text)) || endsNoName(page, line, i)) continue;
         std::size_t first = i;
         while (first > line.firstWord && i - first < 4 && startsCapital(trimmed(page.words[first - 1].text)) && !isOfCopyright(page.words[first - 1].text)) --first;
         if (first == i || beginsNoName(trimmed(page.words[first].text))) continue;
@@ -191,13 +226,32 @@ void addMakers(std::vector<Scored>& found, model::PageLayout const& page, model:
             if (!name.empty()) name += ' ';
             name += trimmed(page.words[k].text);
         }
-        add(found, name, page.words[i].owner == model::Owner::Furniture ? 3 : 1);
+        add(found, name, weight);
     }
 }
 
 std::string best(std::vector<Scored> const& found) {
     auto const top = std::max_element(found.begin(), found.end(), [](auto const& a, auto const& b) { return a.score < b.score; });
     return top == found.end() ? std::string{} : top->text;
+}
+
+// A sheet with the distributor's offer on it or behind it.
+bool isOfDistributor(model::PageLayout const& page) {
+    return std::any_of(page.words.begin(), page.words.end(), [](auto const& word) { return equalsIgnoringCase(trimmed(word.text), "distributor"); });
+}
+
+std::string makerOf(std::span<model::PageLayout const> pages) {
+    constexpr std::size_t kFirst = 2;  // pages that are looked at
+    constexpr std::size_t kLast = 3;   // legal words, and what a distributor put behind them
+    std::vector<Scored> makers;
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        if ((i >= kFirst && i + kLast < pages.size()) || isOfDistributor(pages[i])) continue;
+        for (auto const& line : pages[i].lines) {
+            addHolder(makers, pages[i], line);
+            addMakers(makers, pages[i], line);
+        }
+    }
+    return best(makers);
 }
 
 // "Rev. 1.4", "Revision B", "V1.2", "REV2.0".
@@ -311,12 +365,7 @@ std::string firstStated(std::span<model::PageLayout const> pages, Find&& find) {
 void identify(model::DocumentInfo& info, std::span<model::PageLayout const> pages) {
     info.languages = languages(pages);
     info.partNumbers = partNumbers(pages);
-    std::vector<Scored> makers;
-    for (std::size_t i = 0; i < pages.size(); ++i) {
-        if (i > 1 && i + 1 != pages.size()) continue;
-        for (auto const& line : pages[i].lines) addMakers(makers, pages[i], line);
-    }
-    info.maker = best(makers);
+    info.maker = makerOf(pages);
     info.revision = firstStated(pages, revisionIn);
     info.date = firstStated(pages, dateIn);
 }

@@ -129,7 +129,11 @@ TEST(Identify, SentencesAndListsNameNoMaker) {
     };
     for (Case const& c :
          {Case{{"The devices are tested.", "These Devices are free of lead."}, ""}, Case{{"• Portable Lamp Devices"}, ""},
-          Case{{"Copyright © 1997–2016, Tarnvale Instruments Incorporated"}, "Tarnvale Instruments Incorporated"}, Case{{"2004 Tarnvale Semiconductor"}, "Tarnvale Semiconductor"}}) {
+          Case{{"Copyright © 1997–2016, Tarnvale Instruments Incorporated"}, "Tarnvale Instruments Incorporated"}, Case{{"2004 Tarnvale Semiconductor"}, "Tarnvale Semiconductor"},
+          Case{{"However, TarnMicroelectronics assumes no responsibility."}, "TarnMicroelectronics"}, Case{{"Microelectronics for lamps"}, ""},
+          Case{{"made in Metal Oxide Semiconductor technology"}, ""}, Case{{"NOT FOR USE AS COMPONENTS IN LIFE SUPPORT DEVICES", "OR SYSTEMS"}, ""},
+          Case{{"© Tarnvale Lamps Industries, LLC, 2016", "Harvane Semiconductor reserves"}, "Tarnvale Lamps Industries LLC"},
+          Case{{"© 2004 Tarnvale - All Rights Reserved"}, "Tarnvale"}, Case{{"© The logo is a trademark."}, ""}, Case{{"Wharfside Electronics", "Authorized Distributor"}, ""}}) {
         std::vector const pages{page(c.lines)};
         model::DocumentInfo info;
         identify(info, pages);
