@@ -414,7 +414,7 @@ BandKind TableBuilder::kindOf(std::vector<PlacedPiece*> const& pieces, int bodyB
             if (p->column0 >= firstValue || std::abs(p->piece.baseline - y) > kSameLine * m_font) continue;
             auto const title = m_columns.titles[static_cast<std::size_t>(p->column0)];
             if (title == ColumnTitle::Conditions) continue;
-            name = name || !statesConditions(textOf(m_page, p->piece));
+            name = name || (!isValueLike(p->shape) && !statesConditions(textOf(m_page, p->piece)));  // "4.5 V" is a level
         }
         named += name ? 1 : 0;
     }

@@ -157,6 +157,19 @@ bool aSymbolEach(PageLayout const& page, std::vector<PlacedPiece*> const& pieces
     return !units[0].empty() && std::adjacent_find(units.begin(), units.end()) == units.end();
 }
 
+// A column between the conditions and the values has a level for each row of values ("VCC": 2.0 V, 4.5 V, 6.0 V).
+bool levelEach(std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, int conditions, std::vector<Points> const& anchors, Points fontHeight) {
+    Points const tolerance = kSameLine * fontHeight;
+    for (int column = conditions + 1; column < columns.firstValueColumn(); ++column) {
+        auto const lines = linesOfColumn(pieces, column, tolerance);
+        bool each = lines.size() == anchors.size();
+        for (std::size_t i = 0; i < lines.size() && each; ++i) each = std::abs(lines[i] - anchors[i]) <= tolerance;
+        bool const levels = std::none_of(pieces.begin(), pieces.end(), [&](auto* p) { return p->column0 == column && !isValueLike(p->shape); });
+        if (each && levels) return true;
+    }
+    return false;
+}
+
 // Ruled band, at least two anchors.
 void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, std::vector<Points> const& anchors, Points fontHeight) {
     int const rows = static_cast<int>(anchors.size());
@@ -223,7 +236,8 @@ void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
                 continue;
             }
         }
-        bool const conditionOfAll = centred && title == ColumnTitle::Conditions && centredOnAll(lines, anchors, fontHeight);
+        bool const conditionOfAll = title == ColumnTitle::Conditions && ((centred && centredOnAll(lines, anchors, fontHeight)) ||
+                                                                         (lines.back() <= anchors[0] + tolerance && levelEach(pieces, columns, column, anchors, fontHeight)));
         if ((lines.size() == 1 && matches == 0) || conditionOfAll) {
             // Centred on all rows.
             for (auto* p : own) {

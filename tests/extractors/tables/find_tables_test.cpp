@@ -1031,5 +1031,28 @@ TEST(FindTables, AConditionThatGoesOnFromLineToLineHoldsForItsBand) {
     EXPECT_EQ(textAt(tables[0], 9, 2), "RS = 50 R");
 }
 
+TEST(FindTables, AConditionBesideLevelsOfItsOwnColumnHoldsForAll) {
+    PageBuilder page;
+    for (float const y : {90.0F, 104.0F, 164.0F, 178.0F}) page.horizontal(y, 40, 480);
+    page.horizontal(150, 80, 480);  // the symbol stands for both bands
+    for (float const x : {40.0F, 80.0F, 200.0F, 320.0F, 360.0F, 400.0F, 440.0F, 480.0F}) page.vertical(x, 90, 178);
+    page.text(44, 100, "Symbol").text(84, 100, "Parameter").text(204, 100, "Conditions").text(324, 100, "VCC").text(364, 100, "Typ").text(404, 100, "Max").text(444, 100, "Units");
+    page.text(44, 112, "VOH").text(84, 112, "Minimum high").text(84, 122, "level output").text(204, 112, "VIN = VIH or VIL").text(204, 122, "I = 20 uA").text(444, 132, "V");
+    for (int i = 0; i < 3; ++i) {
+        auto const y = 122 + 11 * static_cast<float>(i);
+        page.text(324, y, std::to_string(2 * i + 2) + ".0 V").text(364, y, std::to_string(2 * i + 1) + ".0").text(404, y, std::to_string(2 * i + 1) + ".9");
+    }
+    page.text(84, 160, "Other output").text(324, 160, "6.0 V").text(404, 160, "3").text(444, 160, "V");
+    page.text(44, 174, "ICC").text(84, 174, "Supply current").text(324, 174, "6.0 V").text(404, 174, "4").text(444, 174, "A");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    ASSERT_EQ(tables[0].rows, 6);
+    EXPECT_EQ(textAt(tables[0], 1, 2), "VIN = VIH or VIL I = 20 uA");
+    EXPECT_EQ(spanAt(tables[0], 1, 2), Span(3, 1));
+    EXPECT_EQ(textAt(tables[0], 1, 1), "Minimum high level output");
+    EXPECT_EQ(spanAt(tables[0], 1, 1), Span(3, 1));
+    EXPECT_EQ(textAt(tables[0], 2, 3), "4.0 V");
+}
+
 }  // namespace
 }  // namespace standin::tables
