@@ -34,6 +34,19 @@ std::string matched(Case const& row) {
     return match ? match->id : std::string();
 }
 
+// The end of charging is no charge current.
+TEST(Matcher, NamesThatWereTakenForOthersOrForNone) {
+    for (auto const& row : {Case{"lithium-charger", "充電完了電流", "", "mA", kCharacteristic, 0.05, "termination-current"},
+                            Case{"lithium-charger", "充電電流", "", "mA", kCharacteristic, 0.5, "charge-current"},
+                            Case{"lithium-charger", "充电完成电流", "", "mA", kCharacteristic, 0.05, "termination-current"},
+                            Case{"dc-dc-converter", "過電流制限", "", "A", kCharacteristic, 2.5, "switch-limit"},
+                            Case{kLithium, "Die over-temperature shutdown", "", "°C", kCharacteristic, 150, "thermal-shutdown"},
+                            Case{kLithium, "Charging overcurrent", "", "V", kCharacteristic, -0.1, "charge-overcurrent-voltage"},
+                            Case{kLithium, "VCn pin current", "", "µA", kCharacteristic, 1e-6, "cell-pin-current"}}) {
+        EXPECT_EQ(matched(row), row.id) << row.name;
+    }
+}
+
 TEST(Matcher, OneNameForTwoOutputsIsToldBySymbol) {
     for (auto const& row : {Case{"opamp-comparator", "Output voltage swing", "VOH", "V", kCharacteristic, 27, "output-swing-high"},
                             Case{"opamp-comparator", "Output voltage swing", "VOL", "mV", kCharacteristic, 0.02, "output-swing-low"},
