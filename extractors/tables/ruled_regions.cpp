@@ -23,6 +23,7 @@ namespace {
 // In font heights.
 constexpr float kDoubleRule = 0.3F;
 constexpr float kTextBand = 4.6F;     // a full-width band at least this high holds running text, not a heading
+constexpr float kFrameGap = 1.2F;     // between the frames of a head and of its rows
 constexpr float kHeadingGap = 2.6F;   // between two parts of one table
 constexpr float kLeastLoose = 2.5F;   // a shorter loose rule is an underline
 constexpr float kLeastBand = 0.4F;
@@ -265,11 +266,19 @@ void takeLoose(PageLayout const& page, Network& network, RuleNetworks const& rul
     }
 }
 
-bool sameColumns(Network const& above, Network const& below) {
-    auto const shared = std::count_if(below.vertical.begin(), below.vertical.end(), [&](Segment const& s) {
-        return std::any_of(above.vertical.begin(), above.vertical.end(), [&](Segment const& o) { return std::abs(o.at - s.at) < 1.5F; });
+// Most column rules of the one stand where the other has some.
+bool columnsAmong(Network const& one, Network const& other) {
+    auto const shared = std::count_if(one.vertical.begin(), one.vertical.end(), [&](Segment const& s) {
+        return std::any_of(other.vertical.begin(), other.vertical.end(), [&](Segment const& o) { return std::abs(o.at - s.at) < 1.5F; });
     });
-    return shared * 10 >= static_cast<std::ptrdiff_t>(below.vertical.size()) * 8;
+    return shared * 10 >= static_cast<std::ptrdiff_t>(one.vertical.size()) * 8;
+}
+
+// A head in a frame of its own, set a little above the frame of its rows.
+bool isHeadOf(Network const& above, Network const& below, Points font) {
+    auto const lines =
+        std::count_if(above.horizontal.begin(), above.horizontal.end(), [&](Segment const& s) { return s.at > above.box.y0 + font / 2 && s.at < above.box.y1 - font / 2; });
+    return lines == 0 && below.box.y0 - above.box.y1 < kFrameGap * font && columnsAmong(above, below);
 }
 
 // Networks that stand right below each other with the same sides are one table
@@ -291,7 +300,8 @@ std::vector<Network> stacked(PageLayout const& page, RuleNetworks const& rules, 
             int texts = 0;
             Rect const between{network.box.x0, above->box.y1, network.box.x1, network.box.y0};
             for (auto const& line : page.lines) texts += line.wordCount > 0 && between.contains(line.box.centre()) ? 1 : 0;
-            if (texts != 1 || !sameColumns(*above, network)) above = nullptr;
+            bool const joined = texts == 1 ? columnsAmong(network, *above) : texts == 0 && isHeadOf(*above, network, font);
+            if (!joined) above = nullptr;
         }
         if (above == nullptr) {
             out.push_back(std::move(network));

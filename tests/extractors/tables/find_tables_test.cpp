@@ -1054,5 +1054,21 @@ TEST(FindTables, AConditionBesideLevelsOfItsOwnColumnHoldsForAll) {
     EXPECT_EQ(textAt(tables[0], 2, 3), "4.0 V");
 }
 
+TEST(FindTables, AHeadInAFrameOfItsOwnBelongsToTheRowsBelow) {
+    PageBuilder page;
+    page.grid({40, 80, 240, 300, 360, 420}, {90, 104});
+    page.grid({40, 80, 240, 300, 360, 420}, {110, 124, 138, 152});
+    page.text(44, 100, "Name").text(84, 100, "Parameter").text(244, 100, "Min.").text(304, 100, "Max.").text(364, 100, "Units");
+    page.text(44, 120, "VCC").text(84, 120, "Supply voltage").text(244, 120, "4.0").text(304, 120, "5.3").text(364, 120, "V");
+    page.text(44, 134, "VIL").text(84, 134, "Low input").text(244, 134, "-0.5").text(304, 134, "0.7").text(364, 134, "V");
+    page.text(44, 148, "ICC").text(84, 148, "Supply current").text(304, 148, "20").text(364, 148, "mA");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 1);
+    ASSERT_EQ(tables[0].rows, 4);
+    EXPECT_EQ(textAt(tables[0], 0, 2), "Min.");
+    EXPECT_EQ(textAt(tables[0], 1, 2), "4.0");
+}
+
 }  // namespace
 }  // namespace standin::tables
