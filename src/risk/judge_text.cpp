@@ -289,7 +289,9 @@ TextJudgement judgeFeature(Finding const& finding, SheetView const& sheets) {
         result.level = levelOf(finding.relation == Relation::ConflictInDocument ? Outcome::NotComparable : Outcome::ModeUnstated, result.severity);
     }
     if (result.level.level >= 1) result.caution = finding.relation == Relation::ConflictInDocument && entry->caution.empty() ? "C-READ" : entry->caution;
-    result.title = texts::featureTitle(entry->title, finding.relation, finding.reference ? from : std::string(), finding.candidate ? to : std::string());
+    std::string const reference = finding.reference ? texts::statedFeature(from, sheets.otherReferenceStates(finding)) : std::string();
+    std::string const candidate = finding.candidate ? texts::statedFeature(to, sheets.otherCandidateStates(finding)) : std::string();
+    result.title = texts::featureTitle(entry->title, finding.relation, reference, candidate);
     result.explanation = texts::featureExplanation(finding.relation, finding.reference ? meaning(from) : std::string(), finding.candidate ? meaning(to) : std::string(), effect,
                                                    checkOf(sheets, result.caution));
     return result;

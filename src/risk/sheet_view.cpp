@@ -2,6 +2,8 @@
 // Tested by tests/src/risk/assess_test.cpp.
 #include "risk/sheet_view.h"
 
+#include <algorithm>
+
 #include "vocabulary/sheet_family.h"
 
 namespace standin::risk {
@@ -17,6 +19,15 @@ std::string stateOf(std::vector<model::Feature> const& features, std::string con
         if (any.empty()) any = feature.state;
     }
     return any;
+}
+
+std::vector<std::string> statesBeside(std::string const& state, std::vector<model::Feature> const& features, std::string const& canonical) {
+    std::vector<std::string> others;
+    for (auto const& feature : features) {
+        if (feature.canonical != canonical || feature.state == "unstated" || feature.state.empty() || feature.state == state) continue;
+        if (std::find(others.begin(), others.end(), feature.state) == others.end()) others.push_back(feature.state);
+    }
+    return others;
 }
 
 }  // namespace
@@ -53,6 +64,14 @@ std::string SheetView::referenceState(model::Finding const& finding) const {
 
 std::string SheetView::candidateState(model::Finding const& finding) const {
     return stateOf(m_candidate.features, finding.canonical, finding.candidate);
+}
+
+std::vector<std::string> SheetView::otherReferenceStates(model::Finding const& finding) const {
+    return statesBeside(referenceState(finding), m_reference.features, finding.canonical);
+}
+
+std::vector<std::string> SheetView::otherCandidateStates(model::Finding const& finding) const {
+    return statesBeside(candidateState(finding), m_candidate.features, finding.canonical);
 }
 
 }  // namespace standin::risk

@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 #include <unordered_map>
+#include <vector>
 
 #include "model/comparison.h"
 #include "model/datasheet.h"
@@ -22,6 +23,10 @@ public:
     // The state that a side of a feature finding states; empty: none.
     [[nodiscard]] std::string referenceState(model::Finding const& finding) const;
     [[nodiscard]] std::string candidateState(model::Finding const& finding) const;
+
+    // The other states that the sheet of that side states of the feature, for another version or in contradiction; each once.
+    [[nodiscard]] std::vector<std::string> otherReferenceStates(model::Finding const& finding) const;
+    [[nodiscard]] std::vector<std::string> otherCandidateStates(model::Finding const& finding) const;
 
     // The family that the reference belongs to, else the candidate's; empty: undecided.
     [[nodiscard]] std::string const& family() const { return m_family; }

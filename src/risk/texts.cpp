@@ -281,6 +281,10 @@ std::string parameterExplanation(model::Finding const& finding, ParameterJudgeme
     return joined(both + possible + ".", check);
 }
 
+std::string statedFeature(std::string_view state, std::vector<std::string> const& elsewhere) {
+    return elsewhere.empty() ? std::string(state) : fmt::format("{} (elsewhere {})", state, fmt::join(elsewhere, ", "));
+}
+
 std::string featureTitle(std::string_view name, Relation relation, std::string_view referenceState, std::string_view candidateState) {
     if (relation == Relation::ConflictInDocument) {
         return fmt::format("{}: one sheet contradicts itself", name);

@@ -32,6 +32,8 @@ namespace standin::risk::texts {
 // One or two sentences. `effect`: what it could do, a fragment of the vocabulary, or empty; `check`: one action, or empty.
 [[nodiscard]] std::string parameterExplanation(model::Finding const& finding, ParameterJudgement const& judged, std::string_view effect, std::string_view check);
 
+// "inhibited (elsewhere allowed)": what else the same sheet states, for another version or in contradiction.
+[[nodiscard]] std::string statedFeature(std::string_view state, std::vector<std::string> const& elsewhere);
 [[nodiscard]] std::string featureTitle(std::string_view name, model::Relation relation, std::string_view referenceState, std::string_view candidateState);
 [[nodiscard]] std::string featureExplanation(model::Relation relation, std::string_view referenceMeaning, std::string_view candidateMeaning, std::string_view effect, std::string_view check);
 

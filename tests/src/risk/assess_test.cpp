@@ -326,6 +326,22 @@ TEST(Assess, FeatureChangesByTheirDirection) {
     }
 }
 
+TEST(Assess, AFeatureThatOneSheetStatesInTwoWaysSaysSo) {
+    auto pair = samePair();
+    pair.reference.features = {
+        {"zero-volt-charging", "inhibited", 1, {}, "A: NO"}, {"zero-volt-charging", "allowed", 1, {0, 50, 10, 60}, "B: YES"}, {"zero-volt-charging", "inhibited", 1, {}, "C: NO"}};
+    pair.candidate.features = {{"zero-volt-charging", "allowed", 2, {}, "candidate text"}};
+    Finding finding;
+    finding.id = "x";
+    finding.kind = FindingKind::Feature;
+    finding.relation = Relation::ModeDiffers;
+    finding.canonical = "zero-volt-charging";
+    finding.reference = side("A: NO", 1);
+    finding.candidate = side("candidate text", 2);
+    pair.compared.findings.push_back(finding);
+    EXPECT_EQ(assessed(pair).findings[0].title, "0 V battery charging: inhibited (elsewhere allowed) in the reference, allowed in the candidate");
+}
+
 TEST(Assess, WordingCountsByWhatItIsAbout) {
     struct Case {
         WordingClass wordingClass;
