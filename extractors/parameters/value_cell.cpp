@@ -223,6 +223,28 @@ std::string takeUnitTail(std::string& text) {
     return tail;
 }
 
+namespace {
+
+// "4.28 V ±1 %", "100 ±30 %" where the line's unit is another, "±50 %" there: a share of the
+// nominal value. Its "%" is no unit of the line. None where it may be one ("50 ±5 %").
+std::optional<ValueCell> shareOfNominal(std::string_view text, std::string const& unitOfLine, Slot slot) {
+    constexpr std::string_view kSpread = "±";
+    std::size_t const at = text.find(kSpread);
+    if (at == std::string_view::npos || text.back() != '%' || text.find(kSpread, at + kSpread.size()) != std::string_view::npos) return std::nullopt;
+    std::string nominal = trimmed(text.substr(0, at));
+    std::string const share = trimmed(text.substr(at + kSpread.size(), text.size() - at - kSpread.size() - 1));
+    std::string const unit = takeUnitTail(nominal);
+    bool const ofOther = unit.empty() ? !unitOfLine.empty() && unitOfLine != "%" : unit != "%";
+    if (!ofOther || !isNumberLike(share) || (!nominal.empty() && !isNumberLike(nominal))) return std::nullopt;
+    ValueCell cell;
+    cell.form = ValueForm::Number;
+    cell.unit = unit;
+    put(cell, nominal.empty() || slot != Slot::Single ? slot : Slot::Typ, nominal + "±" + share + "%");
+    return cell;
+}
+
+}  // namespace
+
 ValueCell readValueCell(std::string_view raw, Slot slot, std::string_view columnUnit) {
     ValueCell cell;
     if (raw.size() > kLongestValue) {
@@ -243,6 +265,10 @@ ValueCell readValueCell(std::string_view raw, Slot slot, std::string_view column
     text = valueText(text);
 
     std::string const unitOfLine = trimmed(columnUnit);
+    if (auto shared = shareOfNominal(text, unitOfLine, slot)) {
+        shared->label = cell.label;
+        return *shared;
+    }
     bool const tolerance = text.find("±") != std::string::npos && !text.starts_with("±") && isDigitChar(text.front());
 
     if (slot == Slot::Single && !tolerance) {

@@ -309,6 +309,27 @@ std::string tagOf(ParsedValue const& value, bool upper) {
 
 }  // namespace
 
+namespace {
+
+// "280 | ±50 %": a share of the typical value in a column of its own.
+void takeShare(ParsedValue& typ, ParsedValue& min, ParsedValue& max, ParsedCell& cell) {
+    auto const isShare = [](ParsedValue const& value) {
+        return value.kind == ParsedValue::Kind::Tolerance && !value.typ && value.hi && value.unit == "1" && value.unitPrinted == "%";
+    };
+    bool const nominal = typ.kind == ParsedValue::Kind::Number && typ.typ && typ.unit != "1" && typ.relativeTo.empty();
+    ParsedValue* const share = isShare(max) && min.kind == ParsedValue::Kind::None ? &max : isShare(min) && max.kind == ParsedValue::Kind::None ? &min : nullptr;
+    if (!nominal || share == nullptr) return;
+    Decimal const part = typ.typ->magnitude() * *share->hi;
+    typ.kind = ParsedValue::Kind::Tolerance;
+    typ.lo = *typ.typ - part;
+    typ.hi = *typ.typ + part;
+    *share = ParsedValue{};
+    cell.unitConflict = typ.unitConflict;
+    cell.notes.emplace_back("tolerance printed in a column of its own");
+}
+
+}  // namespace
+
 ParsedValue parseValue(std::string_view printed, ValueContext const& context) {
     std::optional<Unit> const columnUnit = columnUnitOf(context);
     return ValueReader(context, columnUnit).read(printed);
@@ -318,9 +339,9 @@ ParsedCell parseCell(CellTexts const& texts) {
     ParsedCell cell;
     ValueContext const context{.unit = texts.unit, .expected = texts.expected, .allCapitals = texts.allCapitals, .comma = texts.comma, .known = texts.known};
     std::optional<Unit> const columnUnit = columnUnitOf(context);
-    ParsedValue const min = ValueReader(context, columnUnit).read(texts.min);
-    ParsedValue const typ = ValueReader(context, columnUnit).read(texts.typ);
-    ParsedValue const max = ValueReader(context, columnUnit).read(texts.max);
+    ParsedValue min = ValueReader(context, columnUnit).read(texts.min);
+    ParsedValue typ = ValueReader(context, columnUnit).read(texts.typ);
+    ParsedValue max = ValueReader(context, columnUnit).read(texts.max);
     for (ParsedValue const* value : {&min, &typ, &max}) {
         for (std::string const& note : value->notes) {
             if (std::find(cell.notes.begin(), cell.notes.end(), note) == cell.notes.end()) cell.notes.push_back(note);
@@ -328,6 +349,7 @@ ParsedCell parseCell(CellTexts const& texts) {
         cell.unitConflict = cell.unitConflict || value->unitConflict;
     }
     Bound lo, middle, hi;
+    takeShare(typ, min, max, cell);
     auto const set = [](Bound& bound, std::optional<Decimal> const& value, bool open, std::string tag) {
         if (value && !bound.value) bound = {value, open, std::move(tag)};
     };

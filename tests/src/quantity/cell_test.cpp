@@ -69,6 +69,19 @@ TEST(Cell, toleranceInTheTypicalColumnGivesBothBounds) {
     EXPECT_EQ(cell.interval->hi, "4.30");
 }
 
+TEST(Cell, aShareOfTheTypicalValueGivesBothBounds) {
+    for (auto const& texts : {CellTexts{.typ = "4.28±1%", .unit = "V"}, CellTexts{.typ = "4.28", .max = "±1%", .unit = "V"}, CellTexts{.min = "±1%", .typ = "4.28", .unit = "V"}}) {
+        ParsedCell const cell = parseCell(texts);
+        ASSERT_TRUE(cell.interval);
+        EXPECT_EQ(cell.interval->lo, "4.2372") << texts.typ;
+        EXPECT_EQ(cell.interval->hi, "4.3228") << texts.typ;
+        EXPECT_EQ(cell.interval->unit, "V");
+        EXPECT_FALSE(cell.unitConflict);
+    }
+    EXPECT_EQ(parseCell({.typ = "280", .max = "±50%", .unit = "µs"}).interval->hi, "0.00042000");
+    EXPECT_EQ(parseCell({.typ = "50", .max = "±5", .unit = "%"}).interval->hi, "0.05") << "a bound of its own";
+}
+
 TEST(Cell, magnitudeInTheMaximumColumnGivesBothBounds) {
     ParsedCell const cell = parseCell({.max = "±20", .unit = "V"});
     ASSERT_TRUE(cell.interval);
