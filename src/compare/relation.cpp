@@ -123,6 +123,14 @@ std::vector<Decimal> numbersOf(std::string_view text) {
     return numbers;
 }
 
+// As many numbers are printed as the interval has values.
+bool judgesAllNumbers(model::Parameter const& p) {
+    std::size_t printed = 0;
+    for (auto const* value : {&p.min, &p.typ, &p.max}) printed += *value ? numbersOf((*value)->text).size() : 0;
+    std::size_t const judged = (p.interval->lo ? 1U : 0U) + (p.interval->typ ? 1U : 0U) + (p.interval->hi ? 1U : 0U);
+    return printed > 0 && printed == judged && p.interval->relativeTo.empty() && p.interval->factor.empty();
+}
+
 bool sameText(std::optional<model::Value> const& r, std::optional<model::Value> const& c) {
     if (r.has_value() != c.has_value()) return false;
     return !r || r->text == c->text || valueKey(r->text) == valueKey(c->text);
@@ -251,7 +259,8 @@ Relation relateValues(model::Parameter const& reference, model::Parameter const&
     }
     Relation const relation = relateIntervals(*reference.interval, *candidate.interval, precision);
     if (!isEqual(relation, reference, candidate)) return relation;
-    // The intervals agree; do they hold all that is printed?
+    // The intervals agree; do they hold all that is printed? "0.1 max." in a column of its own does.
+    if (judgesAllNumbers(reference) && judgesAllNumbers(candidate)) return relation;
     using Member = std::optional<model::Value> model::Parameter::*;
     for (Member const member : std::array<Member, 3>{&model::Parameter::min, &model::Parameter::typ, &model::Parameter::max}) {
         auto const& r = reference.*member;
