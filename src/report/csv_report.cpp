@@ -49,6 +49,8 @@ void appendLine(std::string& out, std::initializer_list<std::string_view> cells)
 }
 
 std::string textOf(std::optional<Value> const& value) { return value ? value->text : std::string{}; }
+// In a picture, some of the row at least.
+std::string_view recognisedOf(Parameter const& parameter) { return parameter.recognised ? "yes" : ""; }
 std::string pageOf(Parameter const* parameter) { return parameter != nullptr ? fmt::format("{}", parameter->page) : std::string{}; }
 
 }  // namespace
@@ -57,9 +59,10 @@ std::string pairsCsv(Comparison const& comparison, Datasheet const& reference, D
     auto const ofReference = parametersById(reference);
     auto const ofCandidate = parametersById(candidate);
     std::string out;
-    appendLine(out, {"parameter", "relation", "judgement", "confidence", "reference name", "reference symbol", "reference condition", "reference variant", "reference min",
-                     "reference typ", "reference max", "reference unit", "reference page", "candidate name", "candidate symbol", "candidate condition", "candidate variant",
-                     "candidate min", "candidate typ", "candidate max", "candidate unit", "candidate page"});
+    appendLine(out,
+               {"parameter",         "relation",      "judgement",     "confidence",     "reference name", "reference symbol", "reference condition",  "reference variant",
+                "reference min",     "reference typ", "reference max", "reference unit", "reference page", "candidate name",   "candidate symbol",     "candidate condition",
+                "candidate variant", "candidate min", "candidate typ", "candidate max",  "candidate unit", "candidate page",   "reference recognised", "candidate recognised"});
     static Parameter const blank;
     for (auto const& pair : comparison.pairs) {
         auto const find = [](auto const& byId, std::string const& id) {
@@ -70,19 +73,41 @@ std::string pairsCsv(Comparison const& comparison, Datasheet const& reference, D
         auto const* c = find(ofCandidate, pair.candidate);
         auto const& rp = r != nullptr ? *r : blank;
         auto const& cp = c != nullptr ? *c : blank;
-        appendLine(out, {pair.canonical, nameOf(pair.relation), nameOf(pair.judgement), fmt::format("{:.2f}", pair.confidence), rp.name, rp.symbol, conditionOf(rp), rp.variant,
-                         textOf(rp.min), textOf(rp.typ), textOf(rp.max), rp.unit, pageOf(r), cp.name, cp.symbol, conditionOf(cp), cp.variant, textOf(cp.min), textOf(cp.typ),
-                         textOf(cp.max), cp.unit, pageOf(c)});
+        appendLine(out, {pair.canonical,
+                         nameOf(pair.relation),
+                         nameOf(pair.judgement),
+                         fmt::format("{:.2f}", pair.confidence),
+                         rp.name,
+                         rp.symbol,
+                         conditionOf(rp),
+                         rp.variant,
+                         textOf(rp.min),
+                         textOf(rp.typ),
+                         textOf(rp.max),
+                         rp.unit,
+                         pageOf(r),
+                         cp.name,
+                         cp.symbol,
+                         conditionOf(cp),
+                         cp.variant,
+                         textOf(cp.min),
+                         textOf(cp.typ),
+                         textOf(cp.max),
+                         cp.unit,
+                         pageOf(c),
+                         recognisedOf(rp),
+                         recognisedOf(cp)});
     }
     return out;
 }
 
 std::string parametersCsv(Datasheet const& datasheet) {
     std::string out;
-    appendLine(out, {"id", "page", "kind", "parameter", "name", "symbol", "condition", "table condition", "variant", "min", "typ", "max", "unit", "grade", "confidence"});
+    appendLine(out,
+               {"id", "page", "kind", "parameter", "name", "symbol", "condition", "table condition", "variant", "min", "typ", "max", "unit", "grade", "confidence", "recognised"});
     for (auto const& p : datasheet.parameters) {
         appendLine(out, {p.id, fmt::format("{}", p.page), nameOf(p.kind), p.canonical, p.name, p.symbol, p.condition, p.tableCondition, p.variant, textOf(p.min), textOf(p.typ),
-                         textOf(p.max), p.unit, nameOf(p.grade), fmt::format("{:.2f}", p.confidence.score)});
+                         textOf(p.max), p.unit, nameOf(p.grade), fmt::format("{:.2f}", p.confidence.score), recognisedOf(p)});
     }
     return out;
 }

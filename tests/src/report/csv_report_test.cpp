@@ -16,6 +16,15 @@ TEST(PairsCsv, OneLineAPairWithBothSides) {
     EXPECT_NE(csv.find("overcharge-detect-voltage,reaches-higher,hazard-side,0.98,Overcharge detection voltage,VCU,VDD slow ramp; Ta = 25 °C,,4.245,4.275,4.305,V,3,"), std::string::npos);
 }
 
+TEST(PairsCsv, TellsWhatWasRecognisedInAPicture) {
+    auto sample = sampleComparison();
+    EXPECT_NE(pairsCsv(sample.comparison, sample.reference, sample.candidate).find(",reference recognised,candidate recognised\r\n"), std::string::npos);
+    EXPECT_TRUE(pairsCsv(sample.comparison, sample.reference, sample.candidate).ends_with(",,\r\n"));
+    sample.candidate.parameters[0].recognised = true;
+    EXPECT_TRUE(pairsCsv(sample.comparison, sample.reference, sample.candidate).ends_with(",,yes\r\n"));
+    EXPECT_TRUE(parametersCsv(sample.candidate).ends_with(",yes\r\n"));
+}
+
 TEST(PairsCsv, NoCellStartsAFormula) {
     auto sample = sampleComparison();
     sample.reference.parameters[0].name = "=HYPERLINK(\"x\")";
