@@ -23,7 +23,7 @@ struct ContrastLine {
 constexpr ContrastLine kLines[] = {
     {WordingClass::Pin, "anode/cathode"},
     {WordingClass::Pin, "emitter/collector/base"},
-    {WordingClass::Pin, "drain/gate"},
+    {WordingClass::Pin, "drain/gate/source"},
     {WordingClass::Pin, "top/bottom"},
     {WordingClass::Pin, "left/right"},
     {WordingClass::Pin, "clockwise/counterclockwise|anticlockwise"},
@@ -33,7 +33,8 @@ constexpr ContrastLine kLines[] = {
     {WordingClass::Temp, "hot|warm|hottest/cold|cool|coldest"},
     {WordingClass::Temp, "heating/cooling"},
     {WordingClass::Temp, "ambient/junction/case"},
-    {WordingClass::Trig, "stop|stopped|stopping|terminate|terminated|halted|interrupt|interrupted|end|ended/start|started|starting|resume|resumed|restart|restarted|continue|continued|begin"},
+    {WordingClass::Trig,
+     "stop|stopped|stopping|terminate|terminated|halted|interrupt|interrupted|end|ended/start|started|starting|resume|resumed|restart|restarted|continue|continued|begin"},
     {WordingClass::Trig, "enter|entered|entering/leave|left|leaving|exit|exited|exiting"},
     {WordingClass::Trig, "fixed/adjustable|programmable|selectable|variable"},
     {WordingClass::Trig, "permanent|permanently|irreversible|irreversibly|onetime/temporary|temporarily|reversible|resettable"},
