@@ -12,6 +12,7 @@
 #include <utility>
 
 #include "extractors/tables/columns.h"
+#include "extractors/tables/flowing_condition.h"
 #include "extractors/tables/part_rows.h"
 #include "extractors/tables/text_shape.h"
 
@@ -32,7 +33,6 @@ constexpr float kBetween = 0.3F;     // from any row to a name that stands betwe
 constexpr float kStray = 0.75F;      // from the first piece of a row to one set off its baseline
 constexpr float kStrayStep = 0.3F;   // and from the piece before
 constexpr int kMostCentredRows = 12;
-constexpr int kMostFlowing = 6;  // rows that one condition goes on beside
 
 bool startsLower(std::string const& text) { return !text.empty() && ((text[0] >= 'a' && text[0] <= 'z') || text[0] == '('); }
 
@@ -701,63 +701,6 @@ PlacedPiece* headingOf(PageLayout const& page, std::vector<PlacedPiece*> const& 
         if (p->column0 <= (*top)->column1 && p->piece.bold) return nullptr;
     }
     return names && !statesConditions(textOf(page, (*top)->piece)) ? *top : nullptr;
-}
-
-}  // namespace
-
-namespace {
-
-// What the relations of a condition are about: "VDD" and "RD" in "VDD = 50 V; RD = 2 Ω".
-void addSubjects(std::string const& text, std::vector<std::string>& subjects) {
-    for (std::string_view sign : {"=", "≤", "≥", "<", ">"}) {
-        for (std::size_t at = text.find(sign); at != std::string::npos; at = text.find(sign, at + 1)) {
-            std::size_t const end = at == 0 ? std::string::npos : text.find_last_not_of(' ', at - 1);
-            if (end == std::string::npos) continue;
-            std::size_t const before = text.find_last_of(" ;,(", end);
-            std::size_t const begin = before == std::string::npos ? 0 : before + 1;
-            subjects.push_back(text.substr(begin, end + 1 - begin));
-        }
-    }
-}
-
-// Every row begins with a symbol or name of its own.
-bool eachIsNamed(std::vector<PlacedPiece*> const& pieces, int rows) {
-    std::vector<char> named(static_cast<std::size_t>(rows), 0);
-    for (auto const* p : pieces) {
-        if (p->column0 == 0 && p->row0 >= 0 && p->row0 < rows) named[static_cast<std::size_t>(p->row0)] = 1;
-    }
-    return std::all_of(named.begin(), named.end(), [](char n) { return n != 0; });
-}
-
-// "VDD = 50 V; RD = 2 Ω;" beside the first parameter of a band and "VGS = 10 V" beside the second: one text that goes
-// on from line to line holds for every parameter of the band.
-void spreadFlowingCondition(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, int rows) {
-    if (rows < 2 || rows > kMostFlowing || !eachIsNamed(pieces, rows)) return;
-    std::vector<PlacedPiece*> own;
-    int column = -1;
-    for (auto* p : pieces) {
-        if (columns.titles[static_cast<std::size_t>(p->column0)] != ColumnTitle::Conditions) continue;
-        if (p->column0 != p->column1 || (column >= 0 && p->column0 != column)) return;
-        column = p->column0;
-        own.push_back(p);
-    }
-    if (own.size() < 2) return;
-    std::sort(own.begin(), own.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
-    auto const second = std::find_if(own.begin(), own.end(), [](auto* p) { return p->row0 != 0; });
-    if (second == own.begin() || second == own.end() || (*second)->row0 != 1) return;
-    auto const first = textOf(page, (*(second - 1))->piece);
-    if (!first.ends_with(',') && !first.ends_with(';')) return;
-    std::vector<std::string> subjects;
-    for (std::size_t i = 0; i < own.size(); ++i) {
-        if (own[i]->row0 != own[i]->row1 || (i > 0 && own[i]->row0 > own[i - 1]->row0 + 1)) return;
-        addSubjects(textOf(page, own[i]->piece), subjects);
-    }
-    std::sort(subjects.begin(), subjects.end());
-    if (subjects.size() < 2 || std::adjacent_find(subjects.begin(), subjects.end()) != subjects.end()) return;
-    for (auto* p : own) {
-        p->row0 = 0;
-        p->row1 = rows - 1;
-    }
 }
 
 }  // namespace
