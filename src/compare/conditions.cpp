@@ -288,15 +288,37 @@ public:
             else if (part.stated) addQuantity(*part.stated, scope);
         }
     }
-    std::vector<Part> take() { return std::move(m_parts); }
+    std::vector<Part> take() {
+        joinSupplies();
+        return std::move(m_parts);
+    }
 
 private:
+    // "VCC = 15 V, VEE = -15 V" is "VCC = ±15 V".
+    void joinSupplies() {
+        std::string const supply = conditionSymbolKey("VS");
+        auto const isPlus = [&](Part const& part) { return part.symbol == supply || part.symbol == "vcc+" || part.symbol == "vs+"; };
+        auto const isMinus = [](Part const& part) { return isOneOf(part.symbol, {"vee", "v-", "vcc-", "vs-"}); };
+        auto const plus = std::find_if(m_parts.begin(), m_parts.end(), isPlus);
+        auto const minus = std::find_if(m_parts.begin(), m_parts.end(), isMinus);
+        if (plus == m_parts.end() || minus == m_parts.end() || plus->ofTable != minus->ofTable) return;
+        if (!isPoint(plus->interval) || !isPoint(minus->interval) || *plus->range.hi != minus->range.hi->negated()) return;
+        plus->symbol = supply;
+        plus->interval.lo = minus->interval.typ;
+        plus->interval.hi = plus->interval.typ;
+        plus->interval.typ.reset();
+        plus->range = rangeOf(plus->interval);
+        m_parts.erase(minus);
+    }
+
     void addQuantity(Part const& part, Scope scope) {
         if (scope == Scope::Table) {
             auto const own = m_parts.begin() + static_cast<std::ptrdiff_t>(m_ownCount);
-            bool const settled = std::any_of(m_parts.begin(), own, [&](Part const& other) { return other.symbol == part.symbol; }) ||
-                                 std::find(m_mentioned.begin(), m_mentioned.end(), part.symbol) != m_mentioned.end();
-            if (settled) return;
+            auto const line = std::find_if(m_parts.begin(), own, [&](Part const& other) { return other.symbol == part.symbol; });
+            if (line != own) line->departs = line->departs || liesOutside(*line, part);
+            if (line != own || std::find(m_mentioned.begin(), m_mentioned.end(), part.symbol) != m_mentioned.end()) return;
+            // "TA = Tlow to Thigh" does not hold at the 25 °C of the title.
+            if (isPoint(part.interval) && std::find(m_leftOpen.begin(), m_leftOpen.end(), part.symbol) != m_leftOpen.end()) return;
             // "VCC = 5 V" of the title and "VCC = 30 V" of a heading within: the later one
             // holds. A range goes on holding beside a remark on typical values.
             auto const earlier = std::find_if(own, m_parts.end(), [&](Part const& other) { return other.symbol == part.symbol; });
@@ -310,6 +332,13 @@ private:
         m_parts.back().ofTable = scope == Scope::Table;
     }
 
+    static bool liesOutside(Part const& line, Part const& table) {
+        if (line.interval.unit != table.interval.unit || line.node != table.node) return false;
+        bool const below = table.range.lo && line.range.lo && *line.range.lo < *table.range.lo;
+        bool const above = table.range.hi && line.range.hi && *table.range.hi < *line.range.hi;
+        return below || above;
+    }
+
     void addState(std::string_view state) {
         Part part;
         part.words = text::foldKey(state);
@@ -321,7 +350,7 @@ private:
         // What is said for a whole table in words is compared where it stands.
         if (scope == Scope::Table) return;
         // "TA = Tlow to Thigh" leaves it to the table to say which these are.
-        if (printed.find_first_of("0123456789") != std::string::npos) addMentioned(printed, m_mentioned);
+        addMentioned(printed, printed.find_first_of("0123456789") != std::string::npos ? m_mentioned : m_leftOpen);
         Part part;
         part.words = listedValues(printed);
         if (part.words.empty()) part.words = boundsKey(printed);
@@ -333,6 +362,7 @@ private:
     std::vector<Part> m_parts;
     std::size_t m_ownCount = 0;
     std::vector<std::string> m_mentioned;
+    std::vector<std::string> m_leftOpen;  // said in words of the line that the table explains
 };
 
 ConditionRelation relateRanges(StatedRange const& reference, StatedRange const& candidate) {
@@ -542,6 +572,24 @@ int agreeingQuantities(StatedConditions const& reference, StatedConditions const
         return !part.symbol.empty() && std::any_of(candidate.parts.begin(), candidate.parts.end(),
                                                    [&](Part const& other) { return part.symbol == other.symbol && relateParts(part, other) == ConditionRelation::Same; });
     }));
+}
+
+int unmetQuantities(StatedConditions const& reference, StatedConditions const& candidate) {
+    int unmet = 0;
+    for (Part const& part : reference.parts) {
+        if (part.symbol.empty()) continue;
+        bool const same = std::any_of(candidate.parts.begin(), candidate.parts.end(),
+                                      [&](Part const& other) { return part.symbol == other.symbol && relateParts(part, other) == ConditionRelation::Same; });
+        if (!same && (states(candidate.parts, part.symbol) || !saysNoMore(part, candidate.parts))) ++unmet;
+    }
+    for (Part const& part : candidate.parts) {
+        if (!part.symbol.empty() && !states(reference.parts, part.symbol) && !saysNoMore(part, reference.parts)) ++unmet;
+    }
+    return unmet;
+}
+
+bool departsAlone(StatedConditions const& one, StatedConditions const& other) {
+    return std::any_of(one.parts.begin(), one.parts.end(), [&](Part const& part) { return part.departs && !states(other.parts, part.symbol); });
 }
 
 double conditionLikeness(ConditionRelation relation, StatedConditions const& reference, StatedConditions const& candidate) {

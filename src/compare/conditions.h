@@ -36,6 +36,7 @@ struct StatedPart {
     std::string words;     // key of the text
     bool bare = false;     // printed without a unit, which may stand in the head of its column
     bool ofTable = false;  // stated for the whole table, not in the line
+    bool departs = false;  // of a line whose table states another value
 };
 
 // Both texts taken apart, for relating one condition with many others.
@@ -94,6 +95,14 @@ private:
 
 // How many quantities are stated in both, with the same value.
 [[nodiscard]] int agreeingQuantities(StatedConditions const& reference, StatedConditions const& candidate);
+
+// How many quantities are stated in one only, or in both with different values; what a sheet
+// leaves unsaid because it is understood (25 °C) does not count.
+[[nodiscard]] int unmetQuantities(StatedConditions const& reference, StatedConditions const& candidate);
+
+// A line of `one` departs from its table ("CL = 150 pF" among lines at 50 pF) in a quantity of which
+// `other` says nothing: what that one holds for is rather what the table is for.
+[[nodiscard]] bool departsAlone(StatedConditions const& one, StatedConditions const& other);
 
 // 1: the same; 0.75: one unstated; 0.5: ordered; below: by the share of the parts
 // that agree, 0: none does. For weighing pairings.

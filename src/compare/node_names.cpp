@@ -139,6 +139,33 @@ constexpr auto kConditionSymbols = std::to_array<Entry>({
     {"co", "cout"},
     {"cin", "cin"},
     {"ci", "cin"},
+    {"f", "f"},
+    {"fo", "f"},
+    {"fi", "f"},
+    {"freq", "f"},
+});
+
+// Words by which makers call a signal of a logic part, folded.
+constexpr auto kSignals = std::to_array<Entry>({
+    {"sck", "shift-clock"},
+    {"srck", "shift-clock"},
+    {"srclk", "shift-clock"},
+    {"shcp", "shift-clock"},
+    {"rck", "storage-clock"},
+    {"rclk", "storage-clock"},
+    {"stcp", "storage-clock"},
+    {"lck", "storage-clock"},
+    {"ser", "serial-input"},
+    {"ds", "serial-input"},
+    {"si", "serial-input"},
+    {"mr", "reset"},
+    {"clr", "reset"},
+    {"sclr", "reset"},
+    {"srclr", "reset"},
+    {"rst", "reset"},
+    {"ck", "clock"},
+    {"cp", "clock"},
+    {"clk", "clock"},
 });
 
 template <std::size_t Size>
@@ -169,6 +196,11 @@ std::string_view terminalKey(std::string_view name) {
         if (key == letter || key == word) return word;
     }
     return {};
+}
+
+std::string_view signalKey(std::string_view word) {
+    std::string_view const id = lookUp(kSignals, word);
+    return id.empty() ? word : id;
 }
 
 std::string conditionSymbolKey(std::string_view symbol) {

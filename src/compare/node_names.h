@@ -17,6 +17,11 @@ namespace standin::compare {
 // "Gate"), or empty. For parts of two or three pins: elsewhere a "C" is no collector.
 [[nodiscard]] std::string_view terminalKey(std::string_view name);
 
+// One word for the names that makers give a signal of a logic part ("shift-clock" for "sck" and
+// "shcp"), or the word itself. `word`: in small letters; lives as long as the result. Only for telling rows
+// apart: a reset may be active high here and low there.
+[[nodiscard]] std::string_view signalKey(std::string_view word);
+
 // What a symbol of both supplies ("±VS", "V+/V-") stands for: 15 V of it are ±15 V of one.
 inline constexpr std::string_view kBothSupplies = "both-supplies";
 

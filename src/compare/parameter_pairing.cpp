@@ -52,6 +52,9 @@ constexpr double kGradeWeight = 0.04;             // of the temperatures that bo
 constexpr double kMixedKinds = 0.2;               // what a rating against a characteristic costs
 constexpr double kUnknownKind = 0.1;              // where one table has no heading that tells
 constexpr double kToldApart = 0.5;                // of those words, for sharing what is printed
+constexpr double kDepartureWeight = 0.05;         // of a line that is none of what its table is for
+constexpr double kAgreeingCondition = 0.005;      // of a quantity that both state alike: among equals it decides
+constexpr int kMostAgreeing = 3;
 constexpr double kStrandWeight = 0.08;            // where other rows of the name found their partners
 constexpr double kClearVote = 0.02;               // what another partner would cost a row that speaks for its name
 constexpr int kFewestVotes = 2;
@@ -140,16 +143,26 @@ private:
     struct Met {
         model::ConditionRelation relation = model::ConditionRelation::Same;
         double likeness = 0;
+        bool departs = false;         // see departsAlone(), in either sheet
         std::optional<int> agreeing;  // quantities
+        std::optional<int> unmet;
     };
     Met& met(Profile const& reference, Profile const& candidate) {
         auto const [entry, isNew] = m_met[reference.conditions].try_emplace(candidate.conditions);
         if (isNew) {
             entry->second.relation = relateStated(*reference.conditions, *candidate.conditions);
             entry->second.likeness = conditionLikeness(entry->second.relation, *reference.conditions, *candidate.conditions);
+            entry->second.departs = departsAlone(*reference.conditions, *candidate.conditions) || departsAlone(*candidate.conditions, *reference.conditions);
         }
         return entry->second;
     }
+
+    // What else could be meant by the rows of a pair.
+    struct Rivalry {
+        bool several = false;          // it is one of several rows
+        bool fitWorse = false;         // every other meets fewer of the conditions
+        bool ofOtherVersions = false;  // one of another version fits as well
+    };
 
     [[nodiscard]] bool inTwinRows(Profile const& a, Profile const& b) const {
         return a.row >= 0 && b.row >= 0 && m_sheets.rowPartnerOfReference[static_cast<std::size_t>(a.row)] == b.row;
@@ -235,6 +248,8 @@ private:
         if (dimensionsDiffer && !twins && !(sameSymbol && sameName)) total -= 0.35;
         if (a.kind != b.kind && !twins) total -= 0.02;
         total += 0.2 * met(pa, pb).likeness;
+        if (met(pa, pb).departs) total -= kDepartureWeight;
+        total += kAgreeingCondition * std::min(agreeingConditions(pa, pb), kMostAgreeing);
         total += variantWeight(relateVersions(pa, pb), twins);
         if (pa.grade && pb.grade) total += pa.grade == pb.grade ? kGradeWeight : -kGradeWeight;
         total += kTellingWeight * tellingLikeness(m_referenceWords, i, m_candidateWords, j);
@@ -244,9 +259,9 @@ private:
         return std::max(total, 0.0);
     }
 
-    // How surely an assigned pair is one parameter, 0 … 1. `several`: it is one of several
-    // rows that could be meant.
-    double certainty(Edge const& edge, bool several) {
+    // How surely an assigned pair is one parameter, 0 … 1.
+    double certainty(Edge const& edge, Rivalry const& rivals) {
+        bool const several = rivals.several;
         Parameter const& a = r(edge.reference);
         Parameter const& b = c(edge.candidate);
         Profile const& pa = referenceProfile(edge.reference);
@@ -272,14 +287,52 @@ private:
         // One of several rows of a table whose versions only one sheet names: a lone number may be another version's.
         bool const likeConditions = conditions == model::ConditionRelation::Same || conditions == model::ConditionRelation::OneUnstated;
         int const telling = likeConditions ? 1 : kTellingNumbers;
-        bool const anyVersion = several && variants == VariantRelation::OneUnstated && numbers.agreeing < telling;
+        bool const anyVersion = rivals.ofOtherVersions && variants == VariantRelation::OneUnstated && numbers.agreeing < telling;
         // What the better pairs left over shares an id and nothing that is printed.
         bool const told = tellingLikeness(m_referenceWords, edge.reference, m_candidateWords, edge.candidate) >= kToldApart;
         bool const leftOver = several && numbers.agreeing == 0 && !sameSymbol && pa.name != pb.name && !told && !sameCase && !m_sheets.oneText();
-        bool const unmet = variants == VariantRelation::Apart || leftOver || anyVersion || (several && conditions == model::ConditionRelation::Unordered && !agree);
+        bool const unmet = variants == VariantRelation::Apart || leftOver || anyVersion || (several && !rivals.fitWorse && !told && conditions == model::ConditionRelation::Unordered && !agree);
         if (unmet || (ratingsMix && !m_sheets.oneText())) identity = std::min(identity, kUnmetConfidence);
         if (dimensionsDiffer) identity = std::min(identity, kDoubtfulConfidence);
         return std::min(identity, 1.0);
+    }
+
+    int unmetConditions(Edge const& edge) {
+        Profile const& reference = referenceProfile(edge.reference);
+        Profile const& candidate = candidateProfile(edge.candidate);
+        auto& unmet = met(reference, candidate).unmet;
+        if (!unmet) unmet = unmetQuantities(*reference.conditions, *candidate.conditions);
+        return *unmet;
+    }
+
+    // The row of `other` could be meant as well as that of `own`: its conditions fit its partner no
+    // worse, it is of another version, and it does not print the same numbers.
+    bool isOfOtherVersion(Edge const& own, Edge const& other) {
+        if (met(referenceProfile(other.reference), candidateProfile(other.candidate)).likeness < met(referenceProfile(own.reference), candidateProfile(own.candidate)).likeness)
+            return false;
+        if (own.candidate == other.candidate) return r(own.reference).variant != r(other.reference).variant && !printAlike(r(own.reference), r(other.reference));
+        return c(own.candidate).variant != c(other.candidate).variant && !printAlike(c(own.candidate), c(other.candidate));
+    }
+
+    // By reference, of the chosen pairs.
+    std::unordered_map<int, Rivalry> rivalriesOf(std::vector<Edge> const& edges, std::vector<Edge> const& chosen, std::unordered_map<int, double> const& losses) {
+        std::unordered_map<int, Edge const*> ofReference, ofCandidate;
+        std::unordered_map<int, Rivalry> found;
+        for (Edge const& edge : chosen) {
+            ofReference[edge.reference] = ofCandidate[edge.candidate] = &edge;
+            found[edge.reference] = {.several = losses.find(edge.reference) != losses.end(), .fitWorse = true, .ofOtherVersions = false};
+        }
+        for (Edge const& edge : edges) {
+            auto const r = ofReference.find(edge.reference);
+            auto const c = ofCandidate.find(edge.candidate);
+            for (Edge const* own : {r == ofReference.end() ? nullptr : r->second, c == ofCandidate.end() ? nullptr : c->second}) {
+                if (own == nullptr || (own->reference == edge.reference && own->candidate == edge.candidate)) continue;
+                Rivalry& rivalry = found[own->reference];
+                rivalry.fitWorse = rivalry.fitWorse && unmetConditions(edge) > unmetConditions(*own);
+                rivalry.ofOtherVersions = rivalry.ofOtherVersions || isOfOtherVersion(*own, edge);
+            }
+        }
+        return found;
     }
 
     static long long edgeId(int i, int j) { return static_cast<long long>(i) << 32 | static_cast<unsigned>(j); }
@@ -355,7 +408,12 @@ private:
                 (own == partner.end() ? 0.0 : weightAt(edge.reference, own->second)) + (other == partnerOfCandidate.end() ? 0.0 : weightAt(other->second, edge.candidate));
             bool const exchange = own != partner.end() && other != partnerOfCandidate.end();
             double const then = edge.weight + (exchange ? weightAt(other->second, own->second) : 0.0);
-            double const lost = (now - then) / (exchange ? 2 : 1);
+            double lost = (now - then) / (exchange ? 2 : 1);
+            int const metNow = (own == partner.end() ? 0 : agreeingConditions({edge.reference, own->second})) +
+                               (other == partnerOfCandidate.end() ? 0 : agreeingConditions({other->second, edge.candidate}));
+            int const metThen = agreeingConditions(edge) + (exchange ? agreeingConditions({other->second, own->second}) : 0);
+            // As good by little, and the rows state fewer of one another's conditions: no doubt.
+            if (lost >= 0 && metNow > metThen) lost = std::max(lost, kNearlyAsGood);
             if (own != partner.end() && !likeOwn) lower(edge.reference, lost);
             if (other != partnerOfCandidate.end() && !likeOther) lower(other->second, lost);
         }
@@ -559,6 +617,7 @@ private:
 
     void conclude(std::vector<Edge> const& edges, std::vector<Edge> const& chosen, std::unordered_map<int, double> const& losses) {
         std::unordered_map<int, char> const doubted = m_sheets.oneText() ? std::unordered_map<int, char>() : conditionsSpeakForOthers(edges, chosen);
+        std::unordered_map<int, Rivalry> const rivalries = rivalriesOf(edges, chosen, losses);
         std::unordered_map<int, char> pairedReference;
         std::unordered_map<int, char> pairedCandidate;
         std::vector<ParameterPair> pairs;
@@ -566,7 +625,7 @@ private:
             auto const found = losses.find(edge.reference);
             bool const hasRival = found != losses.end();
             bool const doubtful = hasRival && found->second < kNearlyAsGood;
-            double confidence = certainty(edge, hasRival);
+            double confidence = certainty(edge, rivalries.at(edge.reference));
             if (doubted.count(edge.reference) > 0) confidence = std::min(confidence, kAmbiguousConfidence);
             if (doubtful) confidence = std::min(confidence, found->second <= kNothing ? kDoubtfulConfidence : kAmbiguousConfidence);
             pairs.push_back({edge.reference, edge.candidate, confidence, doubtful});

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <iterator>
 
+#include "compare/node_names.h"
+#include "quantity/unit.h"
 #include "text/fold.h"
 #include "text/utf8.h"
 
@@ -13,6 +15,24 @@ namespace {
 
 bool isWordSign(char c) { return text::isAsciiLetter(c) || text::isAsciiDigit(c) || static_cast<unsigned char>(c) >= 0x80U; }
 
+// "clocked" and "clock", "decoded" and "decode", "lines" and "line" tell the same.
+std::string_view rootOf(std::string_view word) {
+    constexpr std::size_t kShortest = 4;  // of what is left; shorter words are symbols
+    for (std::string_view const end : {std::string_view("s"), std::string_view("ed"), std::string_view("e")}) {
+        if (word.size() >= kShortest + end.size() && word.ends_with(end) && !word.ends_with("ss")) word.remove_suffix(end.size());
+    }
+    return word;
+}
+
+// "f" and "Hz" of "f = 120 Hz": quantities are compared as values elsewhere.
+bool isOfAQuantity(std::string_view folded, std::size_t begin, std::size_t end) {
+    std::size_t const next = folded.find_first_not_of(' ', end);
+    if (next != std::string_view::npos && (std::string_view("=<>").find(folded[next]) != std::string_view::npos || folded.substr(next, 3) == "≤" || folded.substr(next, 3) == "≥"))
+        return true;
+    std::size_t const before = begin == 0 ? std::string_view::npos : folded.find_last_not_of(' ', begin - 1);
+    return before != std::string_view::npos && text::isAsciiDigit(folded[before]) && quantity::parseUnit(folded.substr(begin, end - begin)).has_value();
+}
+
 std::vector<Key> wordsOf(std::string_view printed) {
     std::string const folded = text::asciiLower(text::foldForComparison(printed));
     std::vector<Key> words;
@@ -21,8 +41,8 @@ std::vector<Key> wordsOf(std::string_view printed) {
         while (at < folded.size() && isWordSign(folded[at])) ++at;
         if (at == begin) {
             ++at;
-        } else if (!text::isAsciiDigit(folded[begin])) {
-            words.push_back(hashOf(std::string_view(folded).substr(begin, at - begin)));
+        } else if (!text::isAsciiDigit(folded[begin]) && !isOfAQuantity(folded, begin, at)) {
+            words.push_back(hashOf(signalKey(rootOf(std::string_view(folded).substr(begin, at - begin)))));
         }
     }
     std::sort(words.begin(), words.end());
@@ -76,12 +96,20 @@ std::vector<Key> const& TellingWords::telling(int row) const {
     return entry.telling;
 }
 
+bool TellingWords::isSaidBeside(int row, Key word) const {
+    auto const found = m_rows.find(row);
+    return found != m_rows.end() && m_kin.at(found->second.kin).count.count(word) > 0;
+}
+
 double tellingLikeness(TellingWords const& reference, int i, TellingWords const& candidate, int j) {
-    auto const& r = reference.telling(i);
-    auto const& c = candidate.telling(j);
-    if (r.empty() && c.empty()) return 0;
-    std::size_t const met = countIn(r, candidate.of(j)) + countIn(c, reference.of(i));
-    return static_cast<double>(met) / static_cast<double>(r.size() + c.size());
+    std::size_t met = 0, said = 0;
+    auto const weigh = [&](std::vector<Key> const& telling, TellingWords const& other, int partner) {
+        met += countIn(telling, other.of(partner));
+        said += static_cast<std::size_t>(std::count_if(telling.begin(), telling.end(), [&](Key word) { return other.isSaidBeside(partner, word); }));
+    };
+    weigh(reference.telling(i), candidate, j);
+    weigh(candidate.telling(j), reference, i);
+    return said == 0 ? 0 : static_cast<double>(met) / static_cast<double>(said);
 }
 
 }  // namespace standin::compare

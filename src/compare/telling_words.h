@@ -1,6 +1,7 @@
 // Which words of a row tell it from the other rows of its parameter in the same sheet.
 // One sheet has them in the name ("pulse width, reset LOW"), another in a heading
-// or in the condition ("RST LOW"): a word counts wherever it stands.
+// or in the condition ("RST LOW"): a word counts wherever it stands, in either number and
+// by whatever name a maker calls the signal.
 //
 //     TellingWords words;
 //     words.add(3, "pulse-width", "pulse width VCC = 2 V; RST LOW");
@@ -28,6 +29,8 @@ public:
     [[nodiscard]] std::vector<Key> const& of(int row) const;
     // Those that not every row of its kin has; to be asked once all rows are added.
     [[nodiscard]] std::vector<Key> const& telling(int row) const;
+    // Some row of the parameter of `row` has the word.
+    [[nodiscard]] bool isSaidBeside(int row, Key word) const;
 
 private:
     struct Kin {
@@ -46,7 +49,7 @@ private:
 };
 
 // 0 … 1: the share of both rows' telling words that the other row has; 0 where neither
-// has any.
+// has any. A word that no row of the parameter has in the other sheet is a maker's own, and tells nothing.
 [[nodiscard]] double tellingLikeness(TellingWords const& reference, int i, TellingWords const& candidate, int j);
 
 }  // namespace standin::compare

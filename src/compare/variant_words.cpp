@@ -58,8 +58,7 @@ std::optional<VariantWords::Temperatures> temperaturesOf(std::string_view folded
 // What is left of the relation once no code decides.
 VariantRelation relateTemperatures(VariantWords::Temperatures const& a, VariantWords::Temperatures const& b) {
     if (a == b) return VariantRelation::Shares;
-    bool const point = a.lo == a.hi || b.lo == b.hi;
-    return point && a.hi == b.hi ? VariantRelation::Meets : VariantRelation::Apart;
+    return a.hi == b.hi ? VariantRelation::Meets : VariantRelation::Apart;
 }
 
 }  // namespace

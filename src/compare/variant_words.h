@@ -26,8 +26,8 @@ struct VariantWords {
     std::optional<Temperatures> temperatures;  // that the column is headed by; their numbers are in `numbers` too
 };
 
-// Meets: the hot end of the other's range ("+85 °C", "-40 to +85 °C"), where nearly all
-// limits of a range come from: not one condition, but values that stand for one another.
+// Meets: the hot end of the other's range ("+85 °C", "-40 to +85 °C"; "-55 to 125 °C", "-40 to
+// 125 °C"), where nearly all limits of a range come from: not one condition, but values that stand for one another.
 enum class VariantRelation : std::uint8_t { Same, Shares, Meets, OneUnstated, Apart };
 
 [[nodiscard]] VariantWords variantWords(std::string_view printed);

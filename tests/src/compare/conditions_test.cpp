@@ -28,6 +28,13 @@ Case const kCases[] = {
     {{"VDD=3V", "VDD=4V"}, {"VDD=3V", "VDD=5V"}, ConditionRelation::Same},
     {{"no load", ""}, {"with load", ""}, ConditionRelation::Unordered},
     {{"no load", ""}, {"No load", ""}, ConditionRelation::Same},
+    // Both supplies in two statements or in one; a frequency by either symbol.
+    {{"", "VCC = 15 V, VEE = -15 V"}, {"", "VCC = ±15V"}, ConditionRelation::Same},
+    {{"", "VCC = 15 V, VEE = -12 V"}, {"", "VCC = ±15V"}, ConditionRelation::Harsher},
+    {{"VCC = 15 V", "VEE = -15 V"}, {"VCC = 15 V", ""}, ConditionRelation::OneUnstated},
+    {{"f=1 kHz", ""}, {"fO=1kHz", ""}, ConditionRelation::Same},
+    // The line is not for the temperature of the title.
+    {{"TA = Tlow to Thigh", "TA = 25°C"}, {"", "TA = 25°C"}, ConditionRelation::OneUnstated},
     // The unit stands in the head of the column.
     {{"VCC=4.5", ""}, {"VCC=4.5 V", ""}, ConditionRelation::Same},
     {{"TJ=125", ""}, {"TJ=125°C", ""}, ConditionRelation::Same},
@@ -145,6 +152,24 @@ TEST(Conditions, OnlyOneQuantityWithTwoValuesContradicts) {
 }
 
 // One text alone, the same text for a table, and both in the other order are four statements.
+TEST(Conditions, WhatIsUnmetIsCounted) {
+    ConditionMemo memo;
+    auto const unmet = [&](ConditionTexts r, ConditionTexts c) { return unmetQuantities(memo.stated(r), memo.stated(c)); };
+    EXPECT_EQ(unmet({"VDS=5V, ID=1mA", "TC=25°C"}, {"VDS=5V, ID=1mA", "Tj=25°C"}), 0);
+    EXPECT_EQ(unmet({"VDS=5V, ID=1mA", "TC=25°C"}, {"VDS=5V, ID=2mA", "Tj=25°C"}), 1);
+    EXPECT_EQ(unmet({"VDS=5V, ID=1mA", "TC=25°C"}, {"VDS=5V, ID=2mA, Tj=175°C", ""}), 2);
+    EXPECT_EQ(unmet({"VDS=5V", ""}, {"", ""}), 1);
+}
+
+TEST(Conditions, ALineMayDepartFromItsTable) {
+    ConditionMemo memo;
+    auto const departs = [&](ConditionTexts one, ConditionTexts other) { return departsAlone(memo.stated(one), memo.stated(other)); };
+    EXPECT_TRUE(departs({"CL = 150 pF", "CL = 50 pF"}, {"VCC = 2 V", ""}));
+    EXPECT_FALSE(departs({"CL = 50 pF", "CL = 50 pF"}, {"VCC = 2 V", ""}));
+    EXPECT_FALSE(departs({"VCC = 2 V", "VCC = 2 V to 6 V"}, {"", ""})) << "within the range of the table";
+    EXPECT_FALSE(departs({"CL = 150 pF", "CL = 50 pF"}, {"CL = 15 pF", ""})) << "the other sheet says what it holds for";
+}
+
 TEST(ConditionMemo, KeepsApartWhatIsStatedWhere) {
     ConditionMemo memo;
     for (ConditionTexts const texts : {ConditionTexts{"VDD=5V", ""}, ConditionTexts{"", "VDD=5V"}, ConditionTexts{"VDD=5V", "Ta=25°C"}, ConditionTexts{"Ta=25°C", "VDD=5V"}}) {

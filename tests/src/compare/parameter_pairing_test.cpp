@@ -241,6 +241,44 @@ TEST(ParameterPairing, IsSureWhereTheVersionsOfTheOtherSheetPrintTheSame) {
     EXPECT_LT(confidenceOf(reference, candidate), 0.8);
 }
 
+// Another version is there, but under a condition that this row does not hold for.
+TEST(ParameterPairing, IsSureWhereTheRowsOfOtherVersionsHoldUnderOtherConditions) {
+    std::vector<RowText> const reference{{.name = "Rise time", .symbol = "tr", .condition = "RL=600Ω, CL=100pF", .typ = "35", .unit = "ns", .canonical = "transient-rise-time"}};
+    std::vector<RowText> candidate{
+        {.name = "Rise time", .symbol = "tr", .condition = "RL=600Ω, CL=100pF", .typ = "20", .unit = "ns", .canonical = "transient-rise-time", .variant = "ZL98"},
+        {.name = "Rise time", .symbol = "tr", .condition = "RL=600Ω, CL=500pF", .typ = "50", .unit = "ns", .canonical = "transient-rise-time", .variant = "ZL98"},
+        {.name = "Rise time", .symbol = "tr", .condition = "RL=600Ω, CL=100pF", .typ = "20", .unit = "ns", .canonical = "transient-rise-time", .variant = "ZL98A"}};
+    EXPECT_GT(confidenceOf(reference, candidate), 0.8);
+    candidate[2].typ = "25";
+    EXPECT_LT(confidenceOf(reference, candidate), 0.8);
+}
+
+// The test current differs between makers; no other row fits as well.
+TEST(ParameterPairing, IsSureOfTheRowWhoseConditionsFitBest) {
+    std::vector<RowText> const reference{{.name = "Gate threshold", .symbol = "VGS(TH)", .condition = "ID=250µA", .min = "2", .max = "4", .unit = "V", .canonical = "gate-threshold"}};
+    std::vector<RowText> const candidate{
+        {.name = "Gate threshold", .symbol = "VGS(TO)", .condition = "ID=1mA, Tj=175°C", .min = "1", .unit = "V", .canonical = "gate-threshold"},
+        {.name = "Gate threshold", .symbol = "VGS(TO)", .condition = "ID=1mA", .min = "2", .typ = "3", .max = "4", .unit = "V", .canonical = "gate-threshold"}};
+    EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p2"}}));
+    EXPECT_GT(confidenceOf(reference, candidate), 0.8);
+}
+
+// The other sheet has one delay, at the load that its table is for.
+TEST(ParameterPairing, ALineBesideItsTableIsNotTheFirstChoice) {
+    SheetBuilder builder("QX17");
+    builder.sentence("Text of QX17 alone.");
+    builder.specification("CL = 50 pF unless otherwise specified",
+                          {{.name = "Delay", .symbol = "tpd", .condition = "CL = 50 pF, VCC = 2 V", .max = "175", .unit = "ns", .canonical = "propagation-delay"},
+                           {.name = "Delay", .symbol = "tpd", .condition = "CL = 150 pF, VCC = 2 V", .max = "245", .unit = "ns", .canonical = "propagation-delay"}});
+    Datasheet const r = builder.build();
+    Datasheet const c = sheetOf({{.name = "Delay", .symbol = "tpd", .condition = "VCC = 2 V", .max = "150", .unit = "ns", .canonical = "propagation-delay"}}, "ZL99");
+    AlignOptions const options;
+    auto const pairs = paired(SheetPair(r, c, options, words())).pairs;
+    ASSERT_EQ(pairs.size(), 1U);
+    EXPECT_EQ(pairs[0].reference, 0);
+    EXPECT_GT(pairs[0].confidence, 0.8);
+}
+
 // What tells the rows apart stands in the name here and in a heading there.
 TEST(ParameterPairing, FindsTheRowThatSharesTheTellingWords) {
     std::vector<RowText> const reference{{.name = "pulse width", .symbol = "tW", .condition = "CK HIGH or LOW, VCC = 2 V", .min = "75", .unit = "ns", .canonical = "pulse-width"},

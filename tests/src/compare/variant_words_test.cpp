@@ -24,6 +24,8 @@ constexpr Case kCases[] = {
     {"+25°", "TA = 25°C", VariantRelation::Shares},
     {"+85°C", "-40 to 85°C", VariantRelation::Meets},
     {"-40°C", "-40 to 85°C", VariantRelation::Apart},
+    {"-55 to 125°C", "-40 °C to +125 °C", VariantRelation::Meets},
+    {"-55 to 125°C", "-55 °C to +85 °C", VariantRelation::Apart},
     {"+25°C", "-40 to 85°C", VariantRelation::Apart},
     {"QX7 -40 °C to +85 °C", "RV7 -40 °C to +85 °C", VariantRelation::Apart},
     {"74XC20 -40 °C to +85 °C", "74XC -40 °C to +85 °C", VariantRelation::Shares},
