@@ -10,6 +10,7 @@
 #include <set>
 
 #include "compare/contrasting_words.h"
+#include "compare/conditions.h"
 #include "compare/edit_script.h"
 #include "compare/printed_marks.h"
 #include "quantity/condition.h"
@@ -459,6 +460,20 @@ void takeSymbols(ReadSentence& sentence, ReadSentence const& other) {
     }
 }
 
+// "(VCC = 15 V, VEE = -15 V, TA = 25 °C, unless otherwise noted)" and "VCC = ±15 V (unless otherwise
+// specified)": what a table is for, put in two ways.
+bool stateOneCondition(std::string_view reference, std::string_view candidate) {
+    auto const speaksForATable = [](std::string_view printed) {
+        std::string const lower = text::asciiLower(printed);
+        return lower.find('=') != std::string::npos && (lower.find("otherwise") != std::string::npos || lower.find("except as") != std::string::npos);
+    };
+    if (!speaksForATable(reference) || !speaksForATable(candidate)) return false;
+    ConditionMemo memo;
+    StatedConditions const& r = memo.stated({{}, reference});
+    StatedConditions const& c = memo.stated({{}, candidate});
+    return !r.parts.empty() && !c.parts.empty() && relateStated(r, c) == model::ConditionRelation::Same;
+}
+
 // Both without their marks.
 WordingOutcome classifyUnmarked(std::string_view reference, std::string_view candidate, WordingContext const& context) {
     if (reference == candidate || withoutSpaces(reference) == withoutSpaces(candidate)) return {};
@@ -469,7 +484,7 @@ WordingOutcome classifyUnmarked(std::string_view reference, std::string_view can
     takeSymbols(b, a);
     if (a.tokens == b.tokens || sameButForJoins(a.tokens, b.tokens)) return {Relation::Reworded, {WordingClass::Edit}, true};
     std::vector<WordingClass> classes = Classifier(a, b).classes();
-    if (classes.empty()) return {Relation::Reworded, {WordingClass::Style}, false};
+    if (classes.empty() || stateOneCondition(reference, candidate)) return {Relation::Reworded, {WordingClass::Style}, false};
     return {Relation::MeaningChanged, std::move(classes), false};
 }
 

@@ -136,6 +136,9 @@ constexpr Row kRows[] = {
     {0, "Suffix G means lead-free finish.", "Suffix G means tin-lead finish.", Ord},
     {0, "The last letter R means tape and reel.", "The last letter R means mirrored pins.", Ord},
     {0, "ランプの逆接続は許容されます。", "ランプの逆接続は許容されません。", Perm},
+    {0, "LAMP CHARACTERISTICS (VCC = 15 V, VEE = -15 V, TA = 25 °C, unless otherwise noted.)", "VCC = ±15V, Tamb = +25 °C (unless otherwise specified)", Style},
+    {0, "LAMP CHARACTERISTICS (VCC = 15 V, VEE = -15 V, TA = 25 °C, unless otherwise noted.)", "VCC = ±12V, Tamb = +25 °C (unless otherwise specified)", Num},
+    {0, "LAMP CHARACTERISTICS (VCC = 15 V, TA = 25 °C, unless otherwise noted.)", "VCC = 15 V, TA = 85 °C (unless otherwise specified)", Num},
     // Headings in capitals have no symbols.
     {0, "Lamp schematic (each output)", "LAMP SCHEMATIC (each output)", Edit},
     {0, "Representative lamp schematic (Each Output)", "SCHEMATIC DIAGRAM (each output)", Style},
