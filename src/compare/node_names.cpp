@@ -147,25 +147,10 @@ constexpr auto kConditionSymbols = std::to_array<Entry>({
 
 // Words by which makers call a signal of a logic part, folded.
 constexpr auto kSignals = std::to_array<Entry>({
-    {"sck", "shift-clock"},
-    {"srck", "shift-clock"},
-    {"srclk", "shift-clock"},
-    {"shcp", "shift-clock"},
-    {"rck", "storage-clock"},
-    {"rclk", "storage-clock"},
-    {"stcp", "storage-clock"},
-    {"lck", "storage-clock"},
-    {"ser", "serial-input"},
-    {"ds", "serial-input"},
-    {"si", "serial-input"},
-    {"mr", "reset"},
-    {"clr", "reset"},
-    {"sclr", "reset"},
-    {"srclr", "reset"},
-    {"rst", "reset"},
-    {"ck", "clock"},
-    {"cp", "clock"},
-    {"clk", "clock"},
+    {"sck", "shift-clock"},    {"srck", "shift-clock"},   {"srclk", "shift-clock"}, {"shcp", "shift-clock"}, {"rck", "storage-clock"},
+    {"rclk", "storage-clock"}, {"stcp", "storage-clock"}, {"lck", "storage-clock"}, {"ser", "serial-input"}, {"ds", "serial-input"},
+    {"si", "serial-input"},    {"mr", "reset"},           {"clr", "reset"},         {"sclr", "reset"},       {"srclr", "reset"},
+    {"rst", "reset"},          {"ck", "clock"},           {"cp", "clock"},          {"clk", "clock"},
 });
 
 template <std::size_t Size>

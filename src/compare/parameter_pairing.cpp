@@ -291,7 +291,8 @@ private:
         // What the better pairs left over shares an id and nothing that is printed.
         bool const told = tellingLikeness(m_referenceWords, edge.reference, m_candidateWords, edge.candidate) >= kToldApart;
         bool const leftOver = several && numbers.agreeing == 0 && !sameSymbol && pa.name != pb.name && !told && !sameCase && !m_sheets.oneText();
-        bool const unmet = variants == VariantRelation::Apart || leftOver || anyVersion || (several && !rivals.fitWorse && !told && conditions == model::ConditionRelation::Unordered && !agree);
+        bool const unmet =
+            variants == VariantRelation::Apart || leftOver || anyVersion || (several && !rivals.fitWorse && !told && conditions == model::ConditionRelation::Unordered && !agree);
         if (unmet || (ratingsMix && !m_sheets.oneText())) identity = std::min(identity, kUnmetConfidence);
         if (dimensionsDiffer) identity = std::min(identity, kDoubtfulConfidence);
         return std::min(identity, 1.0);

@@ -9,8 +9,8 @@
 #include <array>
 #include <set>
 
-#include "compare/contrasting_words.h"
 #include "compare/conditions.h"
+#include "compare/contrasting_words.h"
 #include "compare/edit_script.h"
 #include "compare/printed_marks.h"
 #include "quantity/condition.h"

@@ -255,7 +255,8 @@ TEST(ParameterPairing, IsSureWhereTheRowsOfOtherVersionsHoldUnderOtherConditions
 
 // The test current differs between makers; no other row fits as well.
 TEST(ParameterPairing, IsSureOfTheRowWhoseConditionsFitBest) {
-    std::vector<RowText> const reference{{.name = "Gate threshold", .symbol = "VGS(TH)", .condition = "ID=250µA", .min = "2", .max = "4", .unit = "V", .canonical = "gate-threshold"}};
+    std::vector<RowText> const reference{
+        {.name = "Gate threshold", .symbol = "VGS(TH)", .condition = "ID=250µA", .min = "2", .max = "4", .unit = "V", .canonical = "gate-threshold"}};
     std::vector<RowText> const candidate{
         {.name = "Gate threshold", .symbol = "VGS(TO)", .condition = "ID=1mA, Tj=175°C", .min = "1", .unit = "V", .canonical = "gate-threshold"},
         {.name = "Gate threshold", .symbol = "VGS(TO)", .condition = "ID=1mA", .min = "2", .typ = "3", .max = "4", .unit = "V", .canonical = "gate-threshold"}};
