@@ -40,6 +40,9 @@ void addEvidence(CLI::App& app, RecordCommand& command) {
 CLI::App* addOpen(CLI::App& app, RecordCommand& command) {
     auto* const open = app.add_subcommand("open", "Compare two sheets and open a record of what was found");
     addInputOptions(*open, command.compare);
+    open->add_option("--ocr", command.compare.ocr, "recognise what is a picture, in these languages (eng, eng+chi_sim …)")
+        ->type_name("LANGS")
+        ->check([](std::string const& languages) { return languages.empty() ? std::string("wants language codes joined by '+', for example eng or eng+chi_sim") : std::string(); });
     open->add_option("-o,--output", command.output, "the new record")->type_name("FILE")->required();
     open->add_option("--from", command.from, "carry the decisions of this record over where their findings are unchanged")->type_name("RECORD");
     auto& identification = command.identification;

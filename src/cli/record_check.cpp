@@ -47,6 +47,7 @@ CompareCommand sameAgain(RecordCommand const& command, record::Method const& met
     again.candidate = command.candidate;
     again.referenceVariant = method.referenceVariant;
     again.candidateVariant = method.candidateVariant;
+    again.ocr = method.ocr;
     for (auto const& used : method.files) {
         if (auto const hash = hashOf(used.file); !hash || *hash != used.sha256) {
             say(fmt::format("the {} file {} is not what it was; compared without it", used.kind, used.file));

@@ -32,6 +32,7 @@ Result<record::Method> methodOf(CompareCommand const& command) {
     method.vocabulary = model::sha256Hex(vocabulary::embeddedVocabulary());
     method.referenceVariant = command.referenceVariant;
     method.candidateVariant = command.candidateVariant;
+    method.ocr = command.ocr;
     if (auto added = addUsedFiles(method, "vocabulary", command.vocabularies); !added) return tl::unexpected(added.error());
     if (auto added = addUsedFiles(method, "corrections", command.corrections); !added) return tl::unexpected(added.error());
     for (auto const& [kind, file] : {std::pair{"cell", &command.cell}, std::pair{"circuit", &command.circuit}}) {

@@ -38,12 +38,12 @@ using record::Record;
 // A line on standard output, foreign text made visible.
 void say(std::string const& line) { fmt::print("{}\n", text::visible(line)); }
 
-int runOpen(RecordCommand const& command) {
+int runOpen(RecordCommand const& command, Program const& program) {
     auto const key = loadKey(command.key, command.passphraseFile);
     if (!key) return trouble(key.error());
     auto earlier = command.from.empty() ? Result<Record>(Record{}) : record::loadRecord(command.from);
     if (!earlier) return trouble(earlier.error());
-    auto compared = comparePair(command.compare, PageBytes::Drop);
+    auto compared = comparePair(command.compare, PageBytes::Drop, program.recogniser);
     if (!compared) return trouble(compared.error());
     auto opened = openedOf(command.compare, command.identification, *std::move(compared));
     if (!opened) return trouble(opened.error());
@@ -200,8 +200,8 @@ int runReport(RecordCommand const& command, Program const& program) {
     return kNothingFound;
 }
 
-int runCheck(RecordCommand const& command) {
-    auto const compare = [](CompareCommand const& again) { return comparePair(again, PageBytes::Drop); };
+int runCheck(RecordCommand const& command, Program const& program) {
+    auto const compare = [&program](CompareCommand const& again) { return comparePair(again, PageBytes::Drop, program.recogniser); };
     auto const holds = checkRecord(command, compare, say);
     if (!holds) return trouble(holds.error());
     return *holds ? kNothingFound : kFindings;
@@ -237,12 +237,12 @@ int runRecord(int argc, char const* const* argv, Program const& program) {
     auto const command = parseRecordArguments(argc, argv);
     if (!command) return trouble(command.error());
     switch (command->action) {
-        case RecordAction::Open: return runOpen(*command);
+        case RecordAction::Open: return runOpen(*command, program);
         case RecordAction::Decide: return runDecide(*command);
         case RecordAction::Result: return runResult(*command);
         case RecordAction::Sign: return runSign(*command);
         case RecordAction::Show: return runShow(*command);
-        case RecordAction::Check: return runCheck(*command);
+        case RecordAction::Check: return runCheck(*command, program);
         case RecordAction::Report: return runReport(*command, program);
         case RecordAction::Merge: return runMerge(*command);
         case RecordAction::Supersede: return runSupersede(*command);

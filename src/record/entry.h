@@ -68,6 +68,7 @@ struct Method {
     std::string vocabulary;  // SHA-256 of the vocabulary that is part of the program
     std::string referenceVariant, candidateVariant;
     std::vector<UsedFile> files;
+    std::string ocr;  // languages in which pictures were recognised, "eng+deu"; empty: none was
     bool operator==(Method const&) const = default;
 };
 

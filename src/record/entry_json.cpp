@@ -127,10 +127,16 @@ json methodJson(Method const& method) {
     put(object, "reference_variant", method.referenceVariant);
     put(object, "candidate_variant", method.candidateVariant);
     put(object, "files", listJson(method.files, fileJson));
+    put(object, "ocr", method.ocr);
     return object;
 }
 Method methodOf(json const& object) {
-    return {textOf(object, "program"), textOf(object, "vocabulary"), textIn(object, "reference_variant"), textIn(object, "candidate_variant"), valuesOf<UsedFile>(object, "files", fileOf)};
+    return {textOf(object, "program"),
+            textOf(object, "vocabulary"),
+            textIn(object, "reference_variant"),
+            textIn(object, "candidate_variant"),
+            valuesOf<UsedFile>(object, "files", fileOf),
+            textIn(object, "ocr")};
 }
 
 json limitJson(risk::BenchLimit const& limit) {

@@ -67,6 +67,7 @@ NamedTexts methodOf(Opened const& opened) {
     addText(texts, "Vocabulary", "SHA-256 " + method.vocabulary);
     addText(texts, "Reference variant", method.referenceVariant);
     addText(texts, "Candidate variant", method.candidateVariant);
+    addText(texts, "Recognised from pictures", method.ocr);
     addText(texts, "Cell profile", opened.comparison.cellName);
     addText(texts, "Circuit", opened.comparison.circuitName);
     for (auto const& file : method.files) addText(texts, file.kind, fmt::format("{} (SHA-256 {})", file.file, file.sha256));

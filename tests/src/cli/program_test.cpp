@@ -70,6 +70,13 @@ TEST_F(ProgramTest, HandsRecognitionToTheProgramBeside) {
     EXPECT_NE(content(out()).find("what is printed there was not read"), std::string::npos);
     EXPECT_EQ(started(STANDIN_PROGRAM, fmt::format("compare '{0}' '{0}' --ocr eng", scan)), kFindings) << "nothing recognised is believed";
     EXPECT_NE(content(out()).find("Read by character recognition"), std::string::npos);
+    std::string const key = file("a.key").string();
+    std::string const record = file("scan.record").string();
+    ASSERT_EQ(started(STANDIN_PROGRAM, fmt::format("record key --new '{}' --name 'R. Ashdown'", key)), kNothingFound);
+    ASSERT_EQ(started(STANDIN_PROGRAM, fmt::format("record open '{0}' '{0}' -o '{1}' --key '{2}' --ocr eng", scan, record, key)), kNothingFound) << content(errors());
+    EXPECT_NE(content(record).find("\"ocr\":\"eng\""), std::string::npos);
+    EXPECT_EQ(started(STANDIN_PROGRAM, fmt::format("record check '{0}' --reference '{1}' --candidate '{1}'", record, scan)), kFindings)
+        << "read again in the same language: " << content(errors());
 }
 
 TEST_F(ProgramTest, NamesThePackageOfALanguageThatIsMissing) {

@@ -61,6 +61,16 @@ protected:
     testing::TemporaryFolder m_folder;
 };
 
+TEST_F(RecordRun, RecognitionWantsItsPartOfTheProgram) {
+    auto const without = open("r", {"--ocr", "eng"});
+    EXPECT_EQ(without.status, 2);
+    EXPECT_THAT(without.errors, HasSubstr("--ocr"));
+    auto const empty = open("r", {"--ocr", ""});
+    EXPECT_EQ(empty.status, 2);
+    EXPECT_THAT(empty.errors, HasSubstr("wants language codes"));
+    EXPECT_FALSE(fs::exists(path("r")));
+}
+
 TEST_F(RecordRun, FromComparisonToSignedRecord) {
     auto const opened = open("r");
     ASSERT_EQ(opened.status, 0) << opened.errors;
