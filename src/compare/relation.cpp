@@ -206,7 +206,7 @@ std::optional<OneColumn> inOneColumn(model::Parameter const& reference, model::P
     bool const maximumSecond = hasOnlyMinimum(reference) && hasOnlyMaximum(candidate);
     if (!maximumFirst && !maximumSecond) return std::nullopt;
     std::string const& name = maximumFirst ? reference.name : candidate.name;
-    bool const needed = role == vocabulary::Role::Cap && beginsWith(name, Meaning::Minimum);
+    bool const needed = (role == vocabulary::Role::Cap || role == vocabulary::Role::Floor) && beginsWith(name, Meaning::Minimum);
     bool const guaranteed = role == vocabulary::Role::Floor && beginsWith(name, Meaning::Maximum);
     if (!needed && !guaranteed) return std::nullopt;
     return maximumFirst ? OneColumn{underMinimum(reference), candidate} : OneColumn{reference, underMinimum(candidate)};

@@ -38,8 +38,8 @@ struct BoundPrecision {
 // apart. Different texts are never Same unless their values are equal.
 [[nodiscard]] model::Relation relateValues(model::Parameter const& reference, model::Parameter const& candidate, BoundPrecision precision = {});
 
-// One maker prints the limit of what the part needs (a cap of the vocabulary) under Max
-// ("Minimum set-up time"), the other under Min; so the guaranteed clock frequency ("Maximum
+// One maker prints the limit of what the part needs (a cap of the vocabulary) or gives (a floor) under
+// Max ("Minimum set-up time", "Minimum output voltage, high"), the other under Min; so the guaranteed clock frequency ("Maximum
 // frequency", a floor). Then both as if printed under Min; none where this is not so: `role` is
 // empty without an entry, and the name has to begin with the word ("at minimum load" is a condition).
 struct OneColumn {

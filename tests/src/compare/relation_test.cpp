@@ -147,6 +147,8 @@ TEST(Relation, ANeededLeastValueStandsUnderMinOrMax) {
     EXPECT_EQ(relation(row("Minimum set-up time", "", "20"), row("set-up time", "20", ""), Role::Cap), Relation::Same);
     EXPECT_EQ(relation(row("set-up time", "20", ""), row("Minimum set-up time", "", "25"), Role::Cap), Relation::Inside);
     EXPECT_EQ(relation(row("Maximum frequency", "", "20"), row("frequency", "18", ""), Role::Floor), Relation::ReachesLower);
+    EXPECT_EQ(relation(row("Minimum output voltage, high", "", "5.2"), row("output voltage, high", "5.2", ""), Role::Floor), Relation::Same);
+    EXPECT_EQ(relation(row("output voltage, high", "5.2", ""), row("Minimum output voltage, high", "", "4.4"), Role::Floor), Relation::ReachesLower);
     EXPECT_EQ(relation(row("Maximum current", "", "20"), row("current", "20", ""), Role::Cap), Relation::OneSided);
     EXPECT_EQ(relation(row("set-up time", "", "20"), row("set-up time", "20", ""), Role::Cap), Relation::OneSided);
     // The word is a condition, or what the row needs is not known.
