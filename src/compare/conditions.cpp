@@ -260,12 +260,20 @@ void settleBothSupplies(Part& part) {
     part.range = rangeOf(part.interval);
 }
 
+// "IO = -20 µA", "|IO| = 20 µA": makers differ in the sign they give a load that flows out.
+void dropDirection(Part& part) {
+    if (part.symbol != conditionSymbolKey("IO") || !isPoint(part.interval) || !(*part.range.hi < Decimal(0))) return;
+    part.interval.typ = part.interval.typ->substr(1);
+    part.range = rangeOf(part.interval);
+}
+
 std::optional<Part> statedPart(quantity::ConditionPart const& read) {
     Part part;
     part.symbol = symbolOf(read);
     part.interval = read.interval;
     part.range = rangeOf(part.interval);
     settleBothSupplies(part);
+    dropDirection(part);
     part.node = nodeKey(part.interval.relativeTo);
     part.bare = isBare(read.text);
     // Only a value is printed ("25 °C"): the unit tells which quantity.

@@ -190,6 +190,7 @@ std::string_view signalKey(std::string_view word) {
 
 std::string conditionSymbolKey(std::string_view symbol) {
     std::string key = quantity::symbolKey(symbol);
+    if (key.size() > 2 && key.front() == '|' && key.back() == '|') key = key.substr(1, key.size() - 2);
     std::string_view const id = lookUp(kConditionSymbols, key);
     if (!id.empty()) return std::string(id);
     // "VI - VO" and "VIN - VOUT"

@@ -33,6 +33,10 @@ Case const kCases[] = {
     {{"", "VCC = 15 V, VEE = -12 V"}, {"", "VCC = ±15V"}, ConditionRelation::Harsher},
     {{"VCC = 15 V", "VEE = -15 V"}, {"VCC = 15 V", ""}, ConditionRelation::OneUnstated},
     {{"f=1 kHz", ""}, {"fO=1kHz", ""}, ConditionRelation::Same},
+    // A load by its magnitude.
+    {{"|IOUT| = 20 µA", ""}, {"IO = -20 μA", ""}, ConditionRelation::Same},
+    {{"|IOUT| ≤ 20 µA", ""}, {"IO = -20 μA", ""}, ConditionRelation::Milder},
+    {{"|IOUT| ≤ 20 µA", ""}, {"IO = -4 mA", ""}, ConditionRelation::Unordered},
     // The line is not for the temperature of the title.
     {{"TA = Tlow to Thigh", "TA = 25°C"}, {"", "TA = 25°C"}, ConditionRelation::OneUnstated},
     // The unit stands in the head of the column.
