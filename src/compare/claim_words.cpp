@@ -23,29 +23,30 @@ bool saysSomething(std::string_view word) {
 // "V_{BAT(REG)}" and "VBAT(REG)" are one symbol.
 std::string keyOfWord(std::string_view word) {
     std::string kept;
+    kept.reserve(word.size());
     for (char const byte : word) {
         bool const bare = isAsciiWord(byte) || static_cast<unsigned char>(byte) >= 0x80;
         if (bare || byte == '+' || byte == '.' || byte == '/') kept.push_back(byte);
     }
     while (!kept.empty() && (kept.back() == '.' || kept.back() == '/')) kept.pop_back();
-    std::string const lower = text::unifiedSpelling(text::lowerCase(kept));
-    return std::string(text::singular(lower));
+    std::string key = text::unifiedSpelling(text::lowerCase(kept));
+    key.resize(text::singular(key).size());  // which takes off an ending
+    return key;
 }
 
 bool isSign(std::string_view word) { return !saysSomething(word); }
 
-// "on-resistance" -> "on", "resistance"; "SOT-23" stays.
-std::vector<std::string_view> parted(std::string_view word) {
-    std::vector<std::string_view> parts;
+// Calls take(part) for each: "on-resistance" -> "on", "resistance"; "SOT-23" stays.
+template <class Take>
+void forEachPart(std::string_view word, Take const& take) {
     std::size_t start = 0;
     for (std::size_t i = 1; i + 1 < word.size(); ++i) {
         bool const joins = (word[i] == '-' || word[i] == '/') && text::isAsciiLetter(word[i - 1]) && text::isAsciiLetter(word[i + 1]);
         if (!joins) continue;
-        parts.push_back(word.substr(start, i - start));
+        take(word.substr(start, i - start));
         start = i + 1;
     }
-    parts.push_back(word.substr(start));
-    return parts;
+    take(word.substr(start));
 }
 
 std::string keyOfQuantity(quantity::QuantitySpan const& span) {
@@ -60,7 +61,9 @@ std::vector<ClaimToken> claimTokens(std::string_view printed) {
     using Kind = ClaimToken::Kind;
     std::string const folded = text::foldForComparison(printed);
     auto const quantities = quantity::findQuantities(folded);
+    auto const words = text::words(folded);
     std::vector<ClaimToken> tokens;
+    tokens.reserve(words.size() + quantities.size());
     auto next = quantities.begin();
     std::size_t after = 0;  // what the last quantity took
     auto const takeQuantities = [&](std::size_t before) {
@@ -74,23 +77,24 @@ std::vector<ClaimToken> claimTokens(std::string_view printed) {
             after = next->end;
         }
     };
-    for (auto const word : text::words(folded)) {
-        for (auto const part : parted(word)) {
+    for (auto const word : words) {
+        forEachPart(word, [&](std::string_view part) {
             auto const begin = static_cast<std::size_t>(part.data() - folded.data());
             auto const end = begin + part.size();
             // The digits that a code begins with are no value: "74XKT595".
             bool const code = next != quantities.end() && next->begin == begin && next->end < end;
             if (code) ++next;
             takeQuantities(end);
-            if (begin < after || part.empty()) continue;
-            ClaimToken token{.kind = isSign(part) ? Kind::Sign : Kind::Word,
-                             .key = isSign(part) ? std::string(part) : keyOfWord(part),
+            if (begin < after || part.empty()) return;
+            bool const sign = isSign(part);
+            ClaimToken token{.kind = sign ? Kind::Sign : Kind::Word,
+                             .key = sign ? std::string(part) : keyOfWord(part),
                              .unit = {},
                              .capital = text::isAsciiUpper(part.front()) || static_cast<unsigned char>(part.front()) >= 0x80,
                              .begin = begin,
                              .end = end};
             if (!token.key.empty()) tokens.push_back(std::move(token));
-        }
+        });
     }
     takeQuantities(folded.size() + 1);
     return tokens;

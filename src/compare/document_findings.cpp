@@ -134,14 +134,13 @@ SectionFindings pairSections(SheetPair const& sheets) {
     };
     auto const referenceKeys = keys(reference);
     auto const candidateKeys = keys(candidate);
-    auto const referenceTitles = titles(reference);
-    auto const candidateTitles = titles(candidate);
+    auto const lettersOf = [](std::vector<std::string> const& texts) { return std::vector<LetterPairs>(texts.begin(), texts.end()); };
+    auto const referenceLetters = lettersOf(titles(reference));
+    auto const candidateLetters = lettersOf(titles(candidate));
     auto alike = [&](int i, int j) {
         auto const& r = reference[static_cast<std::size_t>(i)];
         auto const& c = candidate[static_cast<std::size_t>(j)];
-        auto const& a = referenceTitles[static_cast<std::size_t>(i)];
-        auto const& b = candidateTitles[static_cast<std::size_t>(j)];
-        double const title = a == b ? 1.0 : letterSimilarity(a, b);
+        double const title = letterSimilarity(referenceLetters[static_cast<std::size_t>(i)], candidateLetters[static_cast<std::size_t>(j)]);
         bool const sameKind = r.kind == c.kind && r.kind != model::SectionKind::Other;
         return std::min(1.0, 0.8 * title + (sameKind ? 0.35 : 0.0) - (r.kind != c.kind ? 0.1 : 0.0));
     };

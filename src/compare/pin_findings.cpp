@@ -421,18 +421,28 @@ std::vector<Draft> findOrderingDifferences(SheetPair const& sheets) {
         for (auto const& line : lines) codes.push_back(line.code);
         return codes;
     };
+    struct Line {
+        std::string code;  // without spaces
+        LetterPairs letters;
+        LetterPairs all;
+    };
+    auto const linesOf = [](std::vector<model::OrderingLine> const& lines) {
+        std::vector<Line> list;
+        for (auto const& line : lines) list.push_back({spaceless(line.code), LetterPairs(line.code), LetterPairs(describe(line))});
+        return list;
+    };
+    auto const referenceLines = linesOf(reference);
+    auto const candidateLines = linesOf(candidate);
     DeviceCodes const devices(codesOf(reference), codesOf(candidate));
     Likeness const likeness = [&](int i, int j) {
-        auto const& r = reference[static_cast<std::size_t>(i)];
-        auto const& c = candidate[static_cast<std::size_t>(j)];
-        if (devices.areOthers(r.code, c.code)) return 0.0;
-        double const codes = spaceless(r.code) == spaceless(c.code) ? 1.0 : 0.9 * letterSimilarity(r.code, c.code);
-        double const lines = letterSimilarity(describe(r), describe(c));
+        if (devices.areOthers(reference[static_cast<std::size_t>(i)].code, candidate[static_cast<std::size_t>(j)].code)) return 0.0;
+        auto const& r = referenceLines[static_cast<std::size_t>(i)];
+        auto const& c = candidateLines[static_cast<std::size_t>(j)];
+        double const codes = r.code == c.code ? 1.0 : 0.9 * letterSimilarity(r.letters, c.letters);
+        double const lines = letterSimilarity(r.all, c.all);
         return std::max(codes, 0.5 * (codes + lines));
     };
-    Likeness const sameCode = [&](int i, int j) {
-        return spaceless(reference[static_cast<std::size_t>(i)].code) == spaceless(candidate[static_cast<std::size_t>(j)].code) ? 1.0 : 0.0;
-    };
+    Likeness const sameCode = [&](int i, int j) { return referenceLines[static_cast<std::size_t>(i)].code == candidateLines[static_cast<std::size_t>(j)].code ? 1.0 : 0.0; };
     auto pairs = alignSequences(referenceKeys, candidateKeys, sheets.oneText() ? likeness : sameCode, {.threshold = 0.5});
     pairMoved(referenceKeys, candidateKeys, pairs);
     for (auto const pair : pairs) {

@@ -25,7 +25,7 @@ struct Posting {
     Key token = 0;
     std::size_t place = 0;  // in `candidate`
 };
-using Postings = std::vector<Posting>;  // by token, then by place
+using Postings = std::vector<Posting>;  // by token, then by place; none of a token that is too common
 
 Postings postingsOf(std::span<int const> candidate, TokensOf const& candidateTokens) {
     Postings postings;
@@ -38,10 +38,17 @@ Postings postingsOf(std::span<int const> candidate, TokensOf const& candidateTok
         }
     }
     std::sort(postings.begin(), postings.end(), [](Posting const& a, Posting const& b) { return std::tie(a.token, a.place) < std::tie(b.token, b.place); });
+    auto kept = postings.begin();
+    for (auto begin = postings.cbegin(); begin != postings.cend();) {
+        auto const end = std::find_if(begin, postings.cend(), [&](Posting const& posting) { return posting.token != begin->token; });
+        if (static_cast<std::size_t>(end - begin) <= kMostPostings) kept = std::copy(begin, end, kept);
+        begin = end;
+    }
+    postings.erase(kept, postings.end());
     return postings;
 }
 
-// Calls visit(place) for the postings of each of the tokens, which are sorted, that is not too common.
+// Calls visit(place) for the postings of each of the tokens, which are sorted.
 template <class Visit>
 void forEachPosting(Postings const& postings, std::vector<Key> const& tokens, Visit const& visit) {
     auto begin = postings.begin();
@@ -50,10 +57,7 @@ void forEachPosting(Postings const& postings, std::vector<Key> const& tokens, Vi
         if (token == last) continue;
         last = token;
         begin = std::lower_bound(begin, postings.end(), token, [](Posting const& posting, Key key) { return posting.token < key; });
-        auto end = begin;
-        while (end != postings.end() && end->token == token) ++end;
-        if (static_cast<std::size_t>(end - begin) <= kMostPostings) std::for_each(begin, end, [&](Posting const& posting) { visit(posting.place); });
-        begin = end;
+        for (; begin != postings.end() && begin->token == token; ++begin) visit(begin->place);
     }
 }
 

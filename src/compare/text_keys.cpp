@@ -6,7 +6,6 @@
 #include "compare/text_keys.h"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 
 #include "text/fold.h"
@@ -18,7 +17,6 @@ namespace {
 
 constexpr Key kOffset = 14695981039346656037ULL;
 constexpr Key kPrime = 1099511628211ULL;
-constexpr std::size_t kLettersCompared = 64;
 constexpr std::string_view kEllipsis = "…";
 
 Key with(Key hash, char c) { return (hash ^ static_cast<unsigned char>(c)) * kPrime; }
@@ -123,36 +121,37 @@ double similarity(std::span<Key const> a, std::span<Key const> b) {
     return 2.0 * static_cast<double>(common) / static_cast<double>(a.size() + b.size());
 }
 
-double letterSimilarity(std::string_view a, std::string_view b) {
-    a = a.substr(0, kLettersCompared);
-    b = b.substr(0, kLettersCompared);
-    if (a == b) return 1;
-    if (a.size() < 2 || b.size() < 2) return 0;
-    std::array<std::uint16_t, kLettersCompared> left{};
-    std::array<std::uint16_t, kLettersCompared> right{};
-    auto pairs = [](std::string_view text, std::array<std::uint16_t, kLettersCompared>& out) {
-        std::size_t count = 0;
-        for (std::size_t i = 0; i + 1 < text.size(); ++i) {
-            out[count++] = static_cast<std::uint16_t>((static_cast<unsigned char>(text[i]) << 8U) | static_cast<unsigned char>(text[i + 1]));
-        }
-        std::sort(out.begin(), out.begin() + static_cast<std::ptrdiff_t>(count));
-        return count;
-    };
-    std::size_t const n = pairs(a, left);
-    std::size_t const m = pairs(b, right);
+LetterPairs::LetterPairs(std::string_view text) : m_text(text.substr(0, kLettersCompared)) {
+    for (std::size_t i = 0; i + 1 < m_text.size(); ++i) {
+        m_pairs[m_count++] = static_cast<std::uint16_t>((static_cast<unsigned char>(m_text[i]) << 8U) | static_cast<unsigned char>(m_text[i + 1]));
+    }
+    std::sort(m_pairs.begin(), m_pairs.begin() + static_cast<std::ptrdiff_t>(m_count));
+}
+
+double letterSimilarity(LetterPairs const& a, LetterPairs const& b) {
+    if (a.m_text == b.m_text) return 1;
+    if (a.m_count == 0 || b.m_count == 0) return 0;
     std::size_t common = 0;
-    for (std::size_t i = 0, j = 0; i < n && j < m;) {
-        if (left[i] == right[j]) {
+    for (std::size_t i = 0, j = 0; i < a.m_count && j < b.m_count;) {
+        if (a.m_pairs[i] == b.m_pairs[j]) {
             ++common;
             ++i;
             ++j;
-        } else if (left[i] < right[j]) {
+        } else if (a.m_pairs[i] < b.m_pairs[j]) {
             ++i;
         } else {
             ++j;
         }
     }
-    return 2.0 * static_cast<double>(common) / static_cast<double>(n + m);
+    return 2.0 * static_cast<double>(common) / static_cast<double>(a.m_count + b.m_count);
+}
+
+double letterSimilarity(std::string_view a, std::string_view b) {
+    a = a.substr(0, LetterPairs::kLettersCompared);
+    b = b.substr(0, LetterPairs::kLettersCompared);
+    if (a == b) return 1;
+    if (a.size() < 2 || b.size() < 2) return 0;
+    return letterSimilarity(LetterPairs(a), LetterPairs(b));
 }
 
 bool isOwnPageNumber(std::string_view printed, int page, int pages) {

@@ -6,6 +6,7 @@
 //     similarity(tokensOf("Delay 10 ms"), tokensOf("Delay 12 ms"))   // 0.67
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <span>
@@ -36,8 +37,25 @@ using Key = std::uint64_t;
 // empty lists are the same.
 [[nodiscard]] double similarity(std::span<Key const> a, std::span<Key const> b);
 
-// How alike two short texts are letter by letter (pairs of neighbouring bytes),
-// for texts of a word or two. Bounded: only the first 64 bytes count.
+// The pairs of neighbouring bytes of a short text: of a word or two. Bounded: only the
+// first 64 bytes count. Made once for a text that is compared with many.
+class LetterPairs {
+public:
+    static constexpr std::size_t kLettersCompared = 64;
+
+    LetterPairs() = default;
+    explicit LetterPairs(std::string_view text);
+
+private:
+    friend double letterSimilarity(LetterPairs const& a, LetterPairs const& b);
+
+    std::string m_text;
+    std::array<std::uint16_t, kLettersCompared> m_pairs{};  // sorted
+    std::size_t m_count = 0;
+};
+
+// How alike two short texts are letter by letter.
+[[nodiscard]] double letterSimilarity(LetterPairs const& a, LetterPairs const& b);
 [[nodiscard]] double letterSimilarity(std::string_view a, std::string_view b);
 
 // Both texts cut to at most `limit` bytes each so that the place where they

@@ -10,6 +10,7 @@
 #include "compare/wording_pairing.h"
 
 #include <algorithm>
+#include <optional>
 #include <unordered_map>
 
 #include "compare/sequence_alignment.h"
@@ -33,7 +34,8 @@ constexpr std::size_t kMostStarts = 8;  // places tried for one opening
 
 class Side {
 public:
-    explicit Side(std::span<model::Sentence const> sentences) : m_sentences(sentences), m_tokens(sentences.size()), m_partner(sentences.size(), -1), m_plain(sentences.size()) {
+    explicit Side(std::span<model::Sentence const> sentences)
+        : m_sentences(sentences), m_tokens(sentences.size()), m_partner(sentences.size(), -1), m_plain(sentences.size()), m_letters(sentences.size()) {
         m_keys.reserve(sentences.size());
         for (auto const& sentence : sentences) m_keys.push_back(keyOf(sentence.text));
     }
@@ -47,6 +49,11 @@ public:
         auto& list = m_tokens[at(i)];
         if (list.empty()) list = tokensOf(text(i));
         return list;
+    }
+    LetterPairs const& letters(int i) {
+        auto& pairs = m_letters[at(i)];
+        if (!pairs) pairs.emplace(text(i));
+        return *pairs;
     }
     std::string const& plain(int i) {
         auto& spelled = m_plain[at(i)];
@@ -77,6 +84,7 @@ private:
     std::vector<std::vector<Key>> m_tokens;
     std::vector<int> m_partner;  // index of the pair, or -1
     std::vector<std::string> m_plain;
+    std::vector<std::optional<LetterPairs>> m_letters;
     std::vector<Key> m_keys;
 };
 
@@ -111,7 +119,7 @@ private:
         double const tokens = similarity(m_reference.tokens(i), m_candidate.tokens(j));
         bool const letters = m_origin == Origin::OneText && std::min(m_reference.tokens(i).size(), m_candidate.tokens(j).size()) <= kShortText;
         if (!letters) return tokens;
-        return std::max(tokens, letterSimilarity(m_reference.text(i), m_candidate.text(j)));
+        return std::max(tokens, letterSimilarity(m_reference.letters(i), m_candidate.letters(j)));
     }
 
     void pairEqual() {

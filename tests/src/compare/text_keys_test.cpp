@@ -22,6 +22,16 @@ TEST(TextKeys, MeasureLikenessByWords) {
     EXPECT_EQ(letterSimilarity("a", "b"), 0.0);
 }
 
+TEST(TextKeys, CompareLettersTakenOnceAsTheTextsThemselves) {
+    std::string const longText(70, 'x');
+    std::vector<std::string> const texts = {"", "a", "b", "Delay", "delay", "Delay time", "Détente", longText, longText + "y"};
+    for (auto const& a : texts) {
+        for (auto const& b : texts) EXPECT_EQ(letterSimilarity(LetterPairs(a), LetterPairs(b)), letterSimilarity(a, b)) << a << " and " << b;
+    }
+    EXPECT_EQ(letterSimilarity(LetterPairs("a"), LetterPairs("a")), 1.0);
+    EXPECT_EQ(letterSimilarity(LetterPairs(longText), LetterPairs(longText + "y")), 1.0);  // alike as far as they count
+}
+
 TEST(TextKeys, CutTextsSoThatTheDifferenceStaysInView) {
     std::string const before = std::string(900, 'a') + " 4.25 " + std::string(900, 'b');
     std::string const after = std::string(900, 'a') + " 4.35 " + std::string(900, 'b');
