@@ -41,6 +41,9 @@ struct Mixer {
     void add(std::uint64_t word) { value = (value ^ word) * 0x100000001b3U; }
 };
 
+// Steps of the grid in a length, to the nearest; it is not negative.
+std::uint64_t onGrid(Points length) { return static_cast<std::uint64_t>(static_cast<std::int64_t>(static_cast<double>(length / kShapeGrid) + 0.5)); }
+
 Rect boxOf(PagePath const& path, std::size_t begin, std::size_t end) {
     Rect box{path.points[begin].x, path.points[begin].y, path.points[begin].x, path.points[begin].y};
     for (std::size_t i = begin + 1; i < end; ++i) {
@@ -124,8 +127,7 @@ void PageGraphics::addDrawing(PagePath const& path, std::size_t begin, std::size
     Mixer mixer;
     for (std::size_t i = begin; i < end; ++i) {
         PathPoint const& p = path.points[i];
-        mixer.add(static_cast<std::uint64_t>(std::lround((p.x - box.x0) / kShapeGrid)) << 32U |
-                  static_cast<std::uint64_t>(std::lround((p.y - box.y0) / kShapeGrid)) << 1U | (p.curve ? 1U : 0U));
+        mixer.add(onGrid(p.x - box.x0) << 32U | onGrid(p.y - box.y0) << 1U | (p.curve ? 1U : 0U));
     }
     m_watched = united(m_watched, *part);
     m_drawings.push_back({*part, mixer.value});
@@ -222,8 +224,8 @@ void PageGraphics::drawing(Rect const& box, std::uint64_t shape, Paint const& pa
     }
     Mixer mixer;
     mixer.add(shape);
-    mixer.add(static_cast<std::uint64_t>(std::lround(box.width() / kShapeGrid)));
-    mixer.add(static_cast<std::uint64_t>(std::lround(box.height() / kShapeGrid)));
+    mixer.add(onGrid(box.width()));
+    mixer.add(onGrid(box.height()));
     m_watched = united(m_watched, *part);
     m_drawings.push_back({*part, mixer.value});
 }
