@@ -60,7 +60,7 @@ bool looksLikeValue(std::string const& text) {
     return value.form == ValueForm::Expression && hasDigit(text) && !isPartLike(text);
 }
 
-Content contentOf(model::Table const& table, TableText const& text, Segment const& segment, int column) {
+Content contentOf(model::Table const& table, TableText const& text, Segment const& segment, int column, CellKinds& kinds) {
     Content content;
     int last = -1;
     for (int row = segment.bodyFirst; row < segment.bodyEnd && content.filled < kMostJudged; ++row) {
@@ -72,12 +72,13 @@ Content contentOf(model::Table const& table, TableText const& text, Segment cons
         if (cell.column != column || saysNothing(words)) continue;
         if (cell.columnSpan > 1 && cell.columnSpan >= table.columns - 1) continue;  // heading lines
         ++content.filled;
-        if (looksLikeValue(words) && !text.cells[static_cast<std::size_t>(index)].onlyReference) ++content.numbers;
-        if (isUnitLike(words)) ++content.units;
-        if (isSymbolLike(words)) ++content.symbols;
-        if (isConditionLike(words)) ++content.conditions;
-        if (isPartLike(words)) ++content.parts;
-        if (hasOrdinaryWord(words)) ++content.words;
+        CellKinds::Kind const& kind = kinds.of(words);
+        if (kind.value && !text.cells[static_cast<std::size_t>(index)].onlyReference) ++content.numbers;
+        if (kind.unit) ++content.units;
+        if (kind.symbol) ++content.symbols;
+        if (kind.condition) ++content.conditions;
+        if (kind.part) ++content.parts;
+        if (kind.words) ++content.words;
     }
     return content;
 }
@@ -173,9 +174,9 @@ std::string bareSymbol(std::string const& title) {
     return lead && isStrongSymbol(bare) ? bare : std::string{};
 }
 
-std::vector<Content> contentsOf(model::Table const& table, TableText const& text, Segment const& segment) {
+std::vector<Content> contentsOf(model::Table const& table, TableText const& text, Segment const& segment, CellKinds& kinds) {
     std::vector<Content> contents;
-    for (int c = 0; c < table.columns; ++c) contents.push_back(contentOf(table, text, segment, c));
+    for (int c = 0; c < table.columns; ++c) contents.push_back(contentOf(table, text, segment, c, kinds));
     return contents;
 }
 
@@ -500,6 +501,19 @@ void judgeTransposed(TableText const& text, Segment const& segment, ColumnPlan& 
 bool ColumnPlan::has(ColumnRole role) const { return std::ranges::find(roles, role) != roles.end(); }
 int ColumnPlan::count(ColumnRole role) const { return static_cast<int>(std::ranges::count(roles, role)); }
 
+CellKinds::Kind const& CellKinds::of(std::string const& text) {
+    auto const [entry, isNew] = m_kinds.try_emplace(text);
+    if (isNew) {
+        entry->second = {.value = looksLikeValue(text),
+                         .unit = isUnitLike(text),
+                         .symbol = isSymbolLike(text),
+                         .condition = isConditionLike(text),
+                         .part = isPartLike(text),
+                         .words = hasOrdinaryWord(text)};
+    }
+    return entry->second;
+}
+
 std::vector<Segment> segmentsOf(model::Table const& table, TableText const& text) {
     std::vector<Segment> out;
     Segment now{0, std::clamp(table.headRows, 0, table.rows), table.rows};
@@ -521,7 +535,7 @@ std::vector<Segment> segmentsOf(model::Table const& table, TableText const& text
     return out;
 }
 
-ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan const* carried) {
+ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan const* carried, CellKinds& kinds) {
     ColumnPlan plan;
     plan.roles.assign(static_cast<std::size_t>(std::max(0, table.columns)), Unknown);
     plan.titles.assign(plan.roles.size(), {});
@@ -558,12 +572,17 @@ ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment
         return out;
     }
     plan.headed = known > 0;
-    auto const contents = contentsOf(table, text, segment);
+    auto const contents = contentsOf(table, text, segment, kinds);
     if (!plan.headed) takeValuesByContent(text, segment, contents, plan);
     judgeByContent(table, text, segment, contents, plan);
     groupValues(table, text, segment, plan);
     judgeTransposed(text, segment, plan);
     return plan;
+}
+
+ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan const* carried) {
+    CellKinds kinds;
+    return planColumns(table, text, segment, carried, kinds);
 }
 
 }  // namespace standin::parameters

@@ -1,12 +1,14 @@
 // What each column of a specification table holds, and which value columns
 // belong together.
 //
-//     ColumnPlan plan = planColumns(table, text, {0, table.headRows, table.rows}, nullptr);
+//     CellKinds kinds;  // for all tables of a sheet
+//     ColumnPlan plan = planColumns(table, text, {0, table.headRows, table.rows}, nullptr, kinds);
 //     plan.roles[3]           -> ColumnRole::Min
 //     plan.groups[1].variant  -> "XX358A"      (one group a variant, package or range)
 #pragma once
 
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 #include "extractors/parameters/head_words.h"
@@ -54,11 +56,31 @@ struct ColumnPlan {
     [[nodiscard]] int count(ColumnRole role) const;
 };
 
+// What the texts of cells look like. Tables repeat them ("V", "1.0", "TA = 25 °C"): each
+// is judged once for all tables that share this.
+class CellKinds {
+public:
+    struct Kind {
+        bool value = false;
+        bool unit = false;
+        bool symbol = false;
+        bool condition = false;
+        bool part = false;
+        bool words = false;
+    };
+    [[nodiscard]] Kind const& of(std::string const& text);
+
+private:
+    std::unordered_map<std::string, Kind> m_kinds;
+};
+
 // Head and body rows of the table, top to bottom; never empty for a table with rows.
 [[nodiscard]] std::vector<Segment> segmentsOf(model::Table const& table, TableText const& text);
 
 // `carried`: the plan of the table that this one continues, or of the segment
 // above, used where the segment has no head; may be null.
+[[nodiscard]] ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan const* carried, CellKinds& kinds);
+// Of a table by itself.
 [[nodiscard]] ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment const& segment, ColumnPlan const* carried);
 
 }  // namespace standin::parameters

@@ -122,6 +122,7 @@ private:
     std::vector<model::Section> const& m_sections;
     Footnotes m_footnotes;
     ByDesign m_byDesign;
+    CellKinds m_kinds;
     std::map<std::string, Carried> m_carried;
     std::map<std::string, std::string> m_partOf;  // by table: the part that its caption speaks of
     std::vector<model::Parameter> m_out;
@@ -208,7 +209,7 @@ void Reader::readOnItsSide(model::Table& table, model::Table const& upright, mod
     model::PageLayout const* page = pageOf(m_pages, table.page);
     TableText const text(upright, page);
     Segment const whole{0, upright.headRows, upright.rows};
-    ColumnPlan const plan = planColumns(upright, text, whole, nullptr);
+    ColumnPlan const plan = planColumns(upright, text, whole, nullptr, m_kinds);
     table.kind = classifyTable(upright, text, plan, section);
     if (table.kind != model::TableKind::Specification) return;
     RowContext context;
@@ -243,7 +244,7 @@ void Reader::readTable(model::Table& table) {
     ColumnPlan const* planBefore = before != nullptr ? &before->plan : nullptr;
     std::optional<ColumnPlan> const fromAbove = before == nullptr && segments.front().bodyFirst == 0 ? planAbove(table, before) : std::nullopt;
     if (fromAbove) planBefore = &*fromAbove;
-    ColumnPlan plan = planColumns(table, text, segments.front(), planBefore);
+    ColumnPlan plan = planColumns(table, text, segments.front(), planBefore, m_kinds);
     table.kind = classifyTable(table, text, plan, section);
     if (before != nullptr && plan.carried) table.kind = before->tableKind;
 
@@ -265,7 +266,7 @@ void Reader::readTable(model::Table& table) {
         carried.kind = before != nullptr && plan.carried ? before->kind : parameterKindOf(table, plan, section, page);
         for (std::size_t i = 0; i < segments.size(); ++i) {
             if (i > 0) {
-                ColumnPlan next = planColumns(table, text, segments[i], &plan);
+                ColumnPlan next = planColumns(table, text, segments[i], &plan, m_kinds);
                 plan = std::move(next);
             }
             std::vector<PrintedRow> rows = readRows(table, text, page, segments[i], plan, carried.tableCondition, carried.context);

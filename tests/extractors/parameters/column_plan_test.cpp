@@ -221,5 +221,18 @@ TEST(ColumnPlan, AStandardModeIsNoTypicalValue) {
     EXPECT_EQ(plan.groups[1].variant, "Fast mode");
 }
 
+TEST(ColumnPlan, WhatCellsLookLikeIsTheSameWhenAskedAgain) {
+    CellKinds kinds;
+    for (int time = 0; time < 2; ++time) {
+        EXPECT_TRUE(kinds.of("4.5").value);
+        EXPECT_TRUE(kinds.of("mV").unit);
+        EXPECT_TRUE(kinds.of("VDD").symbol);
+        EXPECT_TRUE(kinds.of("TA = 25 °C").condition);
+        EXPECT_TRUE(kinds.of("XX358A").part);
+        EXPECT_TRUE(kinds.of("Hold time").words);
+        EXPECT_FALSE(kinds.of("Hold time").value);
+    }
+}
+
 }  // namespace
 }  // namespace standin::parameters
