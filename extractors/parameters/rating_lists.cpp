@@ -31,7 +31,8 @@ constexpr std::array<std::string_view, 12> kBullets = {"·", "•", "●", "■"
 constexpr std::array<std::string_view, 10> kValueWords = {"continuous", "indefinite", "infinite", "unlimited", "internally limited", "tbd", "not limited", "连续", "无限", "連続"};
 
 struct Line {
-    std::string text;
+    std::string text;     // " ... " for leader dots
+    std::string printed;  // them as they are
     std::vector<std::uint32_t> words;
     model::Rect box;
     bool bullet = false;
@@ -184,7 +185,7 @@ std::vector<model::Parameter> readRatingLists(std::span<model::PageLayout> pages
                     parameter.unit = value.unit;
                     parameter.page = page.page;
                     parameter.box = line->box;
-                    parameter.printed = line->text;
+                    parameter.printed = line->printed;
                     fillInterval(parameter);
                     parameter.grade = gradeOf(parameter, false);
                     parameter.confidence = {0.88, {"read from a list"}};
@@ -219,6 +220,8 @@ std::vector<model::Parameter> readRatingLists(std::span<model::PageLayout> pages
                 model::Word const& word = page.words[line.firstWord + i];
                 free = free && word.owner == model::Owner::None;
                 now.words.push_back(line.firstWord + i);
+                if (!now.printed.empty() && word.spaceBefore) now.printed.push_back(' ');
+                now.printed += word.text;
                 if (word.dotLeader) {
                     now.leader = true;
                     now.text += " ... ";
@@ -241,6 +244,7 @@ std::vector<model::Parameter> readRatingLists(std::span<model::PageLayout> pages
                                 line.box.x0 >= lines.back().box.x0;
             if (goesOn) {
                 lines.back().text = joined(lines.back().text, now.text);
+                lines.back().printed += " " + now.printed;
                 lines.back().box = model::united(lines.back().box, now.box);
                 lines.back().words.insert(lines.back().words.end(), now.words.begin(), now.words.end());
             } else {

@@ -376,6 +376,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
         }
         for (int index : cells.all) {
             out.printed += (out.printed.empty() ? "" : " | ") + (cellOf(index).text.empty() ? textOf(index).text : cellOf(index).text);
+            if (!cellOf(index).leader.empty()) out.printed += " " + cellOf(index).leader;
             if (cellOf(index).row == row && cellOf(index).rowSpan == 1) out.box = model::united(out.box, wordsBox(index));
         }
         if (carriesOn && !m_table.evidence.ruledRows) out.doubts.emplace_back("name carried from the line above");

@@ -88,6 +88,18 @@ void putSymbolFirst(PageLayout const& page, GridDraft const& draft, std::vector<
     std::rotate(order.begin(), leftmost, leftmost + 1);
 }
 
+// The dots that lead on from the last word of a cell.
+std::string leaderBehind(PageLayout const& page, std::uint32_t word) {
+    std::string leader;
+    auto const& last = page.words[word];
+    for (std::size_t w = word + std::size_t{1}; w < page.words.size(); ++w) {
+        auto const& next = page.words[w];
+        if (!next.dotLeader || std::abs(next.baseline - last.baseline) > kSameLine * last.size) break;
+        leader += next.text;
+    }
+    return leader;
+}
+
 // Sorts the pieces of the cell.
 Cell makeCell(PageLayout const& page, GridDraft const& draft, DraftCell& from) {
     Cell cell;
@@ -129,6 +141,7 @@ Cell makeCell(PageLayout const& page, GridDraft const& draft, DraftCell& from) {
     for (auto const i : from.pieces) {
         if (!draft.pieces[i].ruledBox.empty()) cell.box = united(cell.box, draft.pieces[i].ruledBox);
     }
+    if (!cell.words.empty()) cell.leader = leaderBehind(page, cell.words.back());
     return cell;
 }
 

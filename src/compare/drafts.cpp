@@ -17,6 +17,7 @@
 
 #include "compare/finding_id.h"
 #include "compare/text_keys.h"
+#include "text/leaders.h"
 
 namespace standin::compare {
 
@@ -152,6 +153,14 @@ void show(Draft& higher, Draft const& lower) {
     }
 }
 
+// Leader dots join the cells beside them, as printed.
+std::string withoutJointsBehindLeaders(std::string text) {
+    for (auto at = text.find(kBetweenParts); at != std::string::npos; at = text.find(kBetweenParts, at + 1)) {
+        if (text::leaderBefore(text, at) < at) text.replace(at, kBetweenParts.size(), " ");
+    }
+    return text;
+}
+
 }  // namespace
 
 model::Side sideOf(int page, model::Rect const& box, std::string text) {
@@ -272,6 +281,9 @@ std::vector<model::Finding> finish(std::vector<Draft>& drafts) {
     for (int const index : order) {
         auto& draft = drafts[static_cast<std::size_t>(index)];
         auto& finding = draft.finding;
+        for (auto* side : {&finding.reference, &finding.candidate}) {
+            if (*side) (*side)->text = withoutJointsBehindLeaders(std::move((*side)->text));
+        }
         if (finding.reference && finding.candidate) {
             auto shown = excerpts(finding.reference->text, finding.candidate->text, kLongestText);
             finding.reference->text = std::move(shown.reference);

@@ -63,6 +63,7 @@ void PrintedRows::addTable(model::Table const& table, int index) {
             joined[static_cast<std::size_t>(cell.row)] += ' ';
         }
         row.text += cell.text;
+        if (!cell.leader.empty()) row.text += ' ' + cell.leader;
         joined[static_cast<std::size_t>(cell.row)] += cell.text;
     }
     for (std::size_t r = 0; r < rows.size(); ++r) {

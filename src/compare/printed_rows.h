@@ -20,7 +20,7 @@ struct PrintedRow {
     int row = 0;
     int page = 0;
     model::Rect box;
-    std::string text;  // cells that begin in this row, joined by " | "
+    std::string text;  // cells that begin in this row, joined by " | ", leader dots behind their cell
     Key key = 0;       // of the cells' texts without joints
     bool head = false;
     std::vector<int> parameters;  // indices into Datasheet::parameters

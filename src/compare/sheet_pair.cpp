@@ -10,6 +10,7 @@
 
 #include "compare/device_codes.h"
 #include "compare/similarity_pairing.h"
+#include "text/leaders.h"
 
 namespace standin::compare {
 
@@ -78,7 +79,7 @@ std::map<int, bool> findPagesInPlace(SheetPair const& sheets) {
 
 std::string_view firstCell(PrintedRow const& row) {
     std::string_view const text = row.text;
-    return text.substr(0, std::min(text.find(" | "), text.size()));
+    return text.substr(0, text::leaderBefore(text, std::min(text.find(" | "), text.size())));
 }
 
 std::vector<std::string> firstCells(PrintedRows const& rows) {

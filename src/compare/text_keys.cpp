@@ -9,6 +9,7 @@
 #include <charconv>
 
 #include "text/fold.h"
+#include "text/leaders.h"
 #include "text/utf8.h"
 
 namespace standin::compare {
@@ -45,15 +46,17 @@ Key hashOf(std::string_view bytes, Key seed) {
 
 Key combined(Key a, Key b) { return mixed(a * kPrime + b + 0x9e3779b97f4a7c15ULL); }
 
+std::string foldedText(std::string_view printed) { return text::leadersReplaced(text::foldForComparison(printed), " "); }
+
 std::string spaceless(std::string_view printed) {
-    std::string folded = text::foldForComparison(printed);
+    std::string folded = foldedText(printed);
     std::erase(folded, ' ');
     return folded;
 }
 
 Key keyOf(std::string_view printed) {
     Key hash = kOffset;
-    for (char const c : text::foldForComparison(printed)) {
+    for (char const c : foldedText(printed)) {
         if (c != ' ') hash = with(hash, c);
     }
     return mixed(hash);
@@ -71,7 +74,7 @@ Key hashOfLower(std::string_view letters) {
 }  // namespace
 
 std::vector<Key> tokensOf(std::string_view printed) {
-    std::string const folded = text::foldForComparison(printed);
+    std::string const folded = foldedText(printed);
     std::vector<Key> tokens;
     tokens.reserve(folded.size() / 4 + 1);
     std::size_t at = 0;

@@ -26,6 +26,9 @@ using Key = std::uint64_t;
 // reader sees as the same have the same key.
 [[nodiscard]] Key keyOf(std::string_view printed);
 
+// The text folded for comparison, a space for leader dots.
+[[nodiscard]] std::string foldedText(std::string_view printed);
+
 // The folded text itself without white space.
 [[nodiscard]] std::string spaceless(std::string_view printed);
 

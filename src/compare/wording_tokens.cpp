@@ -188,7 +188,7 @@ std::vector<std::pair<std::size_t, std::size_t>> headingsInCapitals(std::string_
 class SentenceReader {
 public:
     SentenceReader(std::string_view printed, SheetNames const& names, std::string_view language)
-        : m_names(names), m_text(withoutUnitHyphens(text::foldForComparison(printed))), m_language(phraseLanguageOf(language, m_text)) {
+        : m_names(names), m_text(withoutUnitHyphens(foldedText(printed))), m_language(phraseLanguageOf(language, m_text)) {
         int lower = 0;
         int upper = 0;
         for (char const c : m_text) {

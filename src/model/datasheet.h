@@ -122,7 +122,7 @@ struct Parameter {
     std::vector<std::string> corrected;  // fields that a person put right: see DocumentInfo::corrections
     int page = 0;
     Rect box;
-    std::string printed;  // the whole row as printed, cells joined by " | "
+    std::string printed;      // the whole row as printed, cells joined by " | ", leader dots behind their cell
     bool recognised = false;  // in a picture, some of it at least
     bool operator==(Parameter const&) const = default;
 };

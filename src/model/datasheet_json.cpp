@@ -52,15 +52,16 @@ Section sectionOf(Json const& j) {
 }
 
 Json cellJson(Cell const& c) {
-    return Members()
-        .add("row", c.row)
+    Members members;
+    members.add("row", c.row)
         .add("column", c.column)
         .add("row_span", c.rowSpan)
         .add("column_span", c.columnSpan)
         .add("text", c.text)
         .add("header", c.header)
-        .add("box", boxJson(c.box))
-        .take();
+        .add("box", boxJson(c.box));
+    if (!c.leader.empty()) members.add("leader", c.leader);
+    return members.take();
 }
 
 Cell cellOf(Json const& j) {
@@ -71,6 +72,7 @@ Cell cellOf(Json const& j) {
     c.columnSpan = std::max(1, intOf(j, "column_span", 1));
     c.text = textOf(j, "text");
     c.header = boolOf(j, "header");
+    c.leader = textOf(j, "leader");
     c.box = boxOf(j);
     return c;
 }

@@ -8,6 +8,7 @@
 #include "model/names.h"
 #include "report/texts.h"
 #include "risk/cell_texts.h"
+#include "text/leaders.h"
 
 namespace standin::report {
 
@@ -145,7 +146,7 @@ std::string limitText(risk::BenchLimit const& limit) {
 
 std::string valuesOf(Side const& side) {
     bool const values = !side.min.empty() || !side.typ.empty() || !side.max.empty();
-    auto text = values ? threeValues(side.min, side.typ, side.max, side.unit) : side.text;
+    auto text = values ? threeValues(side.min, side.typ, side.max, side.unit) : text::leadersReplaced(side.text, "…");
     if (side.recognised) text += kRecognisedMark;
     return text;
 }

@@ -9,6 +9,7 @@
 
 #include "compare/coverage_account.h"
 #include "quantity/cell.h"
+#include "text/leaders.h"
 
 namespace standin::risk::texts {
 
@@ -193,14 +194,15 @@ std::string capitalised(std::string text) {
     return text;
 }
 
-std::string shortened(std::string_view text, std::size_t longest) {
+std::string shortened(std::string_view printed, std::size_t longest) {
+    std::string const text = text::leadersReplaced(std::string(printed), "…");
     if (text.size() <= longest) {
-        return std::string(text);
+        return text;
     }
     while (longest > 0 && (static_cast<unsigned char>(text[longest]) & 0xC0) == 0x80) {
         --longest;
     }
-    return std::string(text.substr(0, longest)) + "…";
+    return text.substr(0, longest) + "…";
 }
 
 std::string parameterTitle(std::string_view name, model::Finding const& finding, ParameterJudgement const& judged, Role role, std::string_view unit) {

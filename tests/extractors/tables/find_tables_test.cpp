@@ -209,6 +209,8 @@ TEST(FindTables, leaderListIsATableButContentsAreNot) {
     ASSERT_EQ(tables.size(), 1U);
     EXPECT_TRUE(tables[0].evidence.leaders);
     EXPECT_EQ(textAt(tables[0], 0, 0), "Supply voltage");
+    EXPECT_EQ(tables[0].cells[0].leader, "...");
+    EXPECT_EQ(tables[0].cells[1].leader, "");
     PageBuilder contents;
     contents.text(44, 100, "Features ...").text(200, 100, "1").text(44, 112, "Ratings ...").text(200, 112, "3").text(44, 124, "Package ...").text(200, 124, "9");
     EXPECT_TRUE(findTables(contents.layout()).empty());

@@ -25,6 +25,13 @@ TEST(Drafts, LeaveOneFindingForOnePlace) {
     EXPECT_EQ(findings[1].kind, FindingKind::Table);
 }
 
+TEST(Drafts, ShowLeaderDotsInPlaceOfAJoint) {
+    std::vector<Draft> drafts{twoSided(FindingKind::Table, Rank::Table, 100, "Delay ........ | 10 | ms", "Delay ........ | 12 | ms")};
+    auto const findings = finish(drafts);
+    EXPECT_EQ(findings.at(0).reference->text, "Delay ........ 10 | ms");
+    EXPECT_EQ(findings.at(0).candidate->text, "Delay ........ 12 | ms");
+}
+
 TEST(Drafts, HangASentenceUnderTheFeatureItStates) {
     std::vector<Draft> drafts{twoSided(FindingKind::Wording, Rank::Wording, 100, "It is permitted.", "It is prohibited."),
                               twoSided(FindingKind::Feature, Rank::Feature, 100, "It is permitted.", "It is prohibited.")};

@@ -51,6 +51,19 @@ TEST(PrintedRows, GiveAMergedCellToTheRowItBeginsIn) {
     EXPECT_EQ(rows[0].box.y1, 20);
 }
 
+TEST(PrintedRows, ShowTheDotsThatLeadFromACell) {
+    model::Datasheet sheet;
+    model::Table table;
+    table.page = 1;
+    table.cells = {{.text = "Storage temperature", .leader = "........", .words = {}, .lineStarts = {}, .box = {0, 0, 50, 10}},
+                   {.column = 1, .text = "150 °C", .words = {}, .lineStarts = {}, .box = {50, 0, 100, 10}}};
+    sheet.tables.push_back(table);
+    PrintedRows const rows(sheet);
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(rows[0].text, "Storage temperature ........ | 150 °C");
+    EXPECT_EQ(rows[0].key, keyOf("Storage temperature 150 °C"));
+}
+
 TEST(PrintedRows, TwoRowsPrintAlikeUnlessAPrintedFieldDiffers) {
     auto const row = [](RowText const& text) { return SheetBuilder("QX17").specification("", {text}).build().parameters.front(); };
     RowText const text{.name = "Delay", .symbol = "tD", .condition = "VDD=3V", .min = "8", .typ = "10", .max = "12", .unit = "ms"};

@@ -12,6 +12,13 @@ TEST(TextKeys, AreEqualForWhatReadsTheSame) {
     EXPECT_NE(keyOf("4.28 V"), keyOf("4.29 V"));
 }
 
+TEST(TextKeys, LeaveLeaderDotsOut) {
+    EXPECT_EQ(keyOf("Storage temperature ........ 150 °C"), keyOf("Storage temperature……… 150 °C"));
+    EXPECT_EQ(spaceless("Storage temperature....150 °C"), "Storagetemperature150°C");
+    EXPECT_EQ(tokensOf("Life 5........10 h"), tokensOf("Life 5 10 h"));
+    EXPECT_NE(keyOf("0...70 °C"), keyOf("0 70 °C"));
+}
+
 TEST(TextKeys, MeasureLikenessByWords) {
     auto const a = tokensOf("Delay time 10 ms");
     EXPECT_EQ(similarity(a, tokensOf("delay time 10 ms")), 1.0);

@@ -31,6 +31,7 @@ Datasheet sample() {
     c.row = 1;
     c.columnSpan = 2;
     c.text = "VDD \"supply\"";
+    c.leader = "........";
     c.box = {72.25F, 120, 200.5F, 130};
     t.cells = {c};
     d.tables = {t};

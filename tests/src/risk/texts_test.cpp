@@ -84,6 +84,7 @@ TEST(Texts, OneValueUnderTwoConditionsIsSaidOnce) {
 
 TEST(Texts, ShorteningKeepsCharactersWhole) {
     EXPECT_EQ(texts::shortened("abc", 3), "abc");
+    EXPECT_EQ(texts::shortened("Name ............ 5 V", 14), "Name … 5 V");
     EXPECT_EQ(texts::shortened("ab过充", 4), "ab…");
     EXPECT_EQ(texts::shortened("ab过充", 5), "ab过…");
 }
