@@ -86,7 +86,8 @@ bool isForeignSign(PageLayout const& layout, TextLine const& line) {
     if (first.font == second.font || first.text.empty() || first.script != model::Script::Normal) return false;
     std::size_t at = 0;
     char32_t const code = text::decodeNext(first.text, at);
-    return at == first.text.size() && !isDigit(code) && !isAsciiUpper(code);
+    bool const ideograph = code >= 0x4E00 && code <= 0x9FFF;  // "图 5" in a font for ideographs
+    return at == first.text.size() && !isDigit(code) && !isAsciiUpper(code) && !ideograph;
 }
 
 Bullets findBullets(PageLayout const& layout, std::uint32_t firstLine) {

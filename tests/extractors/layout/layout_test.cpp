@@ -196,6 +196,17 @@ TEST(Layout, LettersOfASymbolFontInFrontOfEntriesAreBullets) {
     EXPECT_EQ(page.words[0].text, "\u2022");
 }
 
+TEST(Layout, AnIdeographInFrontOfNumbersStaysOne) {
+    PageMaker maker(1);
+    for (int i = 0; i < 3; ++i) {
+        auto const y = static_cast<float>(100 + 60 * i);
+        maker.text(50, y, "\u56FE", {.font = 2}).text(60, y, std::to_string(i + 1) + ". Wind over time");
+    }
+    PageLayout const page = layOut(maker.content());
+    EXPECT_EQ(page.words[0].text, "\u56FE");
+    for (model::Block const& block : page.blocks) EXPECT_EQ(block.role, BlockRole::Caption);
+}
+
 TEST(Layout, ASentenceAboutAFigureIsNoCaption) {
     PageMaker maker(1);
     maker.text(50, 100, "Fig. 2 shows the connection of the logger.").text(50, 140, "Fig. 2. Connection of the logger");
