@@ -1,7 +1,8 @@
 // Lines are gathered over the pages by their text and place. Text is compared with
 // its numbers taken out; numbers that differ have to follow the page number. What
 // is found on enough pages, near an edge and not parted from it by other text, is
-// furniture. Tested by furniture_test.cpp.
+// furniture, and so is a line there that differs from it in one word.
+// Tested by furniture_test.cpp.
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -38,6 +39,7 @@ constexpr Points kSamePlaceOfText = 24.0F;  // the same where the text itself is
 constexpr std::size_t kUnmistakable = 12;   // bytes of such a text
 constexpr std::size_t kPagesEnough = 3;
 constexpr float kPageNumbersInStep = 0.7F;
+constexpr std::size_t kFewestWords = 3;  // of a line that may differ from a running head in one of them
 constexpr Points kWatermarkSize = 1.8F;  // times running text
 constexpr int kPageNumberWords = 6;
 
@@ -97,6 +99,26 @@ bool looksLikeTableHead(std::string_view text) {
     for (std::string_view title : kTitles)
         if (lower.find(title) != std::string::npos) ++hits;
     return hits >= 2 || lower.find("continued") != std::string::npos || lower.find("(cont") != std::string::npos || lower.find("\u7EED") != std::string::npos;
+}
+
+std::vector<std::string_view> wordsOf(std::string_view text) {
+    std::vector<std::string_view> words;
+    while (!text.empty()) {
+        std::size_t const end = std::min(text.find(' '), text.size());
+        if (end > 0) words.push_back(text.substr(0, end));
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return words;
+}
+
+// Of three words or more, all but one the same.
+bool differInOneWord(std::string_view a, std::string_view b) {
+    auto const x = wordsOf(a);
+    auto const y = wordsOf(b);
+    if (x.size() != y.size() || x.size() < kFewestWords) return false;
+    std::size_t different = 0;
+    for (std::size_t i = 0; i < x.size() && different < 2; ++i) different += x[i] != y[i] ? 1U : 0U;
+    return different == 1;
 }
 
 class Marker {
@@ -190,7 +212,56 @@ private:
                 first = last;
             }
         }
+        releaseSentences();
+        markChangedHeads();
         keepContiguous();
+    }
+
+    // A line that goes on from text above it is text, at however many places it stands ("Table 3. Values (VDD = 3 V," / "load 10 µF)").
+    void releaseSentences() {
+        for (std::size_t p = 0; p < m_pages.size(); ++p) {
+            for (Block const& block : m_pages[p].blocks) {
+                for (std::uint32_t l = block.firstLine + 1; l < block.firstLine + block.lineCount; ++l) {
+                    bool const head = m_marked[p][l] == Role::RunningHead && m_marked[p][l - 1] == Role::None;
+                    if (head && model::lineText(m_pages[p], m_pages[p].lines[l - 1]).ends_with(',')) m_marked[p][l] = Role::None;
+                }
+            }
+        }
+    }
+
+    // A text that is a running head on enough pages.
+    struct Head {
+        Candidate const* line = nullptr;
+        std::set<std::uint32_t> pages;
+    };
+
+    // A running head with one word changed on one page ("Rev 2" for "Rev 1", a typing error) is one all the same.
+    void markChangedHeads() {
+        std::map<std::string_view, Head> heads;
+        for (auto const& [key, all] : m_groups) {
+            for (Candidate const& c : all) {
+                if (m_marked[c.page][c.line] != Role::RunningHead) continue;
+                Head& head = heads[c.text];
+                head.line = &c;
+                head.pages.insert(c.page);
+            }
+        }
+        std::erase_if(heads, [&](auto const& entry) { return entry.second.pages.size() < needed() || wordsOf(entry.first).size() < kFewestWords; });
+        for (auto const& [key, all] : m_groups) {
+            for (Candidate const& c : all) {
+                if (m_marked[c.page][c.line] != Role::None) continue;
+                bool const changed =
+                    std::any_of(heads.begin(), heads.end(), [&](auto const& entry) { return entry.second.pages.count(c.page) == 0 && isChangedHead(c, *entry.second.line); });
+                if (changed) m_marked[c.page][c.line] = Role::RunningHead;
+            }
+        }
+    }
+
+    bool isChangedHead(Candidate const& c, Candidate const& head) const {
+        TextLine const& line = m_pages[c.page].lines[c.line];
+        TextLine const& other = m_pages[head.page].lines[head.line];
+        bool const samePlace = std::abs(edgeDistance(c) - edgeDistance(head)) <= kSamePlace && std::abs(line.box.x0 - other.box.x0) <= kSamePlace;
+        return samePlace && line.direction == other.direction && differInOneWord(c.text, head.text);
     }
 
     void decideGroup(std::vector<Candidate> group) {
@@ -211,9 +282,9 @@ private:
             }
             counts = true;
         }
-        bool const pageNumber = counts ? true : looksLikePageNumber(group.front().text);
-        bool const alone = looksLikePageNumber(group.front().text);
-        for (Candidate const& c : group) m_marked[c.page][c.line] = pageNumber && alone ? Role::PageNumber : Role::RunningHead;
+        // The same number on every page counts nothing ("277 69 16", a telephone).
+        bool const pageNumber = counts && looksLikePageNumber(group.front().text);
+        for (Candidate const& c : group) m_marked[c.page][c.line] = pageNumber ? Role::PageNumber : Role::RunningHead;
     }
 
     // Numbers that do not count pages: only lines with the very same text repeat.

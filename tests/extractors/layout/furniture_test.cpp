@@ -62,6 +62,32 @@ TEST(Furniture, ADriftingFootIsFoundAndAValueThatDiffersIsNot) {
     for (PageLayout const& page : pages) EXPECT_EQ(furniture(page), "Kestrel Works datasheet");
 }
 
+TEST(Furniture, ARunningHeadWithOneWordChangedIsOneAllTheSame) {
+    auto const pages = document(4, [](PageMaker& page, int p) {
+        page.text(50, 40, p == 3 ? "Wind logger of 27 V for boats" : "Wind logger of 20 V for boats").text(500, 40, "WL12");
+        page.text(50, 70, p == 2 ? "Rain" : "Storm");
+    });
+    for (PageLayout const& page : pages) {
+        std::string const volts = page.page == 3 ? "27" : "20";
+        EXPECT_EQ(furniture(page), "Wind logger of " + volts + " V for boats WL12" + (page.page == 2 ? "" : " Storm"));
+    }
+}
+
+TEST(Furniture, ALineThatGoesOnFromTextIsText) {
+    auto const pages = document(4, [](PageMaker& page, int p) {
+        page.text(50, 40, "Table " + std::to_string(p * p) + ": values of the logger (supply 3 V,").text(50, 52, "load of 10 uF unless otherwise said).");
+    });
+    for (PageLayout const& page : pages) EXPECT_EQ(furniture(page), "");
+}
+
+TEST(Furniture, ANumberThatIsTheSameOnEveryPageIsNoPageNumber) {
+    auto const pages = document(4, [](PageMaker& page, int p) { page.text(50, 770, "277 69 16").text(500, 770, std::to_string(p) + " / 4"); });
+    for (PageLayout const& page : pages) {
+        EXPECT_EQ(roleOf(page, "277"), BlockRole::RunningHead);
+        EXPECT_EQ(roleOf(page, "/"), BlockRole::PageNumber);
+    }
+}
+
 TEST(Furniture, TheHeadOfAContinuedTableIsNoRunningHead) {
     auto const pages = document(4, [](PageMaker& page, int) {
         page.text(50, 60, "Parameter").text(200, 60, "Min").text(260, 60, "Max");  // by its words
