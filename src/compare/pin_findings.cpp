@@ -203,6 +203,7 @@ private:
         if (wording.relation == Relation::Same) return;
         Draft draft = pinDraft(wording.relation, &r, &c);
         draft.finding.classes = std::move(wording.classes);
+        hangUnderFirstOfRow(draft, r, c);
         m_drafts.push_back(std::move(draft));
     }
 
@@ -211,12 +212,27 @@ private:
         if (relateHandling(r.name + " | " + r.function, c.name + " | " + c.function) == HandlingChange::None) return;
         Draft draft = pinDraft(Relation::MeaningChanged, &r, &c);
         draft.finding.classes = {model::WordingClass::Pin};
+        hangUnderFirstOfRow(draft, r, c);
         m_drafts.push_back(std::move(draft));
+    }
+
+    // One row for several numbers ("10, 11"): a change in it is one change.
+    void hangUnderFirstOfRow(Draft& draft, Pin const& r, Pin const& c) {
+        auto const sameRow = [](Pin const& a, Pin const& b) { return a.page == b.page && a.box == b.box && a.name == b.name && a.function == b.function; };
+        auto const first = std::find_if(m_changed.begin(), m_changed.end(), [&](auto const& one) { return sameRow(*one.reference, r) && sameRow(*one.candidate, c); });
+        if (first != m_changed.end()) draft.cause = first->draft;
+        else m_changed.push_back({&r, &c, static_cast<int>(m_drafts.size())});
     }
 
     SheetPair const& m_sheets;
     std::vector<Draft>& m_drafts;
     std::set<std::pair<Pin const*, Pin const*>> m_compared;
+    struct ChangedRow {
+        Pin const* reference;
+        Pin const* candidate;
+        int draft;  // the first about it
+    };
+    std::vector<ChangedRow> m_changed;
     bool m_terminals = false;   // of the groups at hand
     bool m_protectors = false;  // cells are watched there: a gate each for charging and discharging
     bool m_amplifiers = false;  // V- is the negative supply there
@@ -334,6 +350,31 @@ void compareChosen(SheetPair const& sheets, std::vector<Draft>& drafts) {
     drafts.push_back(std::move(draft));
 }
 
+// The cell over several rows from which a line has the text, or null.
+model::Cell const* commonCell(model::Datasheet const& sheet, model::OrderingLine const& line, std::string_view text) {
+    auto const table = std::find_if(sheet.tables.begin(), sheet.tables.end(), [&](auto const& one) { return one.id == line.table; });
+    if (table == sheet.tables.end()) return nullptr;
+    Key const key = keyOf(text);
+    float const y = line.box.centre().y;
+    auto const cell = std::find_if(table->cells.begin(), table->cells.end(),
+                                   [&](auto const& one) { return one.rowSpan > 1 && !one.header && one.box.y0 <= y && y <= one.box.y1 && keyOf(one.text) == key; });
+    return cell == table->cells.end() ? nullptr : &*cell;
+}
+
+// Where two lines differ in one cell only, and it is printed once for several of them: that cell.
+std::pair<model::Cell const*, model::Cell const*> changedCells(SheetPair const& sheets, model::OrderingLine const& r, model::OrderingLine const& c) {
+    if (keyOf(r.code) != keyOf(c.code) || r.attributes.size() != c.attributes.size()) return {};
+    int changed = -1;
+    for (std::size_t i = 0; i < r.attributes.size(); ++i) {
+        if (keyOf(r.attributes[i].second) == keyOf(c.attributes[i].second)) continue;
+        if (changed >= 0) return {};
+        changed = static_cast<int>(i);
+    }
+    if (changed < 0) return {};
+    auto const at = static_cast<std::size_t>(changed);
+    return {commonCell(sheets.reference, r, r.attributes[at].second), commonCell(sheets.candidate, c, c.attributes[at].second)};
+}
+
 // All lines of one sheet in as few findings as can show them.
 void listLines(model::Datasheet const& sheet, std::vector<int> const& lines, Relation relation, std::vector<Draft>& drafts) {
     Draft* head = nullptr;
@@ -445,6 +486,7 @@ std::vector<Draft> findOrderingDifferences(SheetPair const& sheets) {
     Likeness const sameCode = [&](int i, int j) { return referenceLines[static_cast<std::size_t>(i)].code == candidateLines[static_cast<std::size_t>(j)].code ? 1.0 : 0.0; };
     auto pairs = alignSequences(referenceKeys, candidateKeys, sheets.oneText() ? likeness : sameCode, {.threshold = 0.5});
     pairMoved(referenceKeys, candidateKeys, pairs);
+    std::map<std::pair<model::Cell const*, model::Cell const*>, int> firstOfCell;  // draft by the cell that differs
     for (auto const pair : pairs) {
         if (referenceKeys[static_cast<std::size_t>(pair.reference)] == candidateKeys[static_cast<std::size_t>(pair.candidate)]) continue;
         auto const& r = reference[static_cast<std::size_t>(pair.reference)];
@@ -453,6 +495,10 @@ std::vector<Draft> findOrderingDifferences(SheetPair const& sheets) {
         if (wording.relation == Relation::Same || sameInEveryCell(sheets, r, c)) continue;
         Draft draft = orderingDraft(wording.relation, &r, &c);
         draft.finding.classes = std::move(wording.classes);
+        if (auto const changed = changedCells(sheets, r, c); changed.first != nullptr && changed.second != nullptr) {
+            auto const [first, isNew] = firstOfCell.emplace(changed, static_cast<int>(drafts.size()));
+            if (!isNew) draft.cause = first->second;
+        }
         drafts.push_back(std::move(draft));
     }
     compareChosen(sheets, drafts);

@@ -54,6 +54,48 @@ std::vector<Draft> exchanged(std::vector<Draft> drafts) {
     return drafts;
 }
 
+Datasheet twoPinsOfOneRow(std::string const& function) {
+    Datasheet sheet = SheetBuilder("QX17").sentence("Logger of wind and rain.").build();
+    sheet.pins = {{"10", "OUT", function, "", 1, {0, 0, 100, 10}}, {"11", "OUT", function, "", 1, {0, 0, 100, 10}}, {"12", "OUT", function, "", 1, {0, 10, 100, 20}}};
+    return sheet;
+}
+
+TEST(PinFindings, AChangeInTheRowOfTwoNumbersIsToldOnce) {
+    auto const drafts = comparedPins(twoPinsOfOneRow("Output above 3 V"), twoPinsOfOneRow("Output below 3 V"));
+    ASSERT_EQ(drafts.size(), 3U);
+    EXPECT_EQ(drafts[0].cause, -1);
+    EXPECT_EQ(drafts[1].cause, 0);
+    EXPECT_EQ(drafts[2].cause, -1);  // printed in a row of its own
+}
+
+// Three ordering lines; the first two share the cell of the quantity.
+Datasheet orderingSheet(std::string const& shared, std::string const& own) {
+    Datasheet sheet = SheetBuilder("QX17").sentence("Logger of wind and rain.").build();
+    model::Table table;
+    table.id = "t1";
+    table.kind = model::TableKind::Ordering;
+    table.page = 1;
+    table.cells.push_back({.row = 1, .column = 1, .rowSpan = 2, .text = shared, .words = {}, .lineStarts = {}, .box = {50, 10, 100, 30}});
+    table.cells.push_back({.row = 3, .column = 1, .text = own, .words = {}, .lineStarts = {}, .box = {50, 30, 100, 40}});
+    sheet.tables.push_back(table);
+    std::string const texts[] = {shared, shared, own};
+    for (int i = 0; i < 3; ++i) {
+        auto const y = static_cast<float>(10 + 10 * i);
+        sheet.ordering.push_back({"QX17-" + std::to_string(i + 1) + "TR", {{"Quantity", texts[i]}}, "t1", 1, {0, y, 50, y + 10}});
+    }
+    return sheet;
+}
+
+TEST(OrderingFindings, ACellOfSeveralLinesIsToldOnce) {
+    Datasheet const reference = orderingSheet("3000 a reel", "3000 a reel");
+    Datasheet const candidate = orderingSheet("3006 a reel", "3006 a reel");
+    auto const drafts = findOrderingDifferences(SheetPair(reference, candidate, AlignOptions{}, words()));
+    ASSERT_EQ(drafts.size(), 3U);
+    EXPECT_EQ(drafts[0].cause, -1);
+    EXPECT_EQ(drafts[1].cause, 0);
+    EXPECT_EQ(drafts[2].cause, -1);
+}
+
 // A pin without a draft has its like in the other sheet.
 void expectNoneInSilence(Datasheet const& reference, Datasheet const& candidate) {
     auto const drafts = comparedPins(reference, candidate);
