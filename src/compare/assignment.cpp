@@ -1,10 +1,14 @@
 // Groups by union-find; small groups by the Hungarian method with potentials on
-// a square matrix of costs (absent edges cost 0 gain), larger ones greedily.
+// a square matrix of costs (absent edges cost 0 gain), larger ones greedily. What
+// is equally good is decided by a preference that is the same whichever sheet
+// comes first, so that an exchange of the two gives the same pairs.
 //
 // Tested by tests/src/compare/assignment_test.cpp.
 #include "compare/assignment.h"
 
 #include <algorithm>
+#include <cmath>
+#include <cstdlib>
 #include <limits>
 #include <map>
 #include <numeric>
@@ -44,13 +48,26 @@ int positionOf(std::vector<int> const& sorted, int value) {
     return static_cast<int>(std::lower_bound(sorted.begin(), sorted.end(), value) - sorted.begin());
 }
 
+// Far below any difference of weights that means something. Lower places come first, and
+// two pairs rather in order than crossed; the roots keep the sums of different choices apart.
+double preference(std::size_t row, std::size_t column) {
+    constexpr double kUnit = 1e-9;
+    constexpr double kPlaces = 1 + kLargestGroup;
+    auto const root = [](std::size_t place) { return std::sqrt(kPlaces - std::min(static_cast<double>(place), kPlaces - 1)); };
+    return kUnit * root(row) * root(column);
+}
+
 // Hungarian method, minimising negative weights; n ≤ kLargestGroup.
 void solveExactly(std::vector<Edge> const& group, std::vector<int> const& rows, std::vector<int> const& columns, std::vector<Edge>& chosen) {
     auto const n = std::max(rows.size(), columns.size());
     std::vector<double> weight(n * n, 0.0);
+    std::vector<double> given(n * n, 0.0);
     for (Edge const& edge : group) {
-        auto const at = static_cast<std::size_t>(positionOf(rows, edge.reference)) * n + static_cast<std::size_t>(positionOf(columns, edge.candidate));
-        weight[at] = std::max(weight[at], edge.weight);
+        auto const row = static_cast<std::size_t>(positionOf(rows, edge.reference));
+        auto const column = static_cast<std::size_t>(positionOf(columns, edge.candidate));
+        auto const at = row * n + column;
+        given[at] = std::max(given[at], edge.weight);
+        weight[at] = given[at] + preference(row, column);
     }
     constexpr double kInfinite = std::numeric_limits<double>::infinity();
     std::vector<double> rowPotential(n + 1, 0.0);
@@ -98,16 +115,21 @@ void solveExactly(std::vector<Edge> const& group, std::vector<int> const& rows, 
     for (std::size_t j = 1; j <= n; ++j) {
         std::size_t const i = rowOf[j] - 1;
         if (i >= rows.size() || j - 1 >= columns.size()) continue;
-        double const value = weight[i * n + (j - 1)];
+        double const value = given[i * n + (j - 1)];
         if (value > 0) chosen.push_back({rows[i], columns[j - 1], value});
     }
 }
 
 void solveGreedily(std::vector<Edge> group, std::vector<int> const& rows, std::vector<int> const& columns, std::vector<Edge>& chosen) {
-    std::sort(group.begin(), group.end(), [](Edge const& a, Edge const& b) {
+    std::sort(group.begin(), group.end(), [&](Edge const& a, Edge const& b) {
         if (a.weight != b.weight) return a.weight > b.weight;
-        if (a.reference != b.reference) return a.reference < b.reference;
-        return a.candidate < b.candidate;
+        // Two edges that are equal by sum and difference have no end in common.
+        int const sumA = positionOf(rows, a.reference) + positionOf(columns, a.candidate);
+        int const sumB = positionOf(rows, b.reference) + positionOf(columns, b.candidate);
+        if (sumA != sumB) return sumA < sumB;
+        int const apartA = std::abs(positionOf(rows, a.reference) - positionOf(columns, a.candidate));
+        int const apartB = std::abs(positionOf(rows, b.reference) - positionOf(columns, b.candidate));
+        return apartA != apartB ? apartA < apartB : a.reference < b.reference;
     });
     std::vector<char> rowTaken(rows.size(), 0);
     std::vector<char> columnTaken(columns.size(), 0);

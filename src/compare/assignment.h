@@ -18,7 +18,8 @@ struct Edge {
 // Edges of the assignment with the greatest total weight, in ascending order of
 // `reference`. Every group of connected edges is solved exactly up to
 // `kLargestGroup` entries a side (cubic in the group); a larger group takes the
-// heaviest edges first. Equal weights are decided by lower indices.
+// heaviest edges first. Equal weights are decided by lower indices, and alike when the
+// two sides are exchanged.
 inline constexpr int kLargestGroup = 48;
 [[nodiscard]] std::vector<Edge> assign(std::span<Edge const> edges);
 

@@ -49,6 +49,17 @@ Draft furnitureDraft(Relation relation, Instance const* r, Instance const* c) {
     return makeDraft(FindingKind::Document, Rank::Furniture, relation, side(r), side(c));
 }
 
+// How much speaks for two texts of one page being one that was changed.
+double likenessOnPage(SheetPair const& sheets, Instance const& r, Instance const& c) {
+    if (c.furniture->kind != r.furniture->kind) return 0;
+    double alike = letterSimilarity(r.furniture->text, c.furniture->text);
+    model::Rect const a = r.place.box.grown(1);
+    model::Rect const b = c.place.box.grown(1);
+    if (model::intersection(a, b).area() > 0.5F * std::min(a.area(), b.area())) alike += 0.5;
+    if (r.furniture->kind == Furniture::Kind::PageNumber && sheets.oneText()) alike += 0.3;
+    return alike;
+}
+
 std::string titleKey(Section const& section) {
     std::string key = text::foldKey(section.title);
     auto const letter = std::find_if(key.begin(), key.end(), [](char c) { return (c < '0' || c > '9') && c != '.'; });
@@ -246,30 +257,26 @@ std::vector<Draft> findFurnitureDifferences(SheetPair const& sheets) {
     auto const countsItsPage = [](model::Datasheet const& sheet, Instance const& instance) {
         return isOwnPageNumber(instance.furniture->text, instance.place.page, sheet.document.pages);
     };
+    std::vector<Edge> edges;
     for (int const i : freeReference) {
         auto const& r = reference[static_cast<std::size_t>(i)];
-        auto& list = onPage[r.place.page];
-        int best = -1;
-        // Two makers' heads stand at one place without being one text.
-        double most = sheets.oneText() ? 0.2 : 0.7;
-        for (std::size_t k = 0; k < list.size(); ++k) {
-            auto const& c = candidate[static_cast<std::size_t>(list[k])];
-            if (c.furniture->kind != r.furniture->kind) continue;
-            double alike = letterSimilarity(r.furniture->text, c.furniture->text);
-            if (model::intersection(r.place.box.grown(1), c.place.box.grown(1)).area() > 0.5F * r.place.box.grown(1).area()) alike += 0.5;
-            if (r.furniture->kind == Furniture::Kind::PageNumber && sheets.oneText()) alike += 0.3;
-            if (alike > most) {
-                most = alike;
-                best = static_cast<int>(k);
-            }
+        for (int const j : onPage[r.place.page]) {
+            double const alike = likenessOnPage(sheets, r, candidate[static_cast<std::size_t>(j)]);
+            // Two makers' heads stand at one place without being one text.
+            if (alike > (sheets.oneText() ? 0.2 : 0.7)) edges.push_back({i, j, alike});
         }
-        if (best < 0) {
+    }
+    std::map<int, int> partner;
+    for (Edge const& edge : assign(edges)) partner[edge.reference] = edge.candidate;
+    for (int const i : freeReference) {
+        auto const& r = reference[static_cast<std::size_t>(i)];
+        auto const changed = partner.find(i);
+        if (changed == partner.end()) {
             onlyReference.push_back(i);
             continue;
         }
-        auto const& c = candidate[static_cast<std::size_t>(list[static_cast<std::size_t>(best)])];
-        met[static_cast<std::size_t>(list[static_cast<std::size_t>(best)])] = 1;
-        list.erase(list.begin() + best);
+        auto const& c = candidate[static_cast<std::size_t>(changed->second)];
+        met[static_cast<std::size_t>(changed->second)] = 1;
         if (countsItsPage(sheets.reference, r) && countsItsPage(sheets.candidate, c)) continue;
         // The lines of one foot in another order of reading.
         if (tokensOf(r.furniture->text) == tokensOf(c.furniture->text)) continue;

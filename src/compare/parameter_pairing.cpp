@@ -359,10 +359,17 @@ private:
             if (profile.row >= 0) byRow[profile.row].push_back(j);
             for (Key const word : profile.nameTokens) byWord[word].push_back(j);
         }
+        std::unordered_map<Key, std::size_t> rowsOfWord;  // of the reference
+        for (int const i : m_freeReference) {
+            for (Key const word : referenceProfile(i).nameTokens) ++rowsOfWord[word];
+        }
+        // The first rows of one key meet all of the other sheet, the rest of either sheet only those.
+        std::unordered_map<std::vector<int> const*, std::size_t> looked;  // rows of the reference, by bucket
         auto look = [&](auto const& index, auto const& key, int i) {
             auto const found = index.find(key);
             if (found == index.end()) return;
-            std::size_t const count = std::min(found->second.size(), kLargestBucket);
+            bool const first = found->second.size() <= kLargestBucket || looked[&found->second]++ < kLargestBucket;
+            std::size_t const count = first ? found->second.size() : kLargestBucket;
             for (std::size_t k = 0; k < count; ++k) consider(i, found->second[k]);
         };
         for (int const i : m_freeReference) {
@@ -373,7 +380,7 @@ private:
             if (!profile.name.empty()) look(byName, profile.name, i);
             for (Key const word : profile.nameTokens) {
                 auto const found = byWord.find(word);
-                if (found != byWord.end() && found->second.size() <= kLargestBucket / 2) look(byWord, word, i);
+                if (found != byWord.end() && std::min(found->second.size(), rowsOfWord[word]) <= kLargestBucket / 2) look(byWord, word, i);
             }
         }
         return edges;

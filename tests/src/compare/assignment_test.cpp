@@ -21,6 +21,32 @@ TEST(Assignment, TakesTheBestOverAll) {
     EXPECT_EQ(chosen[1].candidate, 0);
 }
 
+// Few different weights, so that much is equally good.
+TEST(Assignment, GivesTheSamePairsWhenExchanged) {
+    std::mt19937 random(9);
+    for (int round = 0; round < 300; ++round) {
+        int const most = round % 30 == 0 ? 60 : 9;  // beyond kLargestGroup too
+        int const n = 1 + static_cast<int>(random() % static_cast<unsigned>(most));
+        int const m = 1 + static_cast<int>(random() % static_cast<unsigned>(most));
+        std::vector<Edge> edges;
+        std::vector<Edge> exchanged;
+        for (int i = 0; i < n; ++i) {
+            for (int j = 0; j < m; ++j) {
+                if (random() % 3 == 0) continue;
+                double const weight = 0.5 + 0.25 * static_cast<double>(random() % 2);
+                edges.push_back({i, j, weight});
+                exchanged.push_back({j, i, weight});
+            }
+        }
+        std::shuffle(exchanged.begin(), exchanged.end(), random);
+        auto const forward = assign(edges);
+        auto backward = assign(exchanged);
+        for (auto& edge : backward) std::swap(edge.reference, edge.candidate);
+        std::sort(backward.begin(), backward.end(), [](Edge const& a, Edge const& b) { return a.reference < b.reference; });
+        EXPECT_EQ(forward, backward) << round;
+    }
+}
+
 TEST(Assignment, IsEmptyForNothing) { EXPECT_TRUE(assign({}).empty()); }
 
 TEST(Assignment, AgreesWithTryingEverything) {

@@ -53,6 +53,24 @@ TEST(ParameterPairing, PutsConditionsFirstAmongEquals) {
     EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p2"}, {"p2", "p1"}}));
 }
 
+TEST(ParameterPairing, ManyRowsOfOneSymbolMeetAlikeInEitherDirection) {
+    auto const rows = [](int count, int step, std::string const& name) {
+        std::vector<RowText> list;
+        for (int i = 0; i < count; ++i) {
+            std::string const load = std::to_string(10 + (i * step) % 97);
+            list.push_back({.name = name, .symbol = "tPD", .condition = "CL=" + load + "pF", .max = std::to_string(20 + (i * 7) % 30), .unit = "ns"});
+        }
+        return list;
+    };
+    auto const reference = rows(44, 5, "Propagation delay");
+    auto const candidate = rows(60, 3, "Delay of propagation");
+    Partners const forward = partners(reference, candidate);
+    Partners backward;
+    for (auto const& [theirs, ours] : partners(candidate, reference)) backward[ours] = theirs;
+    EXPECT_EQ(forward, backward);
+    EXPECT_EQ(forward.size(), 44U);
+}
+
 TEST(ParameterPairing, NeverPairsARatingWithACharacteristic) {
     std::vector<RowText> const reference{{.name = "Input voltage", .symbol = "VIN", .max = "7", .unit = "V", .kind = ParameterKind::Rating}};
     std::vector<RowText> const candidate{{.name = "Input voltage", .symbol = "VIN", .max = "6", .unit = "V", .kind = ParameterKind::OperatingCondition}};
