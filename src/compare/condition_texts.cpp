@@ -26,6 +26,8 @@ using model::ConditionRelation;
 using model::Parameter;
 using model::Relation;
 
+constexpr std::size_t kTelling = 8;  // bytes of a part of a condition that a text shows by no chance ("VDD=3.5V")
+
 // "(Ta = 25 °C)": what stands within, to be met within a longer text.
 std::string withoutBrackets(std::string text) {
     while (!text.empty() && text.front() == '(') text.erase(0, 1);
@@ -68,12 +70,18 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets, Co
             int cause = -1;
             std::string const before = withoutBrackets(spaceless(key.first));
             std::string const after = withoutBrackets(spaceless(key.second));
+            auto const [from, to] = changedPart(key.first, key.second);
+            std::string const changedFrom = spaceless(from);
+            std::string const changedTo = spaceless(to);
             for (auto const& candidate : shown) {
-                // The table's condition may be put together of a caption and a heading: either holds the other.
+                // The table's condition may be put together of a caption and a heading: either holds the
+                // other, or the text, with more around it, the part that was changed.
                 auto meets = [](std::string const& text, std::string const& part) {
                     return !part.empty() && !text.empty() && (text.find(part) != std::string::npos || part.find(text) != std::string::npos);
                 };
-                if (meets(candidate.reference, before) && meets(candidate.candidate, after)) {
+                bool const shows = changedFrom.size() >= kTelling && changedTo.size() >= kTelling && candidate.reference.find(changedFrom) != std::string::npos &&
+                                   candidate.candidate.find(changedTo) != std::string::npos;
+                if (shows || (meets(candidate.reference, before) && meets(candidate.candidate, after))) {
                     cause = candidate.index;
                     break;
                 }

@@ -72,23 +72,6 @@ std::vector<std::string_view> spaced(std::string_view text) {
     return words;
 }
 
-// Where two conditions differ: the words between their common beginning and their
-// common end, with the word before, so that a unit keeps its number.
-std::pair<std::string, std::string> changedPart(std::string_view before, std::string_view after) {
-    auto const a = spaced(before);
-    auto const b = spaced(after);
-    std::size_t begin = 0;
-    while (begin < std::min(a.size(), b.size()) && a[begin] == b[begin]) ++begin;
-    std::size_t end = 0;
-    while (end < std::min(a.size(), b.size()) - begin && a[a.size() - 1 - end] == b[b.size() - 1 - end]) ++end;
-    auto const core = [&](std::vector<std::string_view> const& words) {
-        std::string text;
-        for (std::size_t i = begin > 0 ? begin - 1 : 0; i < words.size() - end; ++i) text += std::string(words[i]) + " ";
-        return text;
-    };
-    return {core(a), core(b)};
-}
-
 Relation decided(Relation values, bool equal, ConditionRelation conditions) {
     if (values == Relation::UnitConflict || values == Relation::NotComparable) return values;
     if (conditions == ConditionRelation::Same) return values;
@@ -235,6 +218,21 @@ BoundPrecision precisionFor(SheetPair const& sheets, Parameter const& p, Paramet
         case vocabulary::Bound::Both: return {};
     }
     return {};
+}
+
+std::pair<std::string, std::string> changedPart(std::string_view before, std::string_view after) {
+    auto const a = spaced(before);
+    auto const b = spaced(after);
+    std::size_t begin = 0;
+    while (begin < std::min(a.size(), b.size()) && a[begin] == b[begin]) ++begin;
+    std::size_t end = 0;
+    while (end < std::min(a.size(), b.size()) - begin && a[a.size() - 1 - end] == b[b.size() - 1 - end]) ++end;
+    auto const core = [&](std::vector<std::string_view> const& words) {
+        std::string text;
+        for (std::size_t i = begin > 0 ? begin - 1 : 0; i < words.size() - end; ++i) text += std::string(words[i]) + " ";
+        return text;
+    };
+    return {core(a), core(b)};
 }
 
 ParameterFindings findParameterDifferences(SheetPair const& sheets, ParameterPairing const& pairing, ConditionMemo& conditions) {

@@ -1,6 +1,9 @@
 // Findings about parameters.
 #pragma once
 
+#include <string>
+#include <string_view>
+#include <utility>
 #include <vector>
 
 #include "compare/conditions.h"
@@ -25,6 +28,10 @@ struct ParameterFindings {
 // Where a difference below the printed resolution does no harm. A single limit decides,
 // whichever column it is printed in.
 [[nodiscard]] BoundPrecision precisionFor(SheetPair const& sheets, model::Parameter const& reference, model::Parameter const& candidate);
+
+// Where two conditions differ: the words between their common beginning and their
+// common end, with the word before, so that a unit keeps its number.
+[[nodiscard]] std::pair<std::string, std::string> changedPart(std::string_view before, std::string_view after);
 
 // Two makers: a line of the features or the description that repeats the values of a row that
 // differs ("RDS(ON) < 60 mΩ" against "RDS(ON) < 65 mΩ") follows from that row, if both lines are

@@ -293,6 +293,22 @@ TEST(Align, HangsThemUnderACaptionInBracketsToo) {
     EXPECT_EQ(own(comparison).size(), 1U) << listed(comparison);
 }
 
+// A heading names the version besides, and the rows' condition goes on behind what it states.
+TEST(Align, HangsThemUnderATextThatShowsTheChangedPart) {
+    auto sheet = [](std::string const& current) {
+        SheetBuilder made("QX17");
+        made.section(SectionKind::Characteristics, "Characteristics");
+        for (char const* text : {"The lamp is lit.", "It keeps its clock.", "A case protects it."}) made.sentence(text);
+        made.sentence("Logger for 9 V (QX17-9): VIN=15V, IO=" + current);
+        made.specification("", detectionRows());
+        for (auto& p : made.sheet().parameters) p.tableCondition = "VIN=15V, IO=" + current + " 25±10";
+        return made.build();
+    };
+    auto const comparison = compared(sheet("500mA"), sheet("509mA"));
+    ASSERT_EQ(own(comparison).size(), 1U) << listed(comparison);
+    EXPECT_EQ(own(comparison)[0].kind, FindingKind::Wording);
+}
+
 TEST(Align, PairsTwoMakersSheetsByVocabularyAndConditions) {
     SheetBuilder reference("QX17");
     reference.section(SectionKind::Characteristics, "Electrical characteristics");
