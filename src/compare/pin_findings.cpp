@@ -350,18 +350,18 @@ void compareChosen(SheetPair const& sheets, std::vector<Draft>& drafts) {
     drafts.push_back(std::move(draft));
 }
 
-// The cell over several rows from which a line has the text, or null.
-model::Cell const* commonCell(model::Datasheet const& sheet, model::OrderingLine const& line, std::string_view text) {
+// The cell from which a line has the text, or null. Lines may share it, one over several rows or one beside two codes.
+model::Cell const* cellOf(model::Datasheet const& sheet, model::OrderingLine const& line, std::string_view text) {
     auto const table = std::find_if(sheet.tables.begin(), sheet.tables.end(), [&](auto const& one) { return one.id == line.table; });
     if (table == sheet.tables.end()) return nullptr;
     Key const key = keyOf(text);
     float const y = line.box.centre().y;
-    auto const cell = std::find_if(table->cells.begin(), table->cells.end(),
-                                   [&](auto const& one) { return one.rowSpan > 1 && !one.header && one.box.y0 <= y && y <= one.box.y1 && keyOf(one.text) == key; });
+    auto const cell =
+        std::find_if(table->cells.begin(), table->cells.end(), [&](auto const& one) { return !one.header && one.box.y0 <= y && y <= one.box.y1 && keyOf(one.text) == key; });
     return cell == table->cells.end() ? nullptr : &*cell;
 }
 
-// Where two lines differ in one cell only, and it is printed once for several of them: that cell.
+// Where two lines differ in one cell only: that cell.
 std::pair<model::Cell const*, model::Cell const*> changedCells(SheetPair const& sheets, model::OrderingLine const& r, model::OrderingLine const& c) {
     if (keyOf(r.code) != keyOf(c.code) || r.attributes.size() != c.attributes.size()) return {};
     int changed = -1;
@@ -372,7 +372,7 @@ std::pair<model::Cell const*, model::Cell const*> changedCells(SheetPair const& 
     }
     if (changed < 0) return {};
     auto const at = static_cast<std::size_t>(changed);
-    return {commonCell(sheets.reference, r, r.attributes[at].second), commonCell(sheets.candidate, c, c.attributes[at].second)};
+    return {cellOf(sheets.reference, r, r.attributes[at].second), cellOf(sheets.candidate, c, c.attributes[at].second)};
 }
 
 // All lines of one sheet in as few findings as can show them.

@@ -103,7 +103,8 @@ private:
             Draft draft = makeDraft(FindingKind::Wording, Rank::Wording, inReference ? Relation::OnlyReference : Relation::OnlyCandidate, inReference ? side : std::nullopt,
                                     inReference ? std::nullopt : side);
             draft.finding.section = sentences[i].section;
-            draft.weak = countsItsPage(inReference ? m_sheets.reference : m_sheets.candidate, sentences[i]);
+            // Leader dots alone say nothing.
+            draft.weak = countsItsPage(inReference ? m_sheets.reference : m_sheets.candidate, sentences[i]) || spaceless(sentences[i].text).empty();
             (inReference ? draft.referencePlaces : draft.candidatePlaces) = sentences[i].places;
             m_result.drafts.push_back(std::move(draft));
         }

@@ -293,6 +293,18 @@ TEST(Align, HangsThemUnderACaptionInBracketsToo) {
     EXPECT_EQ(own(comparison).size(), 1U) << listed(comparison);
 }
 
+TEST(Align, LeaderDotsOfOneSheetAreNoFinding) {
+    auto sheet = [](std::string const& end) {
+        SheetBuilder made("QX17");
+        made.section(SectionKind::Characteristics, "Characteristics");
+        for (char const* text : {"The lamp is lit.", "It keeps its clock.", "A case protects it."}) made.sentence(text);
+        if (!end.empty()) made.sentence(end);
+        return made.build();
+    };
+    EXPECT_TRUE(own(compared(sheet(""), sheet("..........................."))).empty());
+    EXPECT_TRUE(own(compared(sheet("..........................."), sheet(""))).empty());
+}
+
 // A heading names the version besides, and the rows' condition goes on behind what it states.
 TEST(Align, HangsThemUnderATextThatShowsTheChangedPart) {
     auto sheet = [](std::string const& current) {

@@ -96,6 +96,21 @@ TEST(OrderingFindings, ACellOfSeveralLinesIsToldOnce) {
     EXPECT_EQ(drafts[2].cause, -1);
 }
 
+TEST(OrderingFindings, ACellBesideTwoCodesIsToldOnce) {
+    auto const sheet = [](std::string const& package) {
+        Datasheet one = orderingSheet("3000 a reel", package);
+        one.ordering.push_back(one.ordering.back());  // the same row under its other code
+        one.ordering.back().code = "QX17-3 on tape";
+        return one;
+    };
+    Datasheet const reference = sheet("SOT-8");
+    Datasheet const candidate = sheet("SOT-4");
+    auto const drafts = findOrderingDifferences(SheetPair(reference, candidate, AlignOptions{}, words()));
+    ASSERT_EQ(drafts.size(), 2U);
+    EXPECT_EQ(drafts[0].cause, -1);
+    EXPECT_EQ(drafts[1].cause, 0);
+}
+
 // A pin without a draft has its like in the other sheet.
 void expectNoneInSilence(Datasheet const& reference, Datasheet const& candidate) {
     auto const drafts = comparedPins(reference, candidate);
