@@ -47,6 +47,36 @@ bool isOfThePart(std::string_view code, model::Datasheet const& sheet) {
     return std::any_of(parts.begin(), parts.end(), [&](std::string const& part) { return text::asciiLower(std::string_view(part).substr(0, kStem)) == stem; });
 }
 
+// "(2) QX7806", "3. QX7806": what stands behind the mark of a list.
+std::string_view withoutListMark(std::string_view line) {
+    constexpr std::size_t kMostDigits = 2;
+    std::size_t const digits = std::min(line.find_first_not_of("(["), line.size());
+    std::size_t const close = std::min(line.find_first_not_of("0123456789", digits), line.size());
+    std::size_t const behind = line.find_first_not_of(")]. ", close);
+    bool const marked = close > digits && close - digits <= kMostDigits && behind != std::string_view::npos && behind > close;
+    return marked ? line.substr(behind) : line;
+}
+
+// A line above the table that is a code and nothing else: one that can be ordered, or one of the part.
+std::string codeAbove(model::Table const& table, model::Datasheet const& sheet) {
+    constexpr model::Points kNear = 45;  // three lines of text
+    constexpr model::Points kTouching = 2;
+    std::string_view nearest;
+    model::Points distance = kNear;
+    for (auto const& sentence : sheet.text) {
+        for (auto const& place : sentence.places) {
+            model::Points const below = table.box.y0 - place.box.y1;
+            bool const above = place.page == table.page && below >= -kTouching && place.box.x0 < table.box.x1 && place.box.x1 > table.box.x0;
+            if (!above || below >= distance) continue;
+            nearest = sentence.text;
+            distance = below;
+        }
+    }
+    std::string_view const line = withoutListMark(nearest);
+    bool const ordered = std::any_of(sheet.ordering.begin(), sheet.ordering.end(), [line](auto const& one) { return one.code == line; });
+    return ordered || isCode(line) ? std::string(line) : std::string();
+}
+
 }  // namespace
 
 std::vector<std::string> versionsInTitles(model::Datasheet const& sheet) {
@@ -57,6 +87,7 @@ std::vector<std::string> versionsInTitles(model::Datasheet const& sheet) {
     for (auto const& table : sheet.tables) {
         if (table.kind != model::TableKind::Specification) continue;
         auto codes = codesOf(table.caption);
+        if (auto above = codes.empty() ? codeAbove(table, sheet) : std::string(); !above.empty()) codes.push_back(std::move(above));
         auto const before = codesOfTable.find(table.continues);
         if (codes.empty() && before != codesOfTable.end()) codes = before->second;
         auto const section = titleOfSection.find(table.section);

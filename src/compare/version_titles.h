@@ -1,5 +1,6 @@
 // Versions that only the title of a table names ("Electrical characteristics of QX7805",
-// then one of QX7806): rows printed for one version, though no column says so.
+// then one of QX7806), or a line of its own above it ("(2) QX7806"): rows printed for one
+// version, though no column says so.
 #pragma once
 
 #include <string>

@@ -47,6 +47,24 @@ TEST(VersionTitles, MayStandInTheHeadingOfTheSection) {
     EXPECT_FALSE(takeVersionsFromTitles(sheet));
 }
 
+// The table goes on by its form, but the line above it names another version.
+TEST(VersionTitles, MayStandInALineAboveTheTable) {
+    auto const versions = [](std::vector<std::string> const& lines) {
+        SheetBuilder builder("QX78");
+        builder.orderingTable({{"QX78+G", "A"}, {"QX78-G", "B"}, {"QX78A-G", "C"}});
+        for (std::string const& line : lines) {
+            builder.nextPage().sentence(line);
+            builder.specification("", {{.name = "Threshold", .symbol = "VT", .typ = "5", .unit = "V"}});
+            auto& tables = builder.sheet().tables;
+            if (tables.size() > 2) tables.back().continues = tables[tables.size() - 2].id;
+        }
+        return versionsInTitles(builder.build());
+    };
+    EXPECT_EQ(versions({"1. QX78+G", "(2)QX78-G", "[3] QX78A-G"}), (Versions{"QX78+G", "QX78-G", "QX78A-G"}));
+    EXPECT_EQ(versions({"1. QX78+G", "It goes on.", "(3) QX78A-G"}), (Versions{"QX78+G", "QX78+G", "QX78A-G"}));
+    EXPECT_EQ(versions({"(1) QX78+G is tested.", "(2) QX78-G is not."}), (Versions{"", ""})) << "a sentence";
+}
+
 TEST(VersionTitles, HoldForTheTableThatGoesOn) {
     SheetBuilder builder("QX7800");
     for (std::string const caption : {"Characteristics of QX7805", "", "Characteristics of QX7812"}) {
