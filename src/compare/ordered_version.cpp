@@ -14,6 +14,7 @@
 #include <fmt/format.h>
 
 #include "compare/variant_choice.h"
+#include "compare/variant_words.h"
 #include "compare/wording_phrases.h"
 #include "quantity/cell.h"
 #include "quantity/condition.h"
@@ -33,9 +34,9 @@ using Lines = std::vector<OrderingLine const*>;
 
 Lines linesFor(model::Datasheet const& sheet, std::string const& variant) {
     Lines lines;
-    std::string const wanted = text::foldKey(variant);
+    std::string const wanted = codeKey(variant);
     for (auto const& line : sheet.ordering) {
-        if (variant.empty() || text::foldKey(line.code) == wanted) lines.push_back(&line);
+        if (variant.empty() || codeKey(line.code) == wanted) lines.push_back(&line);
     }
     if (!lines.empty()) return lines;
     for (auto const& line : sheet.ordering) {

@@ -63,10 +63,16 @@ VariantRelation relateTemperatures(VariantWords::Temperatures const& a, VariantW
 
 }  // namespace
 
+std::string codeKey(std::string_view printed) {
+    std::string key = text::asciiLower(text::foldForComparison(printed));
+    std::erase_if(key, [](char c) { return std::string_view(" -_/()[],;:*").find(c) != std::string_view::npos; });
+    return key;
+}
+
 VariantWords variantWords(std::string_view printed) {
     VariantWords words;
     if (printed.empty()) return words;
-    words.key = text::foldKey(printed);
+    words.key = codeKey(printed);
     std::string const folded = text::asciiLower(text::foldForComparison(printed));
     std::string_view const all = folded;
     for (std::size_t at = 0; at < all.size();) {
@@ -86,6 +92,8 @@ VariantWords variantWords(std::string_view printed) {
             digit = digit || text::isAsciiDigit(all[end]);
             ++end;
         }
+        // "QX01+" is another part than "QX01".
+        if (digit && letter && end < all.size() && all[end] == '+') ++end;
         // "5V", "3.3V" is how much of something, as "5 V" is.
         std::string_view const word = all.substr(at, end - at);
         std::size_t const figures = std::min(word.find_first_not_of("0123456789."), word.size());

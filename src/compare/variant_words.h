@@ -30,6 +30,10 @@ struct VariantWords {
 // 125 °C"), where nearly all limits of a range come from: not one condition, but values that stand for one another.
 enum class VariantRelation : std::uint8_t { Same, Shares, Meets, OneUnstated, Apart };
 
+// A code or the name of a version in one spelling: case, spaces, hyphens, brackets and marks of notes make
+// no difference, "+" and a last "S" do.
+[[nodiscard]] std::string codeKey(std::string_view printed);
+
 [[nodiscard]] VariantWords variantWords(std::string_view printed);
 
 // Codes decide where both have some that could be met ("LQ20" stands for "LQ" there,

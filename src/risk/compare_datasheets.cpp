@@ -13,11 +13,11 @@
 #include "compare/align.h"
 #include "compare/coverage_account.h"
 #include "compare/ordered_version.h"
+#include "compare/variant_words.h"
 #include "compare/version_titles.h"
 #include "model/crew.h"
 #include "risk/assess.h"
 #include "risk/sheet_view.h"
-#include "text/fold.h"
 
 namespace standin::risk {
 
@@ -64,9 +64,9 @@ std::vector<std::string> knownVariants(model::Datasheet const& datasheet) {
 
 std::optional<std::string> findVariant(std::vector<std::string> const& known, std::string const& wanted) {
     if (auto const exact = std::find(known.begin(), known.end(), wanted); exact != known.end()) return *exact;
-    std::string const key = text::foldKey(wanted);
+    std::string const key = compare::codeKey(wanted);
     for (auto const& variant : known) {
-        if (!key.empty() && text::foldKey(variant) == key) return variant;
+        if (!key.empty() && compare::codeKey(variant) == key) return variant;
     }
     return std::nullopt;
 }

@@ -12,9 +12,21 @@ TEST(IsOtherVariant, KeepsRowsThatHoldForTheChosenOne) {
         bool other;
     };
     Case const cases[] = {
-        {"", "XQ20B", false},        {"XQ20B", "", false},       {"XQ20B", "XQ20B", false},      {"XQ20A, XQ20B", "XQ20B", false},
-        {"xq20-b", "XQ20B", false},  {"XQ20", "XQ20-B5", false}, {"XQ20A", "XQ20B", true},       {"XQ21A, XQ21C", "XQ20B", true},
-        {"XQ20A, XQ20B", "XQ20A-TR", false}, {"XQ20B, XQ20C", "XQ20A-TR", true},
+        {"", "XQ20B", false},
+        {"XQ20B", "", false},
+        {"XQ20B", "XQ20B", false},
+        {"XQ20A, XQ20B", "XQ20B", false},
+        {"xq20-b", "XQ20B", false},
+        {"XQ20", "XQ20-B5", false},
+        {"XQ20A", "XQ20B", true},
+        {"XQ21A, XQ21C", "XQ20B", true},
+        {"XQ20+G", "XQ20-G", true},
+        {"XQ20-G", "XQ20+G", true},
+        {"XQ20+", "XQ20+G", false},
+        {"XQ20AS, XQ21AS", "XQ20AS", false},
+        {"XQ20AS", "XQ20AT", true},
+        {"XQ20A, XQ20B", "XQ20A-TR", false},
+        {"XQ20B, XQ20C", "XQ20A-TR", true},
     };
     for (auto const& c : cases) EXPECT_EQ(isOtherVariant(c.printed, c.chosen), c.other) << c.printed << " / " << c.chosen;
 }

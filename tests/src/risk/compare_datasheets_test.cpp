@@ -128,6 +128,7 @@ TEST(CompareDatasheets, VariantsAreFoundAsPrintedOrFolded) {
     std::vector<std::string> const known = {"FW-1 AB", "FW-1 CD"};
     EXPECT_EQ(findVariant(known, "FW-1 CD"), "FW-1 CD");
     EXPECT_EQ(findVariant(known, "fw1cd"), "FW-1 CD");
+    EXPECT_EQ(findVariant({"FW-1S", "FW-1+"}, "fw1"), std::nullopt) << "other versions";
     EXPECT_FALSE(findVariant(known, "FW-1"));
     EXPECT_EQ(knownVariants(sheet("4.3")), known);
 }
