@@ -112,7 +112,7 @@ public:
     [[nodiscard]] int pageCount() const override { return 1; }
     [[nodiscard]] Result<Rect> pageBox(int) const override { return Rect{0, 0, 400, 300}; }
     [[nodiscard]] Result<Picture> render(int page, Rect const& box, double) override {
-        if (page != 1) return tl::unexpected(Error{ErrorKind::Usage, "no such page"});
+        if (page != 1) return tl::unexpected(Error{ErrorKind::Usage, "no such page", {}});
         return Picture{2, 1, box, {255, 0, 0, 0, 0, 255}};
     }
 };
