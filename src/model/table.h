@@ -20,7 +20,7 @@ struct Cell {
     int rowSpan = 1;
     int columnSpan = 1;
     std::string text;      // its words in reading order, lines joined by one space
-    std::string leader = {}; // the dots, as printed, that lead from it to the next cell; mostly empty
+    std::string leader = {};  // the dots, as printed, that lead from it to the next cell; mostly empty
     std::vector<std::uint32_t> words;  // indices into PageLayout::words of the table's page
     std::vector<std::uint32_t> lineStarts;  // indices into `words` where a new printed line begins (never 0)
     bool header = false;   // part of the head (column titles)
