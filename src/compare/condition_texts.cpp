@@ -15,6 +15,7 @@
 #include "compare/parameter_findings.h"
 #include "compare/relation.h"
 #include "compare/text_keys.h"
+#include "compare/wording_classes.h"
 #include "text/fold.h"
 #include "text/utf8.h"
 
@@ -198,14 +199,6 @@ bool statesOneOf(std::vector<std::string> const& conditions, std::string const& 
     });
 }
 
-// A number, symbol or temperature is all that differs.
-bool onlyOtherNumbers(std::vector<model::WordingClass> const& classes) {
-    using enum model::WordingClass;
-    auto const ofNumbers = [](auto const own) { return own == Num || own == Temp; };
-    return std::any_of(classes.begin(), classes.end(), ofNumbers) &&
-           std::all_of(classes.begin(), classes.end(), [&](auto const own) { return ofNumbers(own) || own == Edit || own == Style; });
-}
-
 }  // namespace
 
 void settleConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets, ConditionMemo& memo) {
@@ -216,12 +209,11 @@ void settleConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets, C
         auto& finding = draft.finding;
         bool const isText = draft.rank == Rank::Wording || draft.rank == Rank::Section || draft.rank == Rank::Table;
         if (!isText || draft.dropped || draft.cause >= 0 || !finding.reference || !finding.candidate) continue;
-        if (!onlyOtherNumbers(finding.classes)) continue;
+        if (!differsInNumbersOnly(finding.classes)) continue;
         std::string const& r = finding.reference->text;
         std::string const& c = finding.candidate->text;
         if (!statesOneOf(ofReference, lettersOf(r)) || !statesOneOf(ofCandidate, lettersOf(c))) continue;
-        if (!readsEveryNumber(r, memo) || !readsEveryNumber(c, memo)) continue;
-        if (relateConditions({{}, r}, {{}, c}, memo) != ConditionRelation::Same) continue;
+        if (!stateTheSameAlone(r, c, memo)) continue;
         finding.relation = Relation::Reworded;
         finding.classes = {model::WordingClass::Style};
     }

@@ -14,6 +14,7 @@
 
 #include "compare/node_names.h"
 #include "compare/text_keys.h"
+#include "compare/wording_phrases.h"
 #include "quantity/condition.h"
 #include "quantity/decimal.h"
 #include "text/boundaries.h"
@@ -482,25 +483,43 @@ std::optional<model::Interval> const& ConditionMemo::temperatures(std::string_vi
 
 namespace {
 
-bool isNumberedNote(std::string_view words, std::size_t digit) {
-    std::size_t begin = digit;
-    while (begin > 0 && (text::isAsciiDigit(words[begin - 1]) || words[begin - 1] == ' ' || words[begin - 1] == '.')) --begin;
-    return begin >= 4 && text::asciiLower(words.substr(begin - 4, 4)) == "note";
+// "TA = Tlow to Thigh (Note 3)": the words without the number of a note.
+std::string withoutNotes(std::string_view words) {
+    std::string key = text::asciiLower(text::foldForComparison(words));
+    for (auto at = key.find("note"); at != std::string::npos; at = key.find("note", at)) {
+        std::size_t const end = key.find_first_not_of("0123456789. ", at + 4);
+        bool const numbered = key.find_first_of("0123456789", at + 4) < std::min(end, key.size());
+        if (numbered) key.erase(at, end == std::string::npos ? end : end - at);
+        else at += 4;
+    }
+    return key;
+}
+
+// "RL to VSS", "TA = Tlow to Thigh", "within 3 s": of a value or a node, as titles and the names of grades are not.
+bool saysHowItIsMeasured(std::string_view words) {
+    bool const compares = words.find("≤") != std::string_view::npos || words.find("≥") != std::string_view::npos;
+    if (compares || words.find_first_of("0123456789=<>") != std::string_view::npos) return true;
+    auto const parts = text::words(words);
+    return std::any_of(parts.begin(), parts.end(), [](std::string_view word) { return word.size() > 1 && isCommonPinName(word) && !isOneOf(word, {"in", "out", "do", "test"}); });
+}
+
+// What a text for a whole table says in words, sorted; titles left out.
+std::vector<std::string> wordsBesides(std::string_view ofTable, ConditionMemo& memo) {
+    std::vector<std::string> words;
+    for (ReadPart const& part : memo.partsOf(readCaption(ofTable).conditions)) {
+        std::string said = part.read.understood ? std::string() : withoutNotes(part.read.text);
+        if (saysHowItIsMeasured(said)) words.push_back(std::move(said));
+    }
+    std::sort(words.begin(), words.end());
+    return words;
 }
 
 }  // namespace
 
-bool readsEveryNumber(std::string_view ofTable, ConditionMemo& memo) {
-    if (ofTable.size() > kLongestCondition) return false;
-    auto const& parts = memo.partsOf(readCaption(ofTable).conditions);
-    return std::all_of(parts.begin(), parts.end(), [](ReadPart const& part) {
-        if (part.read.understood) return true;
-        std::string const& words = part.read.text;
-        for (std::size_t at = words.find_first_of("0123456789"); at != std::string::npos; at = words.find_first_of("0123456789", at + 1)) {
-            if (!isNumberedNote(words, at)) return false;
-        }
-        return true;
-    });
+bool stateTheSameAlone(std::string_view reference, std::string_view candidate, ConditionMemo& memo) {
+    if (std::max(reference.size(), candidate.size()) > kLongestCondition) return false;
+    if (wordsBesides(reference, memo) != wordsBesides(candidate, memo)) return false;
+    return relateConditions({{}, reference}, {{}, candidate}, memo) == ConditionRelation::Same;
 }
 
 ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate, ConditionMemo& memo) {

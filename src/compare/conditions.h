@@ -72,9 +72,9 @@ private:
     Temperatures m_last;  // what was asked for last: the rows of a table ask for the same
 };
 
-// Every number of a table's condition belongs to a quantity that was read, or names a note
-// ("Note 2"). A condition of which this is not so says more than relateConditions sees.
-[[nodiscard]] bool readsEveryNumber(std::string_view ofTable, ConditionMemo& memo);
+// Do two texts for whole tables state the same quantities, and in words the same besides? Their titles
+// and the numbers of notes ("Note 2") are left out. relateConditions leaves all words of tables out.
+[[nodiscard]] bool stateTheSameAlone(std::string_view reference, std::string_view candidate, ConditionMemo& memo);
 
 [[nodiscard]] StatedConditions stateConditions(ConditionTexts texts, ConditionMemo& memo);
 

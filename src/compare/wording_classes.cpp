@@ -469,9 +469,7 @@ bool stateOneCondition(std::string_view reference, std::string_view candidate) {
     };
     if (!speaksForATable(reference) || !speaksForATable(candidate)) return false;
     ConditionMemo memo;
-    StatedConditions const& r = memo.stated({{}, reference});
-    StatedConditions const& c = memo.stated({{}, candidate});
-    return !r.parts.empty() && !c.parts.empty() && relateStated(r, c) == model::ConditionRelation::Same;
+    return !memo.stated({{}, reference}).parts.empty() && !memo.stated({{}, candidate}).parts.empty() && stateTheSameAlone(reference, candidate, memo);
 }
 
 // Both without their marks.
@@ -484,7 +482,7 @@ WordingOutcome classifyUnmarked(std::string_view reference, std::string_view can
     takeSymbols(b, a);
     if (a.tokens == b.tokens || sameButForJoins(a.tokens, b.tokens)) return {Relation::Reworded, {WordingClass::Edit}, true};
     std::vector<WordingClass> classes = Classifier(a, b).classes();
-    if (classes.empty() || stateOneCondition(reference, candidate)) return {Relation::Reworded, {WordingClass::Style}, false};
+    if (classes.empty() || (differsInNumbersOnly(classes) && stateOneCondition(reference, candidate))) return {Relation::Reworded, {WordingClass::Style}, false};
     return {Relation::MeaningChanged, std::move(classes), false};
 }
 
@@ -519,6 +517,13 @@ WordingOutcome classify(std::string_view reference, std::string_view candidate, 
     if (same && listed && a.mark != b.mark) return {Relation::Reworded, {WordingClass::Style}, false};
     bool const markDiffers = outcome.relation == Relation::Same && withoutSpaces(reference) != withoutSpaces(candidate);
     return markDiffers ? WordingOutcome{Relation::Reworded, {WordingClass::Edit}, true} : outcome;
+}
+
+bool differsInNumbersOnly(std::vector<WordingClass> const& classes) {
+    using enum WordingClass;
+    auto const ofNumbers = [](WordingClass own) { return own == Num || own == Temp; };
+    return std::any_of(classes.begin(), classes.end(), ofNumbers) &&
+           std::all_of(classes.begin(), classes.end(), [&](WordingClass own) { return ofNumbers(own) || own == Edit || own == Style; });
 }
 
 std::vector<WordingClass> classifyAlone(std::string_view printed, SheetNames const& names, std::string_view language) {

@@ -39,6 +39,9 @@ struct WordingOutcome {
 // Exchanging the texts gives the same outcome.
 [[nodiscard]] WordingOutcome classify(std::string_view reference, std::string_view candidate, WordingContext const& context);
 
+// A number, symbol or temperature is all that differs.
+[[nodiscard]] bool differsInNumbersOnly(std::vector<model::WordingClass> const& classes);
+
 // Classes of a sentence that only one sheet has, by what it says; Style where it
 // says nothing that matters.
 [[nodiscard]] std::vector<model::WordingClass> classifyAlone(std::string_view printed, SheetNames const& names, std::string_view language);

@@ -1,6 +1,7 @@
 #include "quantity/condition.h"
 
 #include <algorithm>
+#include <iterator>
 #include <optional>
 
 #include "quantity/cell.h"
@@ -291,6 +292,14 @@ std::string_view withoutClosing(std::string_view rest) {
 
 bool leadsToAnEnd(std::string_view rest) { return rest.starts_with("to ") || rest.starts_with("至") || rest.starts_with("到"); }
 
+// "(t = 10 s)", "(10 s)", "(no load)" hold as what stands in front of them does; "(Note 2)", "(1)" and "(max.)" do not.
+bool isConditionInBrackets(std::string_view remark) {
+    static constexpr std::string_view kNotes[] = {"note", "see ", "fig", "注", "typ", "max", "min", "unless", "each", "per "};
+    std::string const lower = text::asciiLower(remark);
+    if (std::any_of(std::begin(kNotes), std::end(kNotes), [&lower](std::string_view note) { return lower.starts_with(note); })) return false;
+    return std::count_if(lower.begin(), lower.end(), text::isAsciiLetter) > (countNumbers(remark) > 0 ? 0 : 1);
+}
+
 // Reads `text` and appends one part, or more where several stand behind each
 // other without a comma ("IO = 40 mA f = 120 Hz TJ = 25 °C").
 void readParts(std::string_view text, std::vector<ConditionPart>& parts, int depth) {
@@ -361,8 +370,14 @@ void readParts(std::string_view text, std::vector<ConditionPart>& parts, int dep
     if (part.symbol.empty() && value.unit == "degC") part.symbol = "Ta";
     setInterval(part, value);
     if (!rest.empty()) part.text = std::string(text::trimmed(text.substr(0, static_cast<std::size_t>(rest.data() - text.data()))));
-    parts.push_back(std::move(part));
+    parts.push_back(part);
     if (!rest.empty() && depth < kDeepest) readParts(rest, parts, depth + 1);
+    if (depth >= kDeepest || bare.empty() || !isConditionInBrackets(remark)) return;
+    std::vector<ConditionPart> inside;
+    for (std::string_view const text : partsOf(remark)) readParts(text, inside, depth + 1);
+    // "V+ = 30 V (other grade, V+ = 26 V)" is of another part.
+    bool const other = std::any_of(inside.begin(), inside.end(), [&part](ConditionPart const& read) { return symbolKey(read.symbol) == symbolKey(part.symbol); });
+    if (!other) std::move(inside.begin(), inside.end(), std::back_inserter(parts));
 }
 
 // A gap where Latin text meets Chinese or Japanese, which are written without: "10 mA时" is no 10 of another unit.

@@ -37,6 +37,12 @@ Case const kCases[] = {
     {{"|IOUT| = 20 µA", ""}, {"IO = -20 μA", ""}, ConditionRelation::Same},
     {{"|IOUT| ≤ 20 µA", ""}, {"IO = -20 μA", ""}, ConditionRelation::Milder},
     {{"|IOUT| ≤ 20 µA", ""}, {"IO = -4 mA", ""}, ConditionRelation::Unordered},
+    // Brackets hold conditions of their own, but for notes.
+    {{"IO = 1 A (10 s)", ""}, {"IO = 1 A (1 s)", ""}, ConditionRelation::Unordered},
+    {{"IO = 1 A (t = 10 s)", ""}, {"IO = 1 A, t = 10 s", ""}, ConditionRelation::Same},
+    {{"IO = 1 A (TA = 25°C, VDD = 4 V)", ""}, {"IO = 1 A, VDD = 5 V", ""}, ConditionRelation::Unordered},
+    {{"IO = 1 A (Note 2)", ""}, {"IO = 1 A (1)", ""}, ConditionRelation::Same},
+    {{"IO = 1 A (no load)", ""}, {"IO = 1 A (with load)", ""}, ConditionRelation::Unordered},
     // The line is not for the temperature of the title.
     {{"TA = Tlow to Thigh", "TA = 25°C"}, {"", "TA = 25°C"}, ConditionRelation::OneUnstated},
     // The unit stands in the head of the column.
@@ -203,6 +209,25 @@ TEST(Conditions, EveryChangedDigitIsSeen) {
         std::string const before = filled('3');
         std::string const after = filled('7');
         EXPECT_NE(related({before, ""}, {after, ""}), ConditionRelation::Same) << form;
+    }
+}
+
+TEST(Conditions, WordsOfATableThatDifferSettleNothing) {
+    struct {
+        char const *reference, *candidate;
+        bool same;
+    } constexpr kTexts[] = {
+        {"VCC = 15 V, VEE = -15 V (unless otherwise noted)", "Ratings (VCC = ±15 V)", true},
+        {"TA = 25 °C, VCC = 5 V (Note 3)", "VCC = 5 V (Note 12), TA = 25 °C", true},
+        {"TA = Tlow to Thigh, VCC = 5 V", "TA = 25 °C, VCC = 5 V", false},
+        {"VCC = 5 V, RL to VCC", "VCC = 5 V, RL to VSS", false},
+        {"VCC = 5 V, within 3 s", "VCC = 5 V, within 10 s", false},
+        {"VCC = 5 V", "VCC = 6 V", false},
+    };
+    for (auto const& [reference, candidate, same] : kTexts) {
+        ConditionMemo memo;
+        EXPECT_EQ(stateTheSameAlone(reference, candidate, memo), same) << reference;
+        EXPECT_EQ(stateTheSameAlone(candidate, reference, memo), same) << candidate;
     }
 }
 

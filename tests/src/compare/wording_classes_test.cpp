@@ -139,6 +139,11 @@ constexpr Row kRows[] = {
     {0, "LAMP CHARACTERISTICS (VCC = 15 V, VEE = -15 V, TA = 25 °C, unless otherwise noted.)", "VCC = ±15V, Tamb = +25 °C (unless otherwise specified)", Style},
     {0, "LAMP CHARACTERISTICS (VCC = 15 V, VEE = -15 V, TA = 25 °C, unless otherwise noted.)", "VCC = ±12V, Tamb = +25 °C (unless otherwise specified)", Num},
     {0, "LAMP CHARACTERISTICS (VCC = 15 V, TA = 25 °C, unless otherwise noted.)", "VCC = 15 V, TA = 85 °C (unless otherwise specified)", Num},
+    // Equal conditions settle nothing of what is said beside them.
+    {0, "VDD = 3.5 V unless otherwise noted. Charging of 0 V cells is permitted.", "VDD = 3.5 V unless otherwise noted. Charging of 0 V cells is prohibited.", Perm},
+    {0, "VDD = 3.5 V, pulsed, unless otherwise noted", "VDD = 3.5 V, continuous, unless otherwise noted", Trig},
+    {0, "VDD = 3.5 V unless otherwise noted; voltages refer to VSS", "VDD = 3.5 V unless otherwise noted; voltages refer to VM", Num},
+    {0, "VDD = 3.5 V, TA = Tlow to Thigh, unless otherwise noted", "VDD = 3.5 V, TA = 25 °C, unless otherwise noted", Temp},
     // Headings in capitals have no symbols.
     {0, "Lamp schematic (each output)", "LAMP SCHEMATIC (each output)", Edit},
     {0, "Representative lamp schematic (Each Output)", "SCHEMATIC DIAGRAM (each output)", Style},
