@@ -36,18 +36,35 @@ bool isIdle(std::string_view name) {
     return key == "not-connected" || key == "do-not-connect" || key == "test" || isPad(name);
 }
 
-Tie tieOf(ReadSentence const& read, std::string_view lower) {
-    bool const open = read.has(Meaning::LeftOpen) || saysOneOf(lower, {"do not connect", "请勿连接", "接続しない"});
+Tie tieOfClause(std::string_view clause) {
+    ReadSentence const read = readSentence(clause, {}, {});
+    bool const unconnected = saysOneOf(clause, {"do not connect", "请勿连接", "接続しない"});
+    bool const open = read.has(Meaning::LeftOpen) || unconnected;
     bool const tied = read.has(Meaning::Tied);
     bool const choice = read.has(Meaning::Permission) || read.has(Meaning::Ability) || read.has(Meaning::Permitted) || read.has(Meaning::Optional);
+    if (!unconnected && open != tied && (read.has(Meaning::Prohibition) || read.has(Meaning::Not))) return open ? Tie::Tied : Tie::Open;
     if (tied && (open || choice)) return Tie::Either;
     return open ? Tie::Open : tied ? Tie::Tied : Tie::Unsaid;
+}
+
+// "Connect to VSS; do not leave open" says one thing twice.
+Tie tieOf(std::string_view lower) {
+    Tie said = Tie::Unsaid;
+    for (std::string_view rest = lower; !rest.empty();) {
+        std::string_view const clause = rest.substr(0, rest.find_first_of(".;,"));
+        rest.remove_prefix(std::min(rest.size(), clause.size() + 1));
+        Tie const tie = tieOfClause(clause);
+        if (tie == Tie::Unsaid) continue;
+        said = said == Tie::Unsaid || said == tie ? tie : Tie::Either;
+    }
+    return said;
 }
 
 std::set<std::string> suppliesIn(ReadSentence const& read) {
     std::set<std::string> supplies;
     for (Token const& token : read.tokens) {
-        std::string const key = token.kind == Token::Kind::Pin ? nodeKey(token.key) : std::string();
+        bool const ground = token.kind == Token::Kind::Word && token.key == "ground";
+        std::string const key = ground ? nodeKey("GND") : token.kind == Token::Kind::Pin ? nodeKey(token.key) : std::string();
         if (key == "supply-plus" || key == "supply-minus" || key == "pack-minus" || key == "pack-plus") supplies.insert(key);
     }
     return supplies;
@@ -63,7 +80,7 @@ Handling handlingOf(std::string_view printed) {
     std::string lower = text::lowerCase(text::foldForComparison(function));
     std::replace(lower.begin(), lower.end(), '-', ' ');
     if (isIdle(name)) {
-        handling.tie = tieOf(read, lower);
+        handling.tie = tieOf(lower);
         if (handling.tie == Tie::Tied || handling.tie == Tie::Either) handling.supplies = suppliesIn(read);
     }
     bool const high = saysOneOf(lower, {"active high", "high active", "高电平有效", "アクティブハイ"});
@@ -92,9 +109,10 @@ bool isPad(std::string_view name) {
 HandlingChange relateHandling(std::string_view reference, std::string_view candidate) {
     Handling const r = handlingOf(reference);
     Handling const c = handlingOf(candidate);
-    bool const apart = r.supplies.size() == 1 && c.supplies.size() == 1 && r.supplies != c.supplies;
+    bool const other = !r.supplies.empty() && !c.supplies.empty() && r.supplies != c.supplies;
+    bool const apart = other && r.supplies.size() == 1 && c.supplies.size() == 1;
     if (apart) return HandlingChange::OtherNode;
-    return contradict(r.tie, c.tie) || contradict(r.level, c.level) || contradict(r.form, c.form) ? HandlingChange::Differs : HandlingChange::None;
+    return other || contradict(r.tie, c.tie) || contradict(r.level, c.level) || contradict(r.form, c.form) ? HandlingChange::Differs : HandlingChange::None;
 }
 
 }  // namespace standin::compare
