@@ -29,18 +29,14 @@ constexpr float kEqualGap = 0.18F;  // gaps that differ less are the same
 constexpr float kIndent = 0.6F;
 constexpr float kWrapPitch = 1.75F;  // lines further apart are not one wrapped text
 constexpr float kCentred = 0.45F;    // from the middle of its rows to a name that is centred on them
-constexpr float kBetween = 0.3F;     // from any row to a name that stands between two
+constexpr float kBetween = 0.3F;     // from any row to a name that stands between two, from the middle of lines to their value
 constexpr float kStray = 0.75F;      // from the first piece of a row to one set off its baseline
 constexpr float kStrayStep = 0.3F;   // and from the piece before
 constexpr int kMostCentredRows = 12;
 
 bool startsLower(std::string const& text) { return !text.empty() && ((text[0] >= 'a' && text[0] <= 'z') || text[0] == '('); }
 
-// The text above stops at a comma, or goes on below with a small letter.
-bool goesOnBelow(PageLayout const& page, PlacedPiece const& above, PlacedPiece const& piece) {
-    auto const text = textOf(page, above.piece);
-    return !text.empty() && (text.back() == ',' || text.back() == ';' || startsLower(textOf(page, piece.piece)));
-}
+bool stopsAtComma(std::string const& text) { return text.ends_with(',') || text.ends_with(';'); }
 
 std::vector<Points> clustered(std::vector<Points> ys, Points tolerance) {
     std::sort(ys.begin(), ys.end());
@@ -125,6 +121,22 @@ std::vector<Points> linesOfColumn(std::vector<PlacedPiece*> const& pieces, int c
     return clustered(std::move(ys), tolerance);
 }
 
+// The lines stand beside the values, one beside each.
+bool oneBesideEach(std::vector<Points> const& lines, std::vector<Points> const& anchors, Points tolerance) {
+    bool each = lines.size() == anchors.size();
+    for (std::size_t i = 0; i < lines.size() && each; ++i) each = std::abs(lines[i] - anchors[i]) <= tolerance;
+    return each;
+}
+
+bool conditionEach(std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, std::vector<Points> const& anchors, Points fontHeight) {
+    Points const tolerance = kSameLine * fontHeight;
+    for (int column = 0; column < columns.count(); ++column) {
+        bool const conditions = columns.titles[static_cast<std::size_t>(column)] == ColumnTitle::Conditions;
+        if (conditions && oneBesideEach(linesOfColumn(pieces, column, tolerance), anchors, tolerance)) return true;
+    }
+    return false;
+}
+
 // A name on top and as many lines hanging under it as there are rows of values, set closer or wider than those: one
 // each, in order. `own`: from top to bottom.
 bool hangInOrder(PageLayout const& page, std::vector<PlacedPiece*> const& own, std::vector<Points> const& anchors, Points fontHeight) {
@@ -133,7 +145,8 @@ bool hangInOrder(PageLayout const& page, std::vector<PlacedPiece*> const& own, s
     if (left < own[0]->piece.box.x0 + kIndent * fontHeight) return false;
     for (std::size_t i = 1; i < own.size(); ++i) {
         bool const alone = own[i]->piece.baseline - own[i - 1]->piece.baseline > kSameLine * fontHeight;
-        if (!alone || std::abs(own[i]->piece.box.x0 - left) > kBetween * fontHeight || startsLower(textOf(page, own[i]->piece))) return false;
+        auto const text = textOf(page, own[i]->piece);
+        if (!alone || std::abs(own[i]->piece.box.x0 - left) > kBetween * fontHeight || startsLower(text) || stopsAtComma(text)) return false;
     }
     return true;
 }
@@ -161,13 +174,62 @@ bool aSymbolEach(PageLayout const& page, std::vector<PlacedPiece*> const& pieces
 bool levelEach(std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, int conditions, std::vector<Points> const& anchors, Points fontHeight) {
     Points const tolerance = kSameLine * fontHeight;
     for (int column = conditions + 1; column < columns.firstValueColumn(); ++column) {
-        auto const lines = linesOfColumn(pieces, column, tolerance);
-        bool each = lines.size() == anchors.size();
-        for (std::size_t i = 0; i < lines.size() && each; ++i) each = std::abs(lines[i] - anchors[i]) <= tolerance;
+        bool const each = oneBesideEach(linesOfColumn(pieces, column, tolerance), anchors, tolerance);
         bool const levels = std::none_of(pieces.begin(), pieces.end(), [&](auto* p) { return p->column0 == column && !isValueLike(p->shape); });
         if (each && levels) return true;
     }
     return false;
+}
+
+// Lines that stand in groups, each in the middle of the row beside it ("VDD = 3 V" above and "no load" below the
+// height of the first value): the row of each line, or nothing where the first value stands beside a line.
+std::vector<int> rowsOfCentredLines(std::vector<Points> const& lines, std::vector<Points> const& anchors, Points fontHeight) {
+    std::vector<int> rows;
+    for (std::size_t row = 0; row < anchors.size(); ++row) {
+        std::size_t const first = rows.size();
+        std::size_t end = first;
+        while (end < lines.size() && std::abs((lines[first] + lines[end]) / 2 - anchors[row]) > kBetween * fontHeight) ++end;
+        if (end == lines.size() || (row == 0 && end % 2 == 0)) return {};
+        rows.resize(end + 1, static_cast<int>(row));
+    }
+    return rows.size() == lines.size() ? rows : std::vector<int>{};
+}
+
+// The row of a line of conditions that stands beside no value. Where the first value stands beside the last of
+// the first lines, texts end at their value; where it stands beside the first line, they start there.
+int rowOfLooseLine(std::vector<Points> const& anchors, Points y, bool startsAtAnchor, Points tolerance) {
+    int const rows = static_cast<int>(anchors.size());
+    int row = 0;
+    if (startsAtAnchor) {
+        while (row + 1 < rows && anchors[static_cast<std::size_t>(row) + 1] <= y + tolerance) ++row;
+    } else {
+        while (row + 1 < rows && anchors[static_cast<std::size_t>(row)] < y - tolerance) ++row;
+    }
+    return row;
+}
+
+// Lines of conditions, or of whatever else is no name: those beside a value go with it, a text that stops at a
+// comma or goes on with a small letter stays with its line above. `own`: from top to bottom.
+void splitLines(PageLayout const& page, std::vector<PlacedPiece*> const& own, std::vector<Points> const& lines, std::vector<Points> const& anchors, Points fontHeight) {
+    Points const tolerance = kSameLine * fontHeight;
+    auto const centred = rowsOfCentredLines(lines, anchors, fontHeight);
+    bool const startsAtAnchor = lines[0] >= anchors[0] - tolerance;
+    PlacedPiece const* before = nullptr;
+    bool looseBefore = false;
+    for (auto* p : own) {
+        Points const y = p->piece.baseline;
+        int row = nearest(anchors, y);
+        bool const loose = std::abs(anchors[static_cast<std::size_t>(row)] - y) > tolerance;
+        bool const goesOn = before != nullptr && (stopsAtComma(textOf(page, before->piece)) || (looseBefore && startsLower(textOf(page, p->piece))));
+        if (!centred.empty()) {
+            row = centred[static_cast<std::size_t>(std::upper_bound(lines.begin(), lines.end(), y) - lines.begin()) - 1];
+        } else if (loose) {
+            row = goesOn ? before->row0 : rowOfLooseLine(anchors, y, startsAtAnchor, tolerance);
+        }
+        p->row0 = p->row1 = row;
+        before = p;
+        looseBefore = loose;
+    }
 }
 
 // Ruled band, at least two anchors.
@@ -199,7 +261,7 @@ void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
             }
         }
         bool const oneEach = matches == rows && static_cast<int>(lines.size()) == rows;
-        if (isName && matches < rows && hangInOrder(page, own, anchors, fontHeight)) {
+        if (isName && matches < rows && !conditionEach(pieces, columns, anchors, fontHeight) && hangInOrder(page, own, anchors, fontHeight)) {
             for (std::size_t i = 0; i < own.size(); ++i) own[i]->row0 = own[i]->row1 = i == 0 ? 0 : static_cast<int>(i) - 1;
             continue;
         }
@@ -253,27 +315,11 @@ void splitRuled(PageLayout const& page, std::vector<PlacedPiece*> const& pieces,
             }
             continue;
         }
-        // Conditions: where the first value stands beside the last of the first lines, texts end
-        // at their value; where it stands beside the first line, they start there.
-        bool const startsAtAnchor = !lines.empty() && lines[0] >= anchors[0] - tolerance;
-        PlacedPiece const* before = nullptr;
-        for (auto* p : own) {
-            Points const y = p->piece.baseline;
-            int row = nearest(anchors, y);
-            if (std::abs(anchors[static_cast<std::size_t>(row)] - y) > tolerance && !values) {
-                if (before != nullptr && goesOnBelow(page, *before, *p)) {
-                    row = before->row0;
-                } else if (startsAtAnchor) {
-                    row = 0;
-                    while (row + 1 < rows && anchors[static_cast<std::size_t>(row) + 1] <= y + tolerance) ++row;
-                } else {
-                    row = 0;
-                    while (row + 1 < rows && anchors[static_cast<std::size_t>(row)] < y - tolerance) ++row;
-                }
-            }
-            p->row0 = p->row1 = row;
-            before = p;
+        if (!values) {
+            splitLines(page, own, lines, anchors, fontHeight);
+            continue;
         }
+        for (auto* p : own) p->row0 = p->row1 = nearest(anchors, p->piece.baseline);
     }
 }
 

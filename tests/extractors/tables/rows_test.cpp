@@ -133,6 +133,58 @@ TEST(Rows, ALineBehindACommaStaysWithTheLineAbove) {
     EXPECT_EQ(textAt(tables[0], 3, 0), "TA = all");
 }
 
+// A name with its conditions, two lines of values 24 apart from `first` on, and two plain rows.
+model::Table conditionsBeside(std::vector<std::pair<float, char const*>> const& conditions, float first) {
+    PageBuilder page;
+    page.grid(kXs, {90, 104, 160, 174, 188});
+    head(page, 100).text(44, 130, "Supply current").text(164, 130, "IDD");
+    for (auto const& [y, text] : conditions) page.text(204, y, text);
+    for (int i = 0; i < 2; ++i) {
+        float const y = first + 24 * static_cast<float>(i);
+        page.text(364, y, "3" + std::to_string(i)).text(404, y, "6" + std::to_string(i)).text(444, y, "uA");
+    }
+    page.text(44, 170, "Delay").text(164, 170, "tD").text(364, 170, "3").text(444, 170, "s").text(44, 184, "Noise").text(164, 184, "VN").text(364, 184, "4").text(444, 184, "V");
+    auto const tables = findTables(page.layout());
+    return tables.size() == 1 ? tables[0] : model::Table{};
+}
+
+TEST(Rows, ConditionsInTheMiddleOfTheirRowsGoWithThem) {
+    for (auto const& lines : {std::vector<std::pair<float, char const*>>{{114, "at no load,"}, {124, "VDD = 3 V"}, {138, "at full load,"}, {148, "VDD = 4 V"}},
+                              std::vector<std::pair<float, char const*>>{{114, "active mode with"}, {124, "outputs open"}, {138, "shutdown mode with"}, {148, "outputs open"}},
+                              std::vector<std::pair<float, char const*>>{{114, "VDD = 3 V"}, {124, "outputs open"}, {143, "VDD = 5 V"}}}) {
+        SCOPED_TRACE(lines[0].second);
+        auto const t = conditionsBeside(lines, 119);
+        ASSERT_EQ(t.rows, 5);
+        EXPECT_EQ(textAt(t, 1, 2), std::string(lines[0].second) + " " + lines[1].second);
+        EXPECT_EQ(textAt(t, 2, 2), std::string(lines[2].second) + (lines.size() > 3 ? std::string(" ") + lines[3].second : ""));
+    }
+}
+
+TEST(Rows, ConditionsInSmallLettersEndBesideTheirValues) {
+    auto const t = conditionsBeside({{114, "active mode with"}, {124, "outputs open"}, {138, "shutdown mode with"}, {148, "outputs open"}}, 124);
+    ASSERT_EQ(t.rows, 5);
+    EXPECT_EQ(textAt(t, 1, 2), "active mode with outputs open");
+    EXPECT_EQ(textAt(t, 2, 2), "shutdown mode with outputs open");
+}
+
+// Where each row has its condition the lines that hang under a name are the rest of it.
+TEST(Rows, ANameThatGoesOnIndentedIsThatOfAllItsConditions) {
+    PageBuilder page;
+    page.grid(kXs, {90, 104, 160, 174, 188});
+    head(page, 100);
+    page.text(44, 114, "Quiescent current").text(60, 125, "Per Channel With").text(60, 136, "No Load At Output").text(60, 147, "All Inputs Low").text(164, 130, "IQ");
+    for (int i = 0; i < 3; ++i) {
+        float const y = 119 + 12 * static_cast<float>(i);
+        page.text(204, y, "VDD = " + std::to_string(3 + i) + " V").text(364, y, "3" + std::to_string(i)).text(444, y, "uA");
+    }
+    page.text(44, 170, "Delay").text(164, 170, "tD").text(364, 170, "3").text(444, 170, "s").text(44, 184, "Noise").text(164, 184, "VN").text(364, 184, "4").text(444, 184, "V");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    ASSERT_EQ(tables[0].rows, 6);
+    EXPECT_EQ(textAt(tables[0], 1, 0), "Quiescent current Per Channel With No Load At Output All Inputs Low");
+    EXPECT_EQ(spanAt(tables[0], 1, 0), Span(3, 1));
+}
+
 TEST(Rows, ASymbolBesideTheMiddleOfANameIsReadInFrontOfIt) {
     PageBuilder page;
     page.grid({40, 200, 300, 360, 420}, {90, 104, 118, 146, 160});
