@@ -9,8 +9,8 @@
 
 namespace standin::tables {
 
-// Spreads it over all rows of its band. Only where the first line stops at a comma or
-// semicolon, every row is named and nothing is stated twice; else nothing is changed.
+// Spreads it over the rows of its band that share a unit, and over one of another unit where the
+// line in front stops at a comma or semicolon. Only where its lines stop so, every row is named and nothing is stated twice; else nothing is changed.
 void spreadFlowingCondition(model::PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, int rows);
 
 }  // namespace standin::tables

@@ -227,6 +227,36 @@ TEST(Rows, AConditionThatGoesOnFromLineToLineHoldsForItsBand) {
     EXPECT_EQ(textAt(tables[0], 9, 2), "RS = 50 R");
 }
 
+// The conditions of a table without rules between its rows, and the spans they get.
+TEST(Rows, AConditionGoesOnToAnotherUnitBehindACommaOnly) {
+    struct Case {
+        std::vector<std::pair<char const*, char const*>> rows;  // condition and unit
+        Span first;
+        Span third;
+    };
+    for (auto const& c : {Case{{{"VDD = 25 V, ID = 1 A,", "ns"}, {"RG = 6 R", "ns"}, {"f = 1 MHz", "pF"}, {"VGS = 10 V", "nC"}}, Span(2, 1), Span(1, 1)},
+                          Case{{{"VDD = 25 V,", "ns"}, {"RG = 6 R", "ns"}, {"VDS = 15 V,", "pF"}, {"f = 1 MHz", "pF"}}, Span(2, 1), Span(2, 1)},
+                          Case{{{"VDD = 25 V,", "ns"}, {"RG = 6 R", "ns"}, {"IF = 15 A", "ns"}, {"f = 1 MHz", "pF"}}, Span(1, 1), Span(1, 1)},
+                          Case{{{"VDD = 25 V,", "ns"}, {"RG = 6 R", "nC"}, {"IF = 15 A;", "ns"}, {"VR = 25 V", "nC"}}, Span(2, 1), Span(2, 1)}}) {
+        SCOPED_TRACE(c.rows[2].first);
+        PageBuilder page;
+        for (float const y : {90.0F, 104.0F, 150.0F}) page.horizontal(y, 40, 500);
+        for (float const x : {40.0F, 90.0F, 200.0F, 320.0F, 380.0F, 440.0F, 500.0F}) page.vertical(x, 90, 150);
+        page.text(44, 100, "SYMBOL").text(94, 100, "PARAMETER").text(204, 100, "CONDITIONS").text(324, 100, "TYP").text(384, 100, "MAX").text(444, 100, "UNIT");
+        for (int i = 0; i < 4; ++i) {
+            auto const y = 114 + 10 * static_cast<float>(i);
+            auto const number = std::to_string(i);
+            page.text(44, y, "X" + number).text(94, y, "Quantity " + number).text(204, y, c.rows[static_cast<std::size_t>(i)].first);
+            page.text(324, y, "8" + number).text(384, y, "9" + number).text(444, y, c.rows[static_cast<std::size_t>(i)].second);
+        }
+        auto const tables = findTables(page.layout());
+        ASSERT_EQ(tables.size(), 1U);
+        ASSERT_EQ(tables[0].rows, 5);
+        EXPECT_EQ(spanAt(tables[0], 1, 2), c.first);
+        EXPECT_EQ(spanAt(tables[0], 3, 2), c.third);
+    }
+}
+
 TEST(Rows, AConditionBesideLevelsOfItsOwnColumnHoldsForAll) {
     PageBuilder page;
     for (float const y : {90.0F, 104.0F, 164.0F, 178.0F}) page.horizontal(y, 40, 480);
