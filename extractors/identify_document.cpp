@@ -192,6 +192,14 @@ bool endsNoName(model::PageLayout const& page, model::TextLine const& line, std:
     return line.wordCount > kFewWords && trimmed(page.words[form].text) == "DEVICES";
 }
 
+// What is printed behind a name in one line: "Rev. A", "Page 3", "Datasheet", "QZ4411".
+bool endsName(std::string_view word) {
+    constexpr std::array<std::string_view, 14> kWords{"rev", "revision", "page",         "datasheet", "data",          "sheet", "document",
+                                                      "doc", "version",  "confidential", "printed",   "specification", "all",   "preliminary"};
+    bool const known = std::any_of(kWords.begin(), kWords.end(), [word](auto other) { return equalsIgnoringCase(word, other); });
+    return known || std::count_if(word.begin(), word.end(), isDigit) > 1;
+}
+
 // "© 2021 Tarnvale Instruments – All rights reserved": whose the document is, whatever the form of the name.
 void addHolder(std::vector<Scored>& found, model::PageLayout const& page, model::TextLine const& line) {
     constexpr double kHolder = 8;  // as good as some mentions
@@ -199,11 +207,12 @@ void addHolder(std::vector<Scored>& found, model::PageLayout const& page, model:
     std::size_t const end = line.firstWord + line.wordCount;
     std::size_t at = line.firstWord;
     while (at < end && page.words[at].text.find("©") == std::string::npos) ++at;
-    while (at < end && (isOfCopyright(trimmed(page.words[at].text)) || equalsIgnoringCase(page.words[at].text, "by") || trimmed(page.words[at].text).empty())) ++at;
+    auto const isInFront = [](std::string_view word) { return isOfCopyright(word) || word.empty() || equalsIgnoringCase(word, "by") || equalsIgnoringCase(word, "confidential"); };
+    while (at < end && isInFront(trimmed(page.words[at].text))) ++at;
     std::string name;
     for (std::size_t words = 0; at < end && words < kLongestName; ++at, ++words) {
         auto const word = trimmed(page.words[at].text);
-        if (word.empty() || !isUpper(word.front()) || beginsNoName(word) || equalsIgnoringCase(word, "printed")) break;
+        if (word.empty() || !isUpper(word.front()) || beginsNoName(word) || endsName(word)) break;
         name += name.empty() ? "" : " ";
         name += word;
     }
@@ -235,9 +244,18 @@ std::string best(std::vector<Scored> const& found) {
     return top == found.end() ? std::string{} : top->text;
 }
 
-// A sheet with the distributor's offer on it or behind it.
+// A sheet with the distributor's offer on it or behind it: "Authorized Distributor", in a line of its own.
+// "contact your sales office or distributor" is the maker's own word.
 bool isOfDistributor(model::PageLayout const& page) {
-    return std::any_of(page.words.begin(), page.words.end(), [](auto const& word) { return equalsIgnoringCase(trimmed(word.text), "distributor"); });
+    constexpr std::uint32_t kFewWords = 4;
+    auto const names = [&](model::TextLine const& line) {
+        for (std::size_t i = line.firstWord; i < line.firstWord + line.wordCount; ++i) {
+            auto const word = trimmed(page.words[i].text);
+            if (!word.empty() && isUpper(word.front()) && equalsIgnoringCase(word, "distributor")) return true;
+        }
+        return false;
+    };
+    return std::any_of(page.lines.begin(), page.lines.end(), [&](auto const& line) { return line.wordCount <= kFewWords && names(line); });
 }
 
 std::string makerOf(std::span<model::PageLayout const> pages) {
