@@ -15,8 +15,9 @@ using enum ColumnRole;
 
 namespace {
 
-// "ΔVO" above "VO" or "ΔTJ" in one cell is a quotient, whatever the bar between is drawn with.
-std::string symbolIn(CellText const& cell) {
+// "ΔVO" above "VO" or "ΔTJ" in one cell is a quotient, whatever the bar between is drawn with. Beside several rows
+// changes of one quantity ("ΔVLINE" above "ΔVLOAD") are a list.
+std::string symbolIn(CellText const& cell, int rows) {
     constexpr std::string_view kDelta = "Δ";
     if (cell.lines.size() != 2) return cell.text;
     std::string const& above = cell.lines[0].text;
@@ -24,7 +25,8 @@ std::string symbolIn(CellText const& cell) {
     if (contains(above, "/")) return cell.text;
     bool const part = above.starts_with(kDelta) && std::string_view(above).substr(kDelta.size()) == below;
     bool const change = above.starts_with(kDelta) && below.starts_with(kDelta) && above != below && !contains(above, ",") && isSymbolLike(below);
-    return part || change ? above + "/" + below : cell.text;
+    bool const list = rows > 1 && change && std::string_view(above).substr(0, kDelta.size() + 1) == std::string_view(below).substr(0, kDelta.size() + 1);
+    return part || (change && !list) ? above + "/" + below : cell.text;
 }
 
 // Named as a minimum, or typically above its limit: a column of plain limits holds either.
@@ -191,7 +193,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
     }
     std::string symbol;
     for (int index : cells.symbols) {
-        symbol = joined(symbol, symbolIn(textOf(index)));
+        symbol = joined(symbol, symbolIn(textOf(index), cellOf(index).rowSpan));
         marks.insert(marks.end(), textOf(index).marks.begin(), textOf(index).marks.end());
     }
     while (!symbol.empty() && (symbol.back() == ',' || symbol.back() == ';' || symbol.back() == ':')) symbol.pop_back();

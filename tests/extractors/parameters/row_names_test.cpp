@@ -148,6 +148,18 @@ TEST(RowNames, SymbolsAboveEachOtherAreAQuotientWhereTheUpperIsAChange) {
     EXPECT_EQ(rows[2].symbol, "tPHL tPLH");
 }
 
+TEST(RowNames, ChangesOfOneQuantityBesideSeveralRowsAreNoQuotient) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Conditions", "Typ", "Unit"},
+                                       {"v2 Regulation", "v2 ΔVLINE / ΔVLOAD", "VI = 7 V", "3", "mV"},
+                                       {"", "", "IO = 1 A", "15", "mV"},
+                                       {"v2 Drift", "v2 ΔVO / ΔT", "VI = 7 V", "3", "mV/K"},
+                                       {"", "", "IO = 1 A", "4", "mV/K"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 4U);
+    EXPECT_EQ(rows[0].symbol, "ΔVLINE ΔVLOAD");
+    EXPECT_EQ(rows[2].symbol, "ΔVO/ΔT");
+}
+
 TEST(RowNames, ANewSymbolIsNoCaseOfTheNameAbove) {
     auto const rows = rowsOf(handMade({{"Characteristic", "Symbol", "Typ", "Max", "Unit"}, {"Bandwidth", "BW", "4", "", "MHz"}, {"VO=1V, RL = 2 kΩ", "IQ", "13", "", "mA"}}, 1));
     ASSERT_EQ(rows.size(), 2U);
