@@ -274,11 +274,38 @@ bool columnsAmong(Network const& one, Network const& other) {
     return shared * 10 >= static_cast<std::ptrdiff_t>(one.vertical.size()) * 8;
 }
 
-// A head in a frame of its own, set a little above the frame of its rows.
-bool isHeadOf(Network const& above, Network const& below, Points font) {
+// How many cells between two heights read as column titles.
+int titlesBetween(PageLayout const& page, Network const& network, Points top, Points bottom) {
+    std::vector<Points> xs;
+    for (Segment const& s : network.vertical) xs.push_back(s.at);
+    std::sort(xs.begin(), xs.end());
+    int titles = 0;
+    for (std::size_t i = 0; i + 1 < xs.size(); ++i) {
+        std::string text;
+        for (auto const& word : page.words) {
+            if (Rect{xs[i], top, xs[i + 1], bottom}.contains(word.box.centre())) text += (text.empty() ? "" : " ") + word.text;
+        }
+        titles += columnTitle(text) != ColumnTitle::None ? 1 : 0;
+    }
+    return titles;
+}
+
+// Below the first rule across that is not the top of its frame.
+Points endOfFirstRow(Network const& network, Points font) {
+    Points end = network.box.y1;
+    for (Segment const& s : network.horizontal) {
+        if (s.at > network.box.y0 + font / 2) end = std::min(end, s.at);
+    }
+    return end;
+}
+
+// A head in a frame of its own, set a little above the frame of its rows, which has none.
+bool isHeadOf(PageLayout const& page, Network const& above, Network const& below, Points font) {
     auto const lines =
         std::count_if(above.horizontal.begin(), above.horizontal.end(), [&](Segment const& s) { return s.at > above.box.y0 + font / 2 && s.at < above.box.y1 - font / 2; });
-    return lines == 0 && below.box.y0 - above.box.y1 < kFrameGap * font && columnsAmong(above, below);
+    if (lines > 0 || below.box.y0 - above.box.y1 >= kFrameGap * font || !columnsAmong(above, below)) return false;
+    int const titles = titlesBetween(page, above, above.box.y0, above.box.y1);
+    return titles > 0 && titles > titlesBetween(page, below, below.box.y0, endOfFirstRow(below, font));
 }
 
 // Networks that stand right below each other with the same sides are one table
@@ -300,7 +327,7 @@ std::vector<Network> stacked(PageLayout const& page, RuleNetworks const& rules, 
             int texts = 0;
             Rect const between{network.box.x0, above->box.y1, network.box.x1, network.box.y0};
             for (auto const& line : page.lines) texts += line.wordCount > 0 && between.contains(line.box.centre()) ? 1 : 0;
-            bool const joined = texts == 1 ? columnsAmong(network, *above) : texts == 0 && isHeadOf(*above, network, font);
+            bool const joined = texts == 1 ? columnsAmong(network, *above) : texts == 0 && isHeadOf(page, *above, network, font);
             if (!joined) above = nullptr;
         }
         if (above == nullptr) {

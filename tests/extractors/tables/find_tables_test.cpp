@@ -903,5 +903,21 @@ TEST(FindTables, AHeadInAFrameOfItsOwnBelongsToTheRowsBelow) {
     EXPECT_EQ(textAt(tables[0], 1, 2), "4.0");
 }
 
+TEST(FindTables, AFrameAboveATableWithAHeadOfItsOwnIsAnotherTable) {
+    PageBuilder page;
+    page.grid({40, 80, 240, 300, 360, 420}, {90, 104});
+    page.grid({40, 80, 240, 300, 360, 420}, {110, 124, 138, 152});
+    page.text(44, 100, "Case").text(84, 100, "SOT-23-6").text(244, 100, "220").text(304, 100, "60").text(364, 100, "0.4");
+    page.text(44, 120, "Name").text(84, 120, "Parameter").text(244, 120, "Min.").text(304, 120, "Max.").text(364, 120, "Units");
+    page.text(44, 134, "VIL").text(84, 134, "Low input").text(244, 134, "-0.5").text(304, 134, "0.7").text(364, 134, "V");
+    page.text(44, 148, "ICC").text(84, 148, "Supply current").text(304, 148, "20").text(364, 148, "mA");
+    auto const tables = findTables(page.layout());
+    ASSERT_FALSE(tables.empty());
+    auto const& t = tables.back();
+    EXPECT_EQ(t.rows, 3);
+    EXPECT_EQ(t.headRows, 1);
+    EXPECT_EQ(textAt(t, 0, 2), "Min.");
+}
+
 }  // namespace
 }  // namespace standin::tables
