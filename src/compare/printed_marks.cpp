@@ -133,25 +133,20 @@ bool readsAsTitle(std::string_view title, bool whole, SheetNames const& names) {
     return first.size() >= kShortestWord && isPlainTitle(title) && !quantity::parseUnit(first) && !namesAPin(first, names) && !counts;
 }
 
-// "Charge Detection after an Empty Cell": capitals as in a title, more words than a pin is named
-// by. The title of a section may be in small letters.
-bool isInTitleCase(std::string_view title, bool section) {
+// "Charge detection after an empty cell": more words than a pin is named by.
+bool hasManyWords(std::string_view title) {
     static constexpr auto kSmall = std::to_array<std::string_view>({"a", "an", "and", "after", "at", "before", "by", "for", "from", "in", "into", "of", "on", "or", "the", "to", "with"});
-    constexpr int kFewestWords = 3;
-    int words = 0;
-    for (std::string_view const word : text::words(title)) {
-        if (!text::isAsciiLetter(word.front()) || std::find(kSmall.begin(), kSmall.end(), word) != kSmall.end()) continue;
-        if (!text::isAsciiUpper(word.front()) && !section) return false;
-        ++words;
-    }
-    return words >= kFewestWords;
+    constexpr std::ptrdiff_t kMany = 3;
+    auto const words = text::words(title);
+    return std::count_if(words.begin(), words.end(),
+                         [](std::string_view word) { return text::isAsciiLetter(word.front()) && std::find(kSmall.begin(), kSmall.end(), word) == kSmall.end(); }) >= kMany;
 }
 
-// "4." in front: "2. VSS" and "2. Ground" are pins.
+// "4." in front: "2. VSS", "2. Ground" and "2. Cell Minus Sense Input" are pins, unless the sheet has a section of that title.
 bool readsAsChapter(std::string_view title, bool section, SheetNames const& names) {
     std::string_view const first = firstWord(title);
     if (hasDigits(title) || !isPlainTitle(withoutArrows(title)) || namesAPin(first, names)) return false;
-    return isInTitleCase(title, section) || (!isCounted(text::asciiLower(first)) && !namesATerminal(first));
+    return (section && hasManyWords(title)) || (!isCounted(text::asciiLower(first)) && !namesATerminal(first));
 }
 
 // "9.3.1": no date and no version, whose parts may begin with 0 or have more digits.

@@ -393,6 +393,28 @@ private:
         visitOtherWords([this](std::string_view left, std::string_view right) {
             if (auto const wording = contrastOf(left, right)) raise(*wording);
         });
+        // "from drain to source" here and "from source to drain" there; "hot and cold" is "cold and hot".
+        if (m_reference.has(Meaning::And) || m_reference.has(Meaning::Or)) return;
+        auto const order = contrastedWords(m_reference);
+        auto const otherOrder = contrastedWords(m_candidate);
+        if (order.size() < 2 || order == otherOrder || !std::is_permutation(order.begin(), order.end(), otherOrder.begin(), otherOrder.end())) return;
+        for (std::string_view const word : order) {
+            for (std::string_view const other : order) {
+                if (auto const wording = contrastOf(word, other)) raise(*wording);
+            }
+        }
+    }
+
+    // Words of a sentence that exclude another of its words, in order.
+    static std::vector<std::string_view> contrastedWords(ReadSentence const& sentence) {
+        constexpr std::size_t kMostWords = 80;
+        auto words = keysOfKind(sentence, Kind::Word);
+        if (words.size() > kMostWords) return {};
+        std::vector<std::string_view> found;
+        for (std::string_view const word : words) {
+            if (std::any_of(words.begin(), words.end(), [word](std::string_view other) { return contrastOf(word, other).has_value(); })) found.push_back(word);
+        }
+        return found;
     }
 
     // What a suffix means is said in other words.

@@ -374,9 +374,9 @@ void readParts(std::string_view text, std::vector<ConditionPart>& parts, int dep
     if (!rest.empty() && depth < kDeepest) readParts(rest, parts, depth + 1);
     if (depth >= kDeepest || bare.empty() || !isConditionInBrackets(remark)) return;
     std::vector<ConditionPart> inside;
-    for (std::string_view const text : partsOf(remark)) readParts(text, inside, depth + 1);
+    for (std::string_view const one : partsOf(remark)) readParts(one, inside, depth + 1);
     // "V+ = 30 V (other grade, V+ = 26 V)" is of another part.
-    bool const other = std::any_of(inside.begin(), inside.end(), [&part](ConditionPart const& read) { return symbolKey(read.symbol) == symbolKey(part.symbol); });
+    bool const other = std::any_of(inside.begin(), inside.end(), [&part](ConditionPart const& one) { return symbolKey(one.symbol) == symbolKey(part.symbol); });
     if (!other) std::move(inside.begin(), inside.end(), std::back_inserter(parts));
 }
 

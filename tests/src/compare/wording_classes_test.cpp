@@ -131,6 +131,9 @@ constexpr Row kRows[] = {
     {0, "The peak lamp current is limited.", "The rms lamp current is limited.", Num},
     {0, "The fault lasts minutes.", "The fault lasts seconds.", Time},
     {0, "The switch-off is permanent.", "The switch-off is temporary.", Trig},
+    {0, "The output survives an open circuit.", "The output survives a short circuit.", Trig},
+    {0, "The switch is on the high side.", "The switch is on the low side.", Num},
+    {0, "The current flows from drain to source.", "The current flows from source to drain.", Pin},
     {0, "The timer is fixed.", "The timer is adjustable.", Trig},
     {0, "Lighting is terminated by the timer.", "Lighting is resumed by the timer.", Trig},
     {0, "Suffix G means lead-free finish.", "Suffix G means tin-lead finish.", Ord},
@@ -360,7 +363,9 @@ TEST(WordingClasses, theMarkOfAListSaysNothing) {
 
 TEST(WordingClasses, theNumberOfAChapterSaysNothing) {
     model::Datasheet sheet;
-    for (char const* title : {"6.1 Lighting", "7.2 Lighting", "6.1 Heating", "2.1 Lamp", "14. Package Lamp Outline", "2. Ground Lamp"}) sheet.sections.push_back({"s", model::SectionKind::Other, title, 1, 1, {}});
+    for (char const* title : {"6.1 Lighting", "7.2 Lighting", "6.1 Heating", "2.1 Lamp", "14. Package Lamp Outline", "14. Package Outline Dimension",
+                              "4. Charge of the Mast after Lighting", "2. Ground Lamp"})
+        sheet.sections.push_back({"s", model::SectionKind::Other, title, 1, 1, {}});
     sheet.pins = {{"1", "Lamp", "", "", 0, {}}};
     WordingContext const context(sheet, sheet);
     auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
@@ -389,6 +394,8 @@ TEST(WordingClasses, theNumberOfAChapterSaysNothing) {
                                                                                         {"2. Enable the lamp above 2 V", "3. Enable the lamp above 2 V"},
                                                                                         {"4. Charge", "Charge"},
                                                                                         {"2. Ground Lamp", "3. Ground Lamp"},
+                                                                                        {"2. Cell Minus Sense Input", "3. Cell Minus Sense Input"},
+                                                                                        {"3. Positive Supply of the Lamp", "5. Positive Supply of the Lamp"},
                                                                                         {"3. Gate after Lamp", "4. Gate after Lamp"},
                                                                                         {"[1] VDD", "[2] VDD"},
                                                                                         {"[3] cells in series", "[4] cells in series"}}) {
