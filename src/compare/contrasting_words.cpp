@@ -86,13 +86,19 @@ Sides readLines() {
     return sides;
 }
 
+Sides const& sides() {
+    static Sides const kSides = readLines();
+    return kSides;
+}
+
 }  // namespace
 
+bool hasContrast(std::string_view word) { return sides().find(word) != sides().end(); }
+
 std::optional<WordingClass> contrastOf(std::string_view word, std::string_view other) {
-    static Sides const kSides = readLines();
-    auto const [begin, end] = kSides.equal_range(word);
+    auto const [begin, end] = sides().equal_range(word);
     for (auto own = begin; own != end; ++own) {
-        auto const [otherBegin, otherEnd] = kSides.equal_range(other);
+        auto const [otherBegin, otherEnd] = sides().equal_range(other);
         for (auto theirs = otherBegin; theirs != otherEnd; ++theirs) {
             if (own->second.contrast == theirs->second.contrast && own->second.side != theirs->second.side) return own->second.wording;
         }

@@ -14,4 +14,7 @@ namespace standin::compare {
 // where they do not exclude each other. Exchanging them gives the same.
 [[nodiscard]] std::optional<model::WordingClass> contrastOf(std::string_view word, std::string_view other);
 
+// Is there any word that it excludes? Cheap, to be asked before pairs of words are.
+[[nodiscard]] bool hasContrast(std::string_view word);
+
 }  // namespace standin::compare

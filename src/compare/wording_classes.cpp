@@ -406,14 +406,15 @@ private:
     }
 
     // Words of a sentence that exclude another of its words, in order.
-    static std::vector<std::string_view> contrastedWords(ReadSentence const& sentence) {
+    static Keys contrastedWords(ReadSentence const& sentence) {
         constexpr std::size_t kMostWords = 80;
-        auto words = keysOfKind(sentence, Kind::Word);
+        Keys words = keysOfKind(sentence, Kind::Word);
         if (words.size() > kMostWords) return {};
-        std::vector<std::string_view> found;
-        for (std::string_view const word : words) {
-            if (std::any_of(words.begin(), words.end(), [word](std::string_view other) { return contrastOf(word, other).has_value(); })) found.push_back(word);
-        }
+        std::erase_if(words, [](std::string_view word) { return !hasContrast(word); });
+        Keys found;
+        std::copy_if(words.begin(), words.end(), std::back_inserter(found), [&](std::string_view word) {
+            return std::any_of(words.begin(), words.end(), [word](std::string_view other) { return contrastOf(word, other).has_value(); });
+        });
         return found;
     }
 
