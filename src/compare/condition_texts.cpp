@@ -36,13 +36,39 @@ std::string withoutBrackets(std::string text) {
     return text;
 }
 
+// The finding of a text of both sheets that follows from no other.
+bool isTextByItself(Draft const& draft) {
+    bool const text = draft.rank == Rank::Table || draft.rank == Rank::Wording || draft.rank == Rank::Section;
+    return text && !draft.dropped && draft.cause < 0 && draft.finding.reference && draft.finding.candidate;
+}
+
+// Finds the rows that findings are about.
+class Rows {
+public:
+    explicit Rows(SheetPair const& sheets) {
+        for (auto const& p : sheets.reference.parameters) m_byAffected.emplace("r:" + p.id, &p);
+        for (auto const& p : sheets.candidate.parameters) m_byAffected.emplace("c:" + p.id, &p);
+    }
+
+    struct Pair {
+        Parameter const* reference = nullptr;
+        Parameter const* candidate = nullptr;
+    };
+    // Of a finding that says that the conditions of two rows differ; null: it is another.
+    [[nodiscard]] Pair ofOtherConditions(Draft const& draft) const {
+        if (draft.rank != Rank::Parameter || draft.finding.relation != Relation::ConditionsDiffer || draft.finding.affects.size() != 2) return {};
+        auto const r = m_byAffected.find(draft.finding.affects[0]);
+        auto const c = m_byAffected.find(draft.finding.affects[1]);
+        return r == m_byAffected.end() || c == m_byAffected.end() ? Pair{} : Pair{r->second, c->second};
+    }
+
+private:
+    std::map<std::string, Parameter const*> m_byAffected;
+};
+
 }  // namespace
 
 void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets, ConditionMemo& memo) {
-    std::map<std::string, Parameter const*> referenceOf;
-    std::map<std::string, Parameter const*> candidateOf;
-    for (auto const& p : sheets.reference.parameters) referenceOf.emplace("r:" + p.id, &p);
-    for (auto const& p : sheets.candidate.parameters) candidateOf.emplace("c:" + p.id, &p);
     struct Shown {
         std::string reference, candidate;
         int index;
@@ -50,22 +76,19 @@ void linkTableConditions(std::vector<Draft>& drafts, SheetPair const& sheets, Co
     std::vector<Shown> shown;
     for (std::size_t i = 0; i < drafts.size(); ++i) {
         auto const& draft = drafts[i];
-        if (draft.dropped || draft.cause >= 0 || (draft.rank != Rank::Table && draft.rank != Rank::Wording && draft.rank != Rank::Section)) continue;
-        if (!draft.finding.reference || !draft.finding.candidate) continue;
+        if (!isTextByItself(draft)) continue;
         shown.push_back({withoutBrackets(spaceless(draft.finding.reference->text)), withoutBrackets(spaceless(draft.finding.candidate->text)), static_cast<int>(i)});
     }
     if (shown.empty()) return;
+    Rows const rows(sheets);
     std::map<std::pair<std::string, std::string>, int> known;
-    for (std::size_t i = 0; i < drafts.size(); ++i) {
-        auto& draft = drafts[i];
-        if (draft.rank != Rank::Parameter || draft.finding.relation != Relation::ConditionsDiffer || draft.finding.affects.size() != 2) continue;
-        auto const r = referenceOf.find(draft.finding.affects[0]);
-        auto const c = candidateOf.find(draft.finding.affects[1]);
-        if (r == referenceOf.end() || c == candidateOf.end()) continue;
-        Relation const values = relateValues(*r->second, *c->second, precisionFor(sheets, *r->second, *c->second));
-        if (!isEqual(values, *r->second, *c->second)) continue;
-        if (relateConditions({r->second->condition, {}}, {c->second->condition, {}}, memo) != ConditionRelation::Same) continue;
-        auto key = std::make_pair(r->second->tableCondition, c->second->tableCondition);
+    for (Draft& draft : drafts) {
+        auto const [r, c] = rows.ofOtherConditions(draft);
+        if (r == nullptr) continue;
+        Relation const values = relateValues(*r, *c, precisionFor(sheets, *r, *c));
+        if (!isEqual(values, *r, *c)) continue;
+        if (relateConditions({r->condition, {}}, {c->condition, {}}, memo) != ConditionRelation::Same) continue;
+        auto key = std::make_pair(r->tableCondition, c->tableCondition);
         auto found = known.find(key);
         if (found == known.end()) {
             int cause = -1;
@@ -125,19 +148,15 @@ struct TwoConditions {
 };
 
 std::vector<TwoConditions> differingTableConditions(std::vector<Draft> const& drafts, SheetPair const& sheets, ConditionMemo& memo) {
-    std::map<std::string, Parameter const*> rows;
-    for (auto const& p : sheets.reference.parameters) rows.emplace("r:" + p.id, &p);
-    for (auto const& p : sheets.candidate.parameters) rows.emplace("c:" + p.id, &p);
+    Rows const rows(sheets);
     std::vector<TwoConditions> all;
     std::set<std::pair<std::string, std::string>> known;
     for (std::size_t i = 0; i < drafts.size(); ++i) {
-        auto const& draft = drafts[i];
-        if (draft.dropped || draft.rank != Rank::Parameter || draft.finding.relation != Relation::ConditionsDiffer || draft.finding.affects.size() != 2) continue;
-        auto const r = rows.find(draft.finding.affects[0]);
-        auto const c = rows.find(draft.finding.affects[1]);
-        if (r == rows.end() || c == rows.end()) continue;
-        std::string const& before = r->second->tableCondition;
-        std::string const& after = c->second->tableCondition;
+        if (drafts[i].dropped) continue;
+        auto const [r, c] = rows.ofOtherConditions(drafts[i]);
+        if (r == nullptr) continue;
+        std::string const& before = r->tableCondition;
+        std::string const& after = c->tableCondition;
         if (before.empty() || after.empty() || !known.emplace(before, after).second) continue;
         if (relateConditions({{}, before}, {{}, after}, memo) == ConditionRelation::Same) continue;
         all.push_back({static_cast<int>(i), conditionText(before), conditionText(after)});
@@ -152,8 +171,7 @@ void linkConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets, Con
     auto const conditions = differingTableConditions(drafts, sheets, memo);
     if (conditions.empty()) return;
     for (Draft& draft : drafts) {
-        bool const text = draft.rank == Rank::Wording || draft.rank == Rank::Section || draft.rank == Rank::Table;
-        if (!text || draft.dropped || draft.cause >= 0 || !draft.finding.reference || !draft.finding.candidate) continue;
+        if (!isTextByItself(draft)) continue;
         std::string const r = conditionText(draft.finding.reference->text);
         std::string const c = conditionText(draft.finding.candidate->text);
         auto const said =
@@ -207,9 +225,7 @@ void settleConditionTexts(std::vector<Draft>& drafts, SheetPair const& sheets, C
     auto const ofCandidate = tableConditions(sheets.candidate);
     for (Draft& draft : drafts) {
         auto& finding = draft.finding;
-        bool const isText = draft.rank == Rank::Wording || draft.rank == Rank::Section || draft.rank == Rank::Table;
-        if (!isText || draft.dropped || draft.cause >= 0 || !finding.reference || !finding.candidate) continue;
-        if (!differsInNumbersOnly(finding.classes)) continue;
+        if (!isTextByItself(draft) || !differsInNumbersOnly(finding.classes)) continue;
         std::string const& r = finding.reference->text;
         std::string const& c = finding.candidate->text;
         if (!statesOneOf(ofReference, lettersOf(r)) || !statesOneOf(ofCandidate, lettersOf(c))) continue;
