@@ -20,17 +20,6 @@ using model::ErrorKind;
 
 Error usage(std::string message) { return {ErrorKind::Usage, std::move(message), {}, 0}; }
 
-// Returned for checkOcr(); `languages` must outlive `app`.
-CLI::Option* addOcr(CLI::App& app, std::string& languages) {
-    return app.add_option("--ocr", languages, "recognise what is a picture, in these languages (eng, eng+chi_sim …)")->type_name("LANGS");
-}
-
-// Recognition in no language would recognise nothing without a word.
-std::optional<Error> checkOcr(CLI::Option const& option, std::string const& languages) {
-    if (option.count() > 0 && languages.empty()) return usage("--ocr wants language codes joined by '+', for example eng or eng+chi_sim");
-    return std::nullopt;
-}
-
 model::Result<reading::PageRange> parsePages(std::string const& text) {
     auto const wrong = tl::unexpected(usage(fmt::format("--pages wants A-B, for example 2-5, not '{}'", text)));
     reading::PageRange range;

@@ -17,4 +17,13 @@ void addInputOptions(CLI::App& app, CompareCommand& command) {
     app.add_option("--password-file", command.passwordFile, "the first line of F is the documents' password")->type_name("F");
 }
 
+CLI::Option* addOcr(CLI::App& app, std::string& languages) {
+    return app.add_option("--ocr", languages, "recognise what is a picture, in these languages (eng, eng+chi_sim …)")->type_name("LANGS");
+}
+
+std::optional<model::Error> checkOcr(CLI::Option const& option, std::string const& languages) {
+    if (option.count() == 0 || !languages.empty()) return std::nullopt;
+    return model::Error{model::ErrorKind::Usage, "--ocr wants language codes joined by '+', for example eng or eng+chi_sim", {}, 0};
+}
+
 }  // namespace standin::cli

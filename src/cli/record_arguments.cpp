@@ -22,10 +22,11 @@ using model::Result;
 
 auto usage(std::string message) { return tl::unexpected(Error{ErrorKind::Usage, std::move(message), {}, 0}); }
 
-// Words that are read as text first and then as what they stand for.
+// Words that are read as text first and then as what they stand for, and options to be checked then.
 struct Words {
     std::string disposition, role;
     std::string newKey, showKey;
+    CLI::Option const* ocr = nullptr;
 };
 
 void addKey(CLI::App& app, RecordCommand& command) {
@@ -37,12 +38,10 @@ void addEvidence(CLI::App& app, RecordCommand& command) {
     app.add_option("--evidence", command.evidence, "a file to rely on; its name and SHA-256 are kept")->type_name("FILE")->expected(1)->take_all();
 }
 
-CLI::App* addOpen(CLI::App& app, RecordCommand& command) {
+CLI::App* addOpen(CLI::App& app, RecordCommand& command, Words& words) {
     auto* const open = app.add_subcommand("open", "Compare two sheets and open a record of what was found");
     addInputOptions(*open, command.compare);
-    open->add_option("--ocr", command.compare.ocr, "recognise what is a picture, in these languages (eng, eng+chi_sim …)")
-        ->type_name("LANGS")
-        ->check([](std::string const& languages) { return languages.empty() ? std::string("wants language codes joined by '+', for example eng or eng+chi_sim") : std::string(); });
+    words.ocr = addOcr(*open, command.compare.ocr);
     open->add_option("-o,--output", command.output, "the new record")->type_name("FILE")->required();
     open->add_option("--from", command.from, "carry the decisions of this record over where their findings are unchanged")->type_name("RECORD");
     auto& identification = command.identification;
@@ -170,7 +169,8 @@ Result<RecordCommand> checkedDecide(RecordCommand command, Words const& words) {
     return command;
 }
 
-Result<RecordCommand> checkedOpen(RecordCommand command) {
+Result<RecordCommand> checkedOpen(RecordCommand command, Words const& words) {
+    if (auto error = checkOcr(*words.ocr, command.compare.ocr)) return tl::unexpected(std::move(*error));
     auto const& until = command.identification.validUntil;
     if (!until.empty() && !record::isDate(until)) return usage(fmt::format("--valid-until wants a date like 2032-01-31, not '{}'", until));
     return command;
@@ -213,7 +213,7 @@ Result<RecordCommand> parseRecordArguments(int argc, char const* const* argv) {
     auto* const show = app.add_subcommand("show", "Print the record: lines, decisions, signatures, history");
     show->add_option("FILE", command.file, "the record")->required();
     std::vector<std::pair<CLI::App*, RecordAction>> const actions{
-        {addOpen(app, command), RecordAction::Open},
+        {addOpen(app, command, words), RecordAction::Open},
         {addDecide(app, command, words), RecordAction::Decide},
         {addResult(app, command), RecordAction::Result},
         {addSign(app, command, words), RecordAction::Sign},
@@ -237,7 +237,7 @@ Result<RecordCommand> parseRecordArguments(int argc, char const* const* argv) {
     for (auto const& [subcommand, action] : actions) {
         if (*subcommand) command.action = action;
     }
-    if (command.action == RecordAction::Open) return checkedOpen(std::move(command));
+    if (command.action == RecordAction::Open) return checkedOpen(std::move(command), words);
     if (command.action == RecordAction::Decide) return checkedDecide(std::move(command), words);
     if (command.action == RecordAction::Distribute) return checkedDistribute(std::move(command));
     if (command.action == RecordAction::Report) return checkedReport(std::move(command));
