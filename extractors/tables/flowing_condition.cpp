@@ -9,6 +9,7 @@
 
 #include "extractors/tables/head_words.h"
 #include "extractors/tables/pieces.h"
+#include "extractors/tables/text_shape.h"
 
 namespace standin::tables {
 
@@ -49,8 +50,6 @@ std::vector<std::string> unitsOf(PageLayout const& page, std::vector<PlacedPiece
     }
     return units;
 }
-
-bool stopsAtComma(std::string const& text) { return text.ends_with(',') || text.ends_with(';'); }
 
 // The last line in front of the row stops at a comma.
 bool stopsBefore(PageLayout const& page, std::vector<PlacedPiece*> const& conditions, int row) {

@@ -36,8 +36,6 @@ constexpr int kMostCentredRows = 12;
 
 bool startsLower(std::string const& text) { return !text.empty() && ((text[0] >= 'a' && text[0] <= 'z') || text[0] == '('); }
 
-bool stopsAtComma(std::string const& text) { return text.ends_with(',') || text.ends_with(';'); }
-
 std::vector<Points> clustered(std::vector<Points> ys, Points tolerance) {
     std::sort(ys.begin(), ys.end());
     std::vector<Points> out;

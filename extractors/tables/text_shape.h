@@ -25,6 +25,9 @@ enum class Shape : std::uint8_t {
 // The text ends with a sign, a bracket or a word ("to") that wants a sequel.
 [[nodiscard]] bool endsOpen(std::string_view text);
 
+// A list or a condition goes on behind it.
+[[nodiscard]] inline bool stopsAtComma(std::string_view text) { return text.ends_with(',') || text.ends_with(';'); }
+
 // More brackets open in it than close.
 [[nodiscard]] bool opensBracket(std::string_view text);
 

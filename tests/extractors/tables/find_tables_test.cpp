@@ -7,25 +7,14 @@
 namespace standin::tables {
 namespace {
 
+using test::head;
 using test::isSound;
+using test::kXs;
 using test::PageBuilder;
 using test::spanAt;
 using test::textAt;
 
 using Span = std::pair<int, int>;
-
-// Column lines of a specification table: name, symbol, conditions, min, typ, max, unit.
-std::vector<float> const kXs{40, 160, 200, 320, 360, 400, 440, 480};
-
-PageBuilder& head(PageBuilder& page, float baseline) {
-    return page.text(44, baseline, "Parameter")
-        .text(164, baseline, "Symbol")
-        .text(204, baseline, "Conditions")
-        .text(324, baseline, "Min")
-        .text(364, baseline, "Typ")
-        .text(404, baseline, "Max")
-        .text(444, baseline, "Unit");
-}
 
 TEST(FindTables, readsARuledGrid) {
     PageBuilder page;

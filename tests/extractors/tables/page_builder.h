@@ -108,4 +108,17 @@ inline bool isSound(model::Table const& table) {
     return true;
 }
 
+// Column lines of a specification table: name, symbol, conditions, min, typ, max, unit.
+inline std::vector<float> const kXs{40, 160, 200, 320, 360, 400, 440, 480};
+
+inline PageBuilder& head(PageBuilder& page, float baseline) {
+    return page.text(44, baseline, "Parameter")
+        .text(164, baseline, "Symbol")
+        .text(204, baseline, "Conditions")
+        .text(324, baseline, "Min")
+        .text(364, baseline, "Typ")
+        .text(404, baseline, "Max")
+        .text(444, baseline, "Unit");
+}
+
 }  // namespace standin::tables::test
