@@ -188,8 +188,6 @@ bool takeValues(model::Datasheet& sheet, Lines const& lines, vocabulary::Vocabul
     return any;
 }
 
-bool isOfLine(model::Feature const& feature, OrderingLine const& line) { return feature.page == line.page && feature.box == line.box; }
-
 // The modes that the lines give, by feature: each state once.
 std::map<std::string, std::set<std::string>> statesOf(Lines const& lines, vocabulary::Vocabulary const& vocabulary) {
     std::map<std::string, std::set<std::string>> states;
@@ -202,11 +200,8 @@ std::map<std::string, std::set<std::string>> statesOf(Lines const& lines, vocabu
 }
 
 bool takeModes(model::Datasheet& sheet, Lines const& chosen, vocabulary::Vocabulary const& vocabulary) {
-    auto const isOfALine = [&sheet](model::Feature const& feature) {
-        return std::any_of(sheet.ordering.begin(), sheet.ordering.end(), [&](OrderingLine const& line) { return isOfLine(feature, line); });
-    };
     auto const before = sheet.features;
-    std::erase_if(sheet.features, isOfALine);
+    std::erase_if(sheet.features, [&sheet](model::Feature const& feature) { return isOfOrderingLine(feature, sheet); });
     for (auto const* line : chosen) {
         for (auto const& [title, cell] : line->attributes) {
             auto const stated = vocabulary.statement(title, cell);
@@ -224,6 +219,10 @@ model::OrderingLine const* lineOfVersion(model::Datasheet const& sheet, std::str
     if (variant.empty()) return nullptr;
     auto const lines = linesFor(sheet, variant);
     return lines.size() == 1 ? lines.front() : nullptr;
+}
+
+bool isOfOrderingLine(model::Feature const& feature, model::Datasheet const& sheet) {
+    return std::any_of(sheet.ordering.begin(), sheet.ordering.end(), [&](OrderingLine const& line) { return feature.page == line.page && feature.box == line.box; });
 }
 
 bool refersToVersions(model::Datasheet const& sheet, std::string const& variant) {

@@ -14,6 +14,9 @@ namespace standin::compare {
 // The line of the ordering table for `variant`; null where there is none or several.
 [[nodiscard]] model::OrderingLine const* lineOfVersion(model::Datasheet const& sheet, std::string const& variant);
 
+// Was the mode read from a line of the ordering table?
+[[nodiscard]] bool isOfOrderingLine(model::Feature const& feature, model::Datasheet const& sheet);
+
 // Rows that refer to a column of the ordering table get the values of the chosen version,
 // and of the modes that the lines state only its own are left. Without a choice (empty),
 // what all lines state alike. False: nothing was there to be done.

@@ -360,7 +360,9 @@ TextJudgement judgePin(Finding const& finding, SheetView const& sheets) {
         result.judgement = Judgement::HazardSide;
     } else {
         bool const pad = compare::isPad(nameOf(finding.reference ? *finding.reference : *finding.candidate));
-        bool const leads = !pad && leadsOf(sheets.reference()) != leadsOf(sheets.candidate()) && leadsOf(sheets.reference()) > 0 && leadsOf(sheets.candidate()) > 0;
+        std::size_t const before = leadsOf(sheets.reference());
+        std::size_t const after = leadsOf(sheets.candidate());
+        bool const leads = !pad && before > 0 && after > 0 && before != after;
         result.severity = leads ? result.severity : Severity::Function;
         result.level = leads ? levelOf(Outcome::Misfit, result.severity) : Level{pad ? 3 : 2, true};
     }

@@ -9,6 +9,7 @@
 
 #include <fmt/format.h>
 
+#include "compare/ordered_version.h"
 #include "model/recognised.h"
 #include "quantity/condition.h"
 #include "text/fold.h"
@@ -106,8 +107,7 @@ model::Feature const* StatedValues::feature(std::string_view canonical, std::str
 bool StatedValues::differsByVersion(std::string_view canonical) const {
     std::set<std::string_view> states;
     for (auto const& feature : m_sheet.features) {
-        bool const ofLine = std::any_of(m_sheet.ordering.begin(), m_sheet.ordering.end(), [&](auto const& line) { return line.page == feature.page && line.box == feature.box; });
-        if (feature.canonical == canonical && ofLine) states.insert(feature.state);
+        if (feature.canonical == canonical && compare::isOfOrderingLine(feature, m_sheet)) states.insert(feature.state);
     }
     return states.size() > 1;
 }
