@@ -246,7 +246,7 @@ private:
                 head.pages.insert(c.page);
             }
         }
-        std::erase_if(heads, [&](auto const& entry) { return entry.second.pages.size() < needed() || wordsOf(entry.first).size() < kFewestWords; });
+        std::erase_if(heads, [&](auto const& entry) { return entry.second.pages.size() < needed(); });
         for (auto const& [key, all] : m_groups) {
             for (Candidate const& c : all) {
                 if (m_marked[c.page][c.line] != Role::None) continue;
@@ -261,7 +261,21 @@ private:
         TextLine const& line = m_pages[c.page].lines[c.line];
         TextLine const& other = m_pages[head.page].lines[head.line];
         bool const samePlace = std::abs(edgeDistance(c) - edgeDistance(head)) <= kSamePlace && std::abs(line.box.x0 - other.box.x0) <= kSamePlace;
-        return samePlace && line.direction == other.direction && differInOneWord(c.text, head.text);
+        if (!samePlace || line.direction != other.direction) return false;
+        return differInOneWord(c.text, head.text) || isChangedPiece(c, head);
+    }
+
+    // A single word that stands in the room of another, beside the rest of its running head ("Kestrel Works        WL13").
+    bool isChangedPiece(Candidate const& c, Candidate const& head) const {
+        PageLayout const& page = m_pages[c.page];
+        TextLine const& line = page.lines[c.line];
+        TextLine const& other = m_pages[head.page].lines[head.line];
+        if (line.wordCount != 1 || other.wordCount != 1 || std::abs(line.box.x1 - other.box.x1) > kSamePlace) return false;
+        for (std::size_t l = 0; l < page.lines.size(); ++l) {
+            bool const beside = page.lines[l].direction == line.direction && std::abs(page.lines[l].box.centre().y - line.box.centre().y) < line.size / 2;
+            if (l != c.line && beside && m_marked[c.page][l] == Role::RunningHead) return true;
+        }
+        return false;
     }
 
     void decideGroup(std::vector<Candidate> group) {

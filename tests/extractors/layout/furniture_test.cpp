@@ -80,6 +80,16 @@ TEST(Furniture, ALineThatGoesOnFromTextIsText) {
     for (PageLayout const& page : pages) EXPECT_EQ(furniture(page), "");
 }
 
+TEST(Furniture, AChangedWordBesideTheRestOfItsRunningHeadIsPartOfIt) {
+    auto const pages = document(5, [](PageMaker& page, int p) {
+        page.text(50, 40, "Kestrel Works logger").text(500, 40, p == 3 ? "WL13" : "WL12");
+        page.text(300, 60, p == 3 ? "4.35" : "");  // beside no running head
+    });
+    EXPECT_EQ(furniture(pages[2]), "Kestrel Works logger WL13");
+    EXPECT_EQ(roleOf(pages[2], "WL13"), BlockRole::RunningHead);
+    EXPECT_EQ(roleOf(pages[2], "4.35"), BlockRole::Paragraph);
+}
+
 TEST(Furniture, ANumberThatIsTheSameOnEveryPageIsNoPageNumber) {
     auto const pages = document(4, [](PageMaker& page, int p) { page.text(50, 770, "277 69 16").text(500, 770, std::to_string(p) + " / 4"); });
     for (PageLayout const& page : pages) {
