@@ -11,6 +11,7 @@
 
 #include "compare/conditions.h"
 #include "compare/contrasting_words.h"
+#include "compare/dropped_members.h"
 #include "compare/edit_script.h"
 #include "compare/printed_marks.h"
 #include "quantity/condition.h"
@@ -227,12 +228,15 @@ public:
         findModality();
         findScope();
         findContrasts();
+        findMembers();
         findTimes();
         findNewSuffixes();
         return inOrder();
     }
 
 private:
+    static constexpr std::initializer_list<Meaning> kStates = {Meaning::Charging, Meaning::Discharging, Meaning::Overcharge, Meaning::Overdischarge};
+
     [[nodiscard]] bool differs(Meaning meaning) const {
         int const a = m_reference.count(meaning);
         int const b = m_candidate.count(meaning);
@@ -438,13 +442,29 @@ private:
         if (any({Meaning::Each, Meaning::Any, Meaning::All, Meaning::Only, Meaning::Total}) || bothAlone) raise(WordingClass::Scope);
     }
 
+    // "charge and discharge" here and "charge" there.
+    void findMembers() {
+        if (dropsMember(m_reference, m_candidate)) raise(!raisedAny() && any(kStates) ? WordingClass::Trig : WordingClass::Scope);
+    }
+
     void findTimes() {
         if (any({Meaning::Before, Meaning::After, Meaning::First, Meaning::Last, Meaning::Within, Meaning::During, Meaning::Immediately})) raise(WordingClass::Time);
+        if (saysAnotherState()) raise(WordingClass::Trig);
         // What a sentence is about changed, and nothing that was counted so far shows it.
-        if (!raisedAny() &&
-            any({Meaning::Charging, Meaning::Discharging, Meaning::Overcharge, Meaning::Overdischarge, Meaning::Cell, Meaning::Fet, Meaning::Released, Meaning::Detected}) &&
-            m_reference.tokens.size() == m_candidate.tokens.size())
-            raise(WordingClass::Trig);
+        if (raisedAny()) return;
+        bool const sameLength = m_reference.tokens.size() == m_candidate.tokens.size();
+        bool const things = any(kStates) || any({Meaning::Cell, Meaning::Fet, Meaning::Released, Meaning::Detected});
+        if ((sameLength && things) || (any(kStates) && isPartOf(m_reference, m_candidate))) raise(WordingClass::Trig);
+    }
+
+    // "charge" here and "discharge" there, whatever else is said.
+    [[nodiscard]] bool saysAnotherState() const {
+        auto const onlySays = [](ReadSentence const& a, ReadSentence const& b, Meaning meaning) { return a.has(meaning) && !b.has(meaning); };
+        auto const exchanged = [&](Meaning one, Meaning other) {
+            return (onlySays(m_reference, m_candidate, one) && onlySays(m_candidate, m_reference, other)) ||
+                   (onlySays(m_reference, m_candidate, other) && onlySays(m_candidate, m_reference, one));
+        };
+        return exchanged(Meaning::Charging, Meaning::Discharging) || exchanged(Meaning::Overcharge, Meaning::Overdischarge);
     }
 
     std::vector<WordingClass> inOrder() {

@@ -312,13 +312,14 @@ private:
             addVerb(printed, plain.substr(0, plain.size() - 3));
             plain = "not";
         }
+        if (printed == "&") plain = "and";
         if (isQuotedLevel(printed)) plain = printed == "H" ? "high" : "low";
         bool const symbol = compound == Compound::No && plain.size() == printed.size() && isSymbol(printed, plain);
         Word& word = m_words.emplace_back();
         word.printed = printed;
         word.plain = std::move(plain);
         std::string const& lower = word.plain;
-        bool const sign = !text::isAsciiLetter(printed.front()) && !text::isAsciiDigit(printed.front()) && static_cast<unsigned char>(printed.front()) < 0x80;
+        bool const sign = printed != "&" && !text::isAsciiLetter(printed.front()) && !text::isAsciiDigit(printed.front()) && static_cast<unsigned char>(printed.front()) < 0x80;
         if (sign || printed == "≤" || printed == "≥" || printed == "±" || printed == "×") {
             word.token.kind = Kind::Sign;
             word.token.key = std::string(printed);
@@ -591,10 +592,19 @@ private:
     }
 
     void fillTokens() {
+        using Joint = ReadSentence::Joint;
         m_sentence.tokens.reserve(m_words.size());
+        m_sentence.joints.reserve(m_words.size());
+        Joint joint = Joint::None;
+        bool behindWord = false;  // no "//" of an address
         for (Word& word : m_words) {
+            if (word.dropped && (word.printed == "," || word.printed == "、" || word.printed == "，")) joint = Joint::Comma;
+            if (word.dropped && word.printed == "/" && behindWord) joint = Joint::Slash;
+            behindWord = !word.dropped;
             if (word.dropped || word.filler || word.token.key.empty()) continue;
             m_sentence.tokens.push_back(std::move(word.token));
+            m_sentence.joints.push_back(joint);
+            joint = Joint::None;
         }
     }
 

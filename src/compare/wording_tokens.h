@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 #include <map>
 #include <string>
 #include <string_view>
@@ -37,7 +38,11 @@ struct Token {
 };
 
 struct ReadSentence {
+    // What stands between a token and the one before it.
+    enum class Joint : std::uint8_t { None, Comma, Slash };
+
     std::vector<Token> tokens;                    // fillers and punctuation left out
+    std::vector<Joint> joints;                    // by token
     std::array<std::uint16_t, kMeanings> said{};  // by Meaning
     bool speaksOfPins = false;                    // "pin", "terminal", "pad" or a pin's name
     bool speaksOfOutput = false;

@@ -1,0 +1,166 @@
+// The edit script gives runs that only one sentence has. A run is a member of a list where
+// a word that joins stands at one of its ends, a slash beside it, or commas around it. Where
+// words repeat ("A x and B x" against "A x") the run may lie a few words further on: it is
+// moved as far as it reads the same.
+// Tested by tests/src/compare/wording_classes_test.cpp.
+#include "compare/dropped_members.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <set>
+#include <string_view>
+
+#include "compare/edit_script.h"
+
+namespace standin::compare {
+
+namespace {
+
+using Kind = Token::Kind;
+using Joint = ReadSentence::Joint;
+
+constexpr std::size_t kLongestMember = 10;  // words
+constexpr std::size_t kMostLeftOut = 3;     // words, of a sentence that is part of another
+constexpr std::size_t kMostTokens = 400;    // longer texts are no sentences
+
+bool joins(Token const& token) {
+    static constexpr std::string_view kWords[] = {"and", "or", "und", "oder", "和", "与", "與", "及", "或", "或者", "および", "及び", "または", "又は", "と"};
+    return token.kind == Kind::Word && isOneOf(token.key, kWords);
+}
+
+// Words that a sentence begins or goes on with and that name nothing ("and thus", "and so on").
+bool namesNothing(Token const& token) {
+    static constexpr std::string_view kWords[] = {"so", "on", "forth", "hence", "consequently", "accordingly", "both", "as", "well", "it", "is", "will", "be", "other", "more"};
+    return joins(token) || (token.kind == Kind::Word && isOneOf(token.key, kWords));
+}
+
+bool joinsSomething(ReadSentence const& sentence) {
+    auto const isJoint = [](Joint joint) { return joint != Joint::None; };
+    return std::any_of(sentence.joints.begin(), sentence.joints.end(), isJoint) || std::any_of(sentence.tokens.begin(), sentence.tokens.end(), joins);
+}
+
+struct Run {
+    std::size_t begin = 0;
+    std::size_t end = 0;
+};
+
+class Lists {
+public:
+    Lists(ReadSentence const& sentence, ReadSentence const& other) : m_sentence(sentence), m_tokens(sentence.tokens) {
+        for (Token const& token : other.tokens) m_elsewhere.insert(token.key);
+        for (Token const& token : m_tokens) {
+            if (auto const found = m_elsewhere.find(token.key); found != m_elsewhere.end()) m_elsewhere.erase(found);
+            else m_own.insert(token.key);
+        }
+    }
+
+    [[nodiscard]] bool hasOwnWords() const { return !m_own.empty(); }
+
+    // A run that the other sentence does not have, and what it could also be.
+    [[nodiscard]] bool isMember(Run run) const {
+        if (run.end - run.begin > kLongestMember || !namesSomething(run)) return false;
+        for (Run left = run;; --left.begin, --left.end) {
+            if (isJoined(left)) return true;
+            if (left.begin == 0 || !(m_tokens[left.begin - 1] == m_tokens[left.end - 1])) break;
+        }
+        for (Run right = run; right.end < m_tokens.size() && m_tokens[right.begin] == m_tokens[right.end];) {
+            ++right.begin;
+            ++right.end;
+            if (isJoined(right)) return true;
+        }
+        return false;
+    }
+
+private:
+    [[nodiscard]] bool namesSomething(Run run) const {
+        return std::any_of(m_tokens.begin() + static_cast<std::ptrdiff_t>(run.begin), m_tokens.begin() + static_cast<std::ptrdiff_t>(run.end),
+                           [this](Token const& token) { return !namesNothing(token) && m_own.count(token.key) > 0; });
+    }
+
+    [[nodiscard]] Joint jointBefore(std::size_t at) const { return at < m_sentence.joints.size() ? m_sentence.joints[at] : Joint::None; }
+    [[nodiscard]] bool hasJoiningWord(std::size_t at) const { return at < m_tokens.size() && joins(m_tokens[at]); }
+
+    [[nodiscard]] bool isJoined(Run run) const {
+        // "X [and Y]", "[X and] Y": something is left beside the word.
+        bool const behind = joins(m_tokens[run.begin]) && run.begin > 0;
+        bool const before = joins(m_tokens[run.end - 1]) && run.end < m_tokens.size();
+        if (behind || before) return true;
+        if (jointBefore(run.begin) == Joint::Slash || (run.end < m_tokens.size() && jointBefore(run.end) == Joint::Slash)) return true;
+        bool const commaBefore = jointBefore(run.begin) == Joint::Comma && run.begin > 0;
+        bool const commaBehind = jointBefore(run.end) == Joint::Comma;
+        if (commaBefore) return commaBehind || hasJoiningWord(run.end);
+        return commaBehind && goesOnAsList(run.end);
+    }
+
+    // "[X,] Y and Z"
+    [[nodiscard]] bool goesOnAsList(std::size_t at) const {
+        constexpr std::size_t kLongest = 4;
+        for (std::size_t k = at + 1; k < m_tokens.size() && k <= at + kLongest; ++k) {
+            if (jointBefore(k) == Joint::Comma || joins(m_tokens[k])) return true;
+        }
+        return false;
+    }
+
+    ReadSentence const& m_sentence;
+    std::vector<Token> const& m_tokens;
+    std::multiset<std::string_view> m_elsewhere;
+    std::multiset<std::string_view> m_own;
+};
+
+std::vector<Edit> scriptOf(ReadSentence const& reference, ReadSentence const& candidate) {
+    std::vector<Key> a;
+    std::vector<Key> b;
+    for (Token const& token : reference.tokens) a.push_back(hashOf(token.key));
+    for (Token const& token : candidate.tokens) b.push_back(hashOf(token.key));
+    return editScript(a, b);
+}
+
+bool comesLater(ReadSentence const& sentence, ReadSentence const& other) {
+    auto const byKey = [](Token const& a, Token const& b) { return a.key < b.key; };
+    if (sentence.tokens.size() != other.tokens.size()) return sentence.tokens.size() > other.tokens.size();
+    return std::lexicographical_compare(other.tokens.begin(), other.tokens.end(), sentence.tokens.begin(), sentence.tokens.end(), byKey);
+}
+
+// At least half of the shorter sentence is kept.
+bool saysTheSameOtherwise(std::vector<Edit> const& script, std::size_t shorter) {
+    std::size_t kept = 0;
+    for (Edit const& edit : script) kept += edit.kind == EditKind::Keep ? edit.count : 0;
+    return 2 * kept >= shorter;
+}
+
+}  // namespace
+
+bool dropsMember(ReadSentence const& reference, ReadSentence const& candidate) {
+    if (!joinsSomething(reference) && !joinsSomething(candidate)) return false;
+    // Ties in the edit script fall the same way when the sheets are exchanged.
+    if (comesLater(reference, candidate)) return dropsMember(candidate, reference);
+    if (reference.tokens.size() > kMostTokens || candidate.tokens.size() > kMostTokens) return false;
+    Lists const left(reference, candidate);
+    Lists const right(candidate, reference);
+    if (!left.hasOwnWords() && !right.hasOwnWords()) return false;
+    auto const script = scriptOf(reference, candidate);
+    if (!saysTheSameOtherwise(script, std::min(reference.tokens.size(), candidate.tokens.size()))) return false;
+    for (std::size_t i = 0; i < script.size(); ++i) {
+        Edit const& edit = script[i];
+        bool const alone = (i == 0 || script[i - 1].kind == EditKind::Keep) && (i + 1 == script.size() || script[i + 1].kind == EditKind::Keep);
+        if (edit.kind == EditKind::Keep || !alone) continue;
+        bool const removed = edit.kind == EditKind::Remove;
+        std::size_t const begin = removed ? edit.reference : edit.candidate;
+        if ((removed ? left : right).isMember({begin, begin + edit.count})) return true;
+    }
+    return false;
+}
+
+bool isPartOf(ReadSentence const& reference, ReadSentence const& candidate) {
+    bool const shorter = reference.tokens.size() < candidate.tokens.size();
+    auto const& part = shorter ? reference.tokens : candidate.tokens;
+    auto const& whole = shorter ? candidate.tokens : reference.tokens;
+    if (part.empty() || whole.size() - part.size() > kMostLeftOut) return false;
+    std::size_t found = 0;
+    for (Token const& token : whole) {
+        if (found < part.size() && token == part[found]) ++found;
+    }
+    return found == part.size();
+}
+
+}  // namespace standin::compare
