@@ -262,8 +262,14 @@ void settleBothSupplies(Part& part) {
 }
 
 // "IO = -20 µA", "|IO| = 20 µA": makers differ in the sign they give a load that flows out.
-void dropDirection(Part& part) {
-    if (part.symbol != conditionSymbolKey("IO") || !isPoint(part.interval) || !(*part.range.hi < Decimal(0))) return;
+void dropDirection(Part& part, std::string_view printedSymbol) {
+    if (part.symbol != conditionSymbolKey("IO") || !isPoint(part.interval)) return;
+    if (!(*part.range.hi < Decimal(0))) {
+        bool const directed = printedSymbol.find('|') == std::string_view::npos && Decimal(0) < *part.range.hi;
+        part.direction = directed ? Part::Direction::Printed : Part::Direction::Unsaid;
+        return;
+    }
+    part.direction = Part::Direction::Dropped;
     part.interval.typ = part.interval.typ->substr(1);
     part.range = rangeOf(part.interval);
 }
@@ -274,7 +280,7 @@ std::optional<Part> statedPart(quantity::ConditionPart const& read) {
     part.interval = read.interval;
     part.range = rangeOf(part.interval);
     settleBothSupplies(part);
-    dropDirection(part);
+    dropDirection(part, read.symbol);
     part.node = nodeKey(part.interval.relativeTo);
     part.bare = isBare(read.text);
     // Only a value is printed ("25 °C"): the unit tells which quantity.
@@ -551,6 +557,7 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
                 case ConditionRelation::Milder: milder = true; break;
                 case ConditionRelation::Unordered: unordered = true; break;
                 case ConditionRelation::OneUnstated: referenceAlone = true; break;
+                case ConditionRelation::OtherSign:
                 case ConditionRelation::Same: break;
             }
         }
@@ -594,6 +601,16 @@ bool contradict(StatedConditions const& reference, StatedConditions const& candi
     });
 }
 
+bool differInDirection(StatedConditions const& reference, StatedConditions const& candidate) {
+    using Direction = Part::Direction;
+    return std::any_of(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
+        if (part.direction == Direction::Unsaid) return false;
+        Direction const turned = part.direction == Direction::Printed ? Direction::Dropped : Direction::Printed;
+        return std::any_of(candidate.parts.begin(), candidate.parts.end(),
+                           [&](Part const& other) { return other.direction == turned && other.symbol == part.symbol && relateParts(part, other) == ConditionRelation::Same; });
+    });
+}
+
 int agreeingQuantities(StatedConditions const& reference, StatedConditions const& candidate) {
     return static_cast<int>(std::count_if(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
         return !part.symbol.empty() && std::any_of(candidate.parts.begin(), candidate.parts.end(),
@@ -621,6 +638,7 @@ bool departsAlone(StatedConditions const& one, StatedConditions const& other) {
 
 double conditionLikeness(ConditionRelation relation, StatedConditions const& reference, StatedConditions const& candidate) {
     switch (relation) {
+        case ConditionRelation::OtherSign:
         case ConditionRelation::Same: return 1;
         case ConditionRelation::OneUnstated: return 0.75;
         case ConditionRelation::Harsher:

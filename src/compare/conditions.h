@@ -4,6 +4,7 @@
 //     relateConditions({"Ta=25°C", ""}, {"Ta=-20 to 60°C", ""}, memo)                    ->  Harsher
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -37,6 +38,9 @@ struct StatedPart {
     bool bare = false;     // printed without a unit, which may stand in the head of its column
     bool ofTable = false;  // stated for the whole table, not in the line
     bool departs = false;  // of a line whose table states another value
+    enum class Direction : std::uint8_t { Unsaid, Printed, Dropped };
+    // Of a load current: "|IO| = 20 µA" says none, "IO = 20 µA" prints one, of "IO = -20 µA" the sign was dropped.
+    Direction direction = Direction::Unsaid;
 };
 
 // Both texts taken apart, for relating one condition with many others.
@@ -92,6 +96,13 @@ private:
 // "VDD=5V"), in the lines of both or for the tables of both: a line of one maker may be the default of the
 // other's table put otherwise. Words never contradict: makers put one condition in many ways.
 [[nodiscard]] bool contradict(StatedConditions const& reference, StatedConditions const& candidate);
+
+// A load current is the same in both but for its sign ("IO = -5 mA" against "IO = 5 mA"): makers differ in what
+// they call negative, so the conditions count as the same, but a reader should look which way it flows.
+[[nodiscard]] bool differInDirection(StatedConditions const& reference, StatedConditions const& candidate);
+
+// A finding of a row about nothing else (findParameterDifferences gives it; relateConditions never does).
+[[nodiscard]] inline bool saysOnlyDirection(model::Finding const& finding) { return finding.conditions == model::ConditionRelation::OtherSign; }
 
 // How many quantities are stated in both, with the same value.
 [[nodiscard]] int agreeingQuantities(StatedConditions const& reference, StatedConditions const& candidate);

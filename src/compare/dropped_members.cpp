@@ -20,7 +20,7 @@ using Kind = Token::Kind;
 using Joint = ReadSentence::Joint;
 
 constexpr std::size_t kLongestMember = 10;  // words
-constexpr std::size_t kMostLeftOut = 3;     // words, of a sentence that is part of another
+constexpr std::size_t kMostLeftOut = 6;     // words, of a sentence that is part of another
 constexpr std::size_t kMostTokens = 400;    // longer texts are no sentences
 
 bool joins(Token const& token) {

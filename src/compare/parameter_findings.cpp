@@ -112,28 +112,43 @@ private:
         Relation const relation = decided(values, equal, conditions);
         int const pairIndex = static_cast<int>(m_result.pairs.size());
         m_result.pairs.push_back({r.canonical.empty() ? c.canonical : r.canonical, r.id, c.id, relation, model::Judgement::Open, pair.confidence});
-        if (isEqual(relation, left, right)) {
+        // The pair is equal, and the finding says what is printed otherwise.
+        bool const turned = isEqual(relation, left, right) && conditions == ConditionRelation::Same && differInDirection(r, c);
+        if (isEqual(relation, left, right) && !turned) {
             compareNames(pair, r, c);
             return;
         }
-        Draft draft = makeDraft(FindingKind::Parameter, Rank::Parameter, relation, sideOfParameter(r), sideOfParameter(c));
+        Draft draft = makeDraft(FindingKind::Parameter, Rank::Parameter, turned ? Relation::ConditionsDiffer : relation, sideOfParameter(r), sideOfParameter(c));
         auto& finding = draft.finding;
         finding.canonical = r.canonical.empty() ? c.canonical : r.canonical;
         finding.section = r.section;
         finding.variant = r.variant.empty() ? c.variant : r.variant;
-        finding.conditions = conditions;
+        finding.conditions = turned ? ConditionRelation::OtherSign : conditions;
         finding.affects = {"r:" + r.id, "c:" + c.id};
         finding.pair = pairIndex;
         addRowPlace(draft.referencePlaces, m_sheets.referenceRows, pair.reference);
         addRowPlace(draft.candidatePlaces, m_sheets.candidateRows, pair.candidate);
-        if (relation == Relation::ConditionsDiffer && equal) groupByCondition(draft, r, c);
+        if (turned) groupByDirection(draft);
+        else if (relation == Relation::ConditionsDiffer && equal) groupByCondition(draft, r, c);
         if (sameButForUnit(r, c)) groupByUnit(draft, r, c);
         m_result.drafts.push_back(std::move(draft));
+    }
+
+    [[nodiscard]] bool differInDirection(Parameter const& r, Parameter const& c) {
+        return r.condition + r.tableCondition != c.condition + c.tableCondition &&
+               compare::differInDirection(m_conditions.stated({r.condition, r.tableCondition}), m_conditions.stated({c.condition, c.tableCondition}));
     }
 
     [[nodiscard]] std::optional<vocabulary::Role> roleOf(Parameter const& p) const {
         auto const* entry = p.canonical.empty() ? nullptr : m_sheets.vocabulary.find(p.canonical);
         return entry == nullptr ? std::nullopt : std::optional(entry->role);
+    }
+
+    // A sheet prints the currents of all its rows by one convention.
+    void groupByDirection(Draft& draft) {
+        int const index = static_cast<int>(m_result.drafts.size());
+        if (m_firstTurned >= 0) draft.cause = m_firstTurned;
+        else m_firstTurned = index;
     }
 
     // Equal values whose condition, or a part of it, is printed once for several rows.
@@ -196,6 +211,7 @@ private:
     ConditionMemo& m_conditions;
     ParameterFindings m_result;
     std::map<std::tuple<std::string, std::string, std::string, std::string>, int> m_firstOfCondition;
+    int m_firstTurned = -1;  // draft
     struct CommonCell {
         int first = -1;   // draft
         int second = -1;  // pair index of the last row seen

@@ -358,7 +358,9 @@ private:
     }
 
     void findConditions() {
-        bool const conditions = any({Meaning::Except, Meaning::Whether});
+        // "depending on the version" in one sheet only; elsewhere "set by" may say the same.
+        bool const depends = differs(Meaning::Depends) && isPartOf(m_reference, m_candidate);
+        bool const conditions = depends || any({Meaning::Except, Meaning::Whether});
         int const ifsA = m_reference.count(Meaning::If) + m_reference.count(Meaning::When);
         int const ifsB = m_candidate.count(Meaning::If) + m_candidate.count(Meaning::When);
         bool const added = (ifsA == 0) != (ifsB == 0) && !raised(WordingClass::Trig) && !raised(WordingClass::Conn);

@@ -29,7 +29,8 @@ constexpr PhraseLine kLines[] = {
     {Permission, L::English, "may"},
     {Ability, L::English, "can|is able to|are able to|might|could|capable of|possible"},
     {Permitted, L::English,
-     "permitted|allowed|permissible|is permitted|is allowed|permits|allows|allow to|acceptable|suitable for|is suitable for|intended for|enabled|authorized|authorised|tolerated|tolerable"},
+     "permitted|allowed|permissible|is permitted|is allowed|permits|allows|allow to|acceptable|suitable for|is suitable for|intended "
+     "for|enabled|authorized|authorised|tolerated|tolerable"},
     {Lets, L::English, "permit|allow|lets|let"},
     {Optional, L::English,
      "optional|optionally|need not|needs not|not required|is not required|are not required|not necessary|unnecessary|not mandatory|does not need to|do not need to"},
@@ -43,6 +44,7 @@ constexpr PhraseLine kLines[] = {
     {When, L::English, "when|whenever|once|where|while"},
     {Except, L::English, "except|except when|except for|except if|excluding|other than|apart from"},
     {Whether, L::English, "whether or not|regardless of|irrespective of|whether|independent of"},
+    {Depends, L::English, "depending on|depends on|depend on|dependent on|varies with|vary with|a function of|function of"},
     {Each, L::English, "each|every|individual|individually|per"},
     {Any, L::English, "any|at least one|one or more"},
     {All, L::English, "all|entire|whole"},
@@ -56,7 +58,8 @@ constexpr PhraseLine kLines[] = {
     {ForReference, L::English, "for reference|reference only|for reference only|reference value|for information only"},
     {Maximum, L::English, "maximum|max|maximally"},
     {Minimum, L::English, "minimum|min|minimally"},
-    {Above, L::English, "above|over|in excess of|exceed|exceeds|exceeding|exceeded|more|more than|higher|higher than|greater than|greater|larger|larger than|longer|longer than|upper"},
+    {Above, L::English,
+     "above|over|in excess of|exceed|exceeds|exceeding|exceeded|more|more than|higher|higher than|greater than|greater|larger|larger than|longer|longer than|upper"},
     {Below, L::English, "below|under|less|less than|lower|lower than|smaller|smaller than|shorter|shorter than|falls below|drops below"},
     {AtLeast, L::English, "at least|not less than|no less than|or more|or longer|or higher|or above|equal to or higher than|reaches|reach|equal to or more than|or greater"},
     {AtMost, L::English, "at most|not more than|no more than|up to|or less|or lower|or below|or shorter|equal to or lower than|equal to or less than"},
@@ -108,7 +111,7 @@ constexpr PhraseLine kLines[] = {
     {Output, L::English, "output|outputs"},
     {Suffix, L::English, "suffix|suffixes|ordering code|order code|ordering number|product code|type code|part number suffix|last letter|first letter|the letter|letter"},
     {Nothing, L::English,
-     "power on|power up|based on|depending on|depends on|depend on|on the|on a|carried out on|low side|high side|low power|low voltage|high voltage|low current|high current|"
+     "power on|power up|based on|on the|on a|carried out on|low side|high side|low power|low voltage|high voltage|low current|high current|"
      "stand alone|standalone|capital letter|low cost|high accuracy|high precision|low profile|overview|in order to|as well as|please|over temperature|under voltage|over "
      "current|short circuit|cross over|hand over|"
      "in addition|before use|mounted on|printed on|on page|on resistance|on board|open wire|open circuit|cannot be|after all|first of all|at all|over the"},
@@ -295,7 +298,7 @@ model::WordingClass classOf(Meaning meaning) {
     if (meaning <= Ability) return WordingClass::Mod;
     if (meaning <= Optional) return WordingClass::Perm;
     if (meaning <= Unless) return WordingClass::Conn;
-    if (meaning <= Whether) return WordingClass::Cond;
+    if (meaning <= Depends) return WordingClass::Cond;
     if (meaning <= Total) return WordingClass::Scope;
     if (meaning <= ForReference) return WordingClass::Grade;
     if (meaning <= FullTemperature) return WordingClass::Temp;
@@ -308,7 +311,8 @@ model::WordingClass classOf(Meaning meaning) {
 }
 
 Counting countingOf(Meaning meaning) {
-    bool const thing = (meaning >= Charger && meaning <= Released) || (meaning >= LeftOpen && meaning <= Unconnected) || meaning == Input || meaning == Output || meaning == Suffix;
+    bool const thing = meaning == Depends || (meaning >= Charger && meaning <= Released) || (meaning >= LeftOpen && meaning <= Unconnected) || meaning == Input ||
+                       meaning == Output || meaning == Suffix;
     return thing ? Counting::AtAll : Counting::Often;
 }
 

@@ -39,6 +39,7 @@ enum class Meaning : std::uint8_t {
     When,
     Except,
     Whether,
+    Depends,
     // scope
     Each,
     Any,

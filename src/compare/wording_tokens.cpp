@@ -273,15 +273,17 @@ private:
         std::size_t const hyphen = printed.find('-');
         bool const compound = hyphen != std::string_view::npos && hyphen > 0 && hyphen + 1 < printed.size() && std::none_of(printed.begin(), printed.end(), text::isAsciiDigit);
         if (compound) {
-            for (std::string_view const part : split(printed, '-')) {
-                if (!part.empty()) addPlainWord(part, Compound::Yes);
+            auto const parts = split(printed, '-');
+            bool const pins = std::all_of(parts.begin(), parts.end(), [this](std::string_view part) { return standsForAPin(part); });
+            for (std::string_view const part : parts) {
+                if (!part.empty()) addPlainWord(part, pins ? Compound::OfPins : Compound::Yes);
             }
             return;
         }
         addPlainWord(printed, Compound::No);
     }
 
-    enum class Compound { No, Yes };
+    enum class Compound { No, Yes, OfPins };  // "VDD-VSS"
     static constexpr std::string_view kSeries = "series";
 
     bool isOwnPart(std::string_view printed) {
@@ -314,7 +316,7 @@ private:
         }
         if (printed == "&") plain = "and";
         if (isQuotedLevel(printed)) plain = printed == "H" ? "high" : "low";
-        bool const symbol = compound == Compound::No && plain.size() == printed.size() && isSymbol(printed, plain);
+        bool const symbol = compound != Compound::Yes && plain.size() == printed.size() && isSymbol(printed, plain);
         Word& word = m_words.emplace_back();
         word.printed = printed;
         word.plain = std::move(plain);
@@ -382,6 +384,13 @@ private:
 
     [[nodiscard]] bool isPinName(std::string_view lower) const {
         return isCommonPinName(lower) || std::find(m_names.pins.begin(), m_names.pins.end(), lower) != m_names.pins.end();
+    }
+
+    // In capitals, where most words are no pins.
+    static bool standsForAPin(std::string_view printed) {
+        std::string const lower = text::asciiLower(printed);
+        bool const capitals = std::all_of(printed.begin(), printed.end(), text::isAsciiUpper);
+        return capitals && lower.size() >= 2 && isCommonPinName(lower) && !isOneOf(lower, {"in", "out", "do", "test"});
     }
 
     [[nodiscard]] bool isSymbol(std::string_view printed, std::string const& lower) const {

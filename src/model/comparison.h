@@ -51,8 +51,9 @@ struct Side {
     bool operator==(Side const&) const = default;
 };
 
-// How the two conditions of a parameter stand to each other.
-enum class ConditionRelation : std::uint8_t { Same, Harsher, Milder, Unordered, OneUnstated };
+// How the two conditions of a parameter stand to each other. OtherSign: the same, but a load current is printed
+// with the other sign; of findings only.
+enum class ConditionRelation : std::uint8_t { Same, Harsher, Milder, Unordered, OneUnstated, OtherSign };
 
 struct Finding {
     std::string id;  // 12 hex digits, see compare/finding_id.h

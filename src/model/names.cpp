@@ -39,7 +39,7 @@ constexpr std::array kSeverity{Words{"editorial"}, Words{"note"}, Words{"margin"
 constexpr std::array kHazardSide{Words{"none"}, Words{"higher"}, Words{"lower"}, Words{"both"}, Words{"unknown"}};
 constexpr std::array kVerdictLevel{Words{"no-difference"}, Words{"small-differences"}, Words{"confirm-function"}, Words{"bench-test"},
                                    Words{"do-not-substitute"}};
-constexpr std::array kConditionRelation{Words{"same"}, Words{"harsher"}, Words{"milder"}, Words{"unordered"}, Words{"one-unstated"}};
+constexpr std::array kConditionRelation{Words{"same"}, Words{"harsher"}, Words{"milder"}, Words{"unordered"}, Words{"one-unstated"}, Words{"other-sign"}};
 constexpr std::array kCheckOutcome{Words{"holds"}, Words{"violated"}, Words{"open"}};
 
 // A value added to an enum without its word is a compile error here.

@@ -12,6 +12,7 @@
 #include <utility>
 #include <vector>
 
+#include "compare/conditions.h"
 #include "compare/coverage_account.h"
 #include "compare/ordered_version.h"
 #include "compare/pin_findings.h"
@@ -167,7 +168,10 @@ private:
         std::string caution;
         Terms terms = termsFor(entry, r, c, printedOf(r) + " " + printedOf(c), caution);
         if (entry != nullptr && entry->id == "overcharge-release-voltage" && releaseReachesDetection(c)) terms.severity = Severity::Hazard;
-        auto const judged = judgeInOneColumn({.relation = finding.relation, .conditions = finding.conditions}, r, c, terms);
+        bool const turned = compare::saysOnlyDirection(finding);
+        if (turned) terms.severity = Severity::Note;
+        auto const judged =
+            judgeInOneColumn({.relation = turned ? Relation::Same : finding.relation, .conditions = turned ? model::ConditionRelation::Same : finding.conditions}, r, c, terms);
         finding.judgement = judged.judgement;
         finding.hazardSide = entry == nullptr && terms.severity >= Severity::Function && terms.role == vocabulary::Role::Window ? HazardSide::Unknown : judged.hazardSide;
         // What is reported as a difference is at least level 1, whatever decided.

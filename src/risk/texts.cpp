@@ -217,7 +217,8 @@ std::string parameterTitle(std::string_view name, model::Finding const& finding,
         case Relation::ConflictInDocument: return fmt::format("{}: two places of one sheet disagree", name);
         case Relation::Unread: return fmt::format("{}: could not be read", name);
         case Relation::NotComparable: return fmt::format("{}: the values cannot be compared", name);
-        case Relation::ConditionsDiffer: return fmt::format("{}: stated under other conditions", name);
+        case Relation::ConditionsDiffer:
+            return fmt::format("{}: {}", name, compare::saysOnlyDirection(finding) ? "sign of the load current printed differently" : "stated under other conditions");
         default: break;
     }
     if (judged.outcome == Outcome::NotEnclosing || judged.outcome == Outcome::NotEnclosingCharger) {
@@ -263,6 +264,11 @@ std::string parameterExplanation(model::Finding const& finding, ParameterJudgeme
         return {};
     }
     std::string const both = bothStated(*finding.reference, *finding.candidate);
+    if (compare::saysOnlyDirection(finding)) {
+        return joined(
+            fmt::format("{}, but {}; makers differ in the sign they give a current, and the amounts are the same.", both, conditionsOf(*finding.reference, *finding.candidate)),
+            "Look which way the current flows in each sheet");
+    }
     switch (finding.relation) {
         case Relation::ConditionsDiffer: return joined(fmt::format("{}, but {}{}.", both, conditionsOf(*finding.reference, *finding.candidate), possible), check);
         case Relation::UnitConflict:

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <set>
 
+#include "compare/conditions.h"
 #include "model/names.h"
 #include "support/datasheet_builder.h"
 
@@ -377,6 +378,28 @@ TEST(Align, AFeatureThatRepeatsARowFollowsFromIt) {
 
 // The one limit of a row decides, whichever column it stands in: it counts below the
 // printed resolution too. Of two limits only the one on the hazard side does.
+// Makers differ in the sign of a current that flows out: no other load, and not passed over in silence.
+TEST(Align, TheSignOfALoadCurrentIsToldOnce) {
+    auto const made = [](std::string const& sign, std::string const& voltage) {
+        SheetBuilder sheet;
+        sheet.section(SectionKind::Characteristics, "Electrical characteristics");
+        sheet.specification("", {{.name = "Lamp level", .symbol = "VLA", .condition = "IO=" + sign + "5 mA, VDD=" + voltage + " V", .min = "4.1", .unit = "V"},
+                                 {.name = "Bell level", .symbol = "VBE", .condition = "IO=" + sign + "7 mA, VDD=" + voltage + " V", .min = "3.1", .unit = "V"}});
+        return sheet.build();
+    };
+    for (auto const& [reference, candidate] : {std::pair("-", ""), std::pair("", "-")}) {
+        auto const comparison = compared(made(reference, "5"), made(candidate, "5"));
+        auto const findings = own(comparison);
+        ASSERT_EQ(findings.size(), 1U) << listed(comparison);
+        EXPECT_TRUE(saysOnlyDirection(findings[0]));
+        for (auto const& pair : comparison.pairs) EXPECT_EQ(pair.relation, Relation::Same);
+    }
+    EXPECT_TRUE(own(compared(made("-", "5"), made("-", "5"))).empty());
+    // A voltage of the other sign is another condition.
+    for (auto const& finding : own(compared(made("", "-5"), made("", "5")))) EXPECT_FALSE(saysOnlyDirection(finding));
+    EXPECT_FALSE(own(compared(made("", "-5"), made("", "5"))).empty());
+}
+
 TEST(Align, TheValueOfOneFetIsNotThatOfTwo) {
     auto const sheet = [](std::string const& part, std::string const& name, std::string const& high) {
         SheetBuilder builder(part);

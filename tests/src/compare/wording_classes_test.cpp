@@ -194,6 +194,18 @@ constexpr Row kRows[] = {
     {0, "The lamp and the bell are lit.", "The bell, and the lamp, are lit.", Style},
     {0, "For this reason, the lamp is lit.", "The lamp is lit.", Style},
     {0, "The lamp is lit.", "The lamp is lit brightly.", Style},
+    // On what it depends is said in one sheet only, or in other words.
+    {0, "The lamp is lit for 1 s, depending on the version.", "The lamp is lit for 1 s.", Cond},
+    {0, "The lamp current depends on the version.", "The lamp current is a function of the version.", Style},
+    // Symbols of headings in capitals.
+    {0, "LAMP VOLTAGE AT VDD", "LAMP VOLTAGE AT VSS", Pin},
+    {0, "VDD LAMP VOLTAGE", "VSS LAMP VOLTAGE", Pin},
+    {0, "1. LAMP VOLTAGE (VDD)", "1. LAMP VOLTAGE (VSS)", Pin},
+    {0, "VDD", "VSS", Pin},
+    {0, "VDD PIN", "VSS PIN", Pin},
+    {0, "LAMP VDD-VSS", "LAMP VDD-VM", Pin},
+    {0, "The lamp is lit by the voltage VDD-VSS.", "The lamp is lit by the voltage VDD-VM.", Pin},
+    {0, "LAMP VDD/VSS", "LAMP VDD/VM", Pin},
     {0, "www.lamps.example", "http://www.lamps.example", Style},
 };
 

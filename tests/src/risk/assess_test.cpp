@@ -248,6 +248,24 @@ TEST(Assess, ARowThatMayBeMisreadSaysSo) {
     EXPECT_EQ(result.cautions[1].id, "C-READ");
 }
 
+// What the row is about does not count: its values are the same under the same load.
+TEST(Assess, ASignThatIsPrintedDifferentlyIsANote) {
+    auto pair = samePair();
+    change(pair, 0, Relation::ConditionsDiffer, "4.255", "4.305");
+    auto& turned = pair.compared.findings.front();
+    pair.compared.pairs[0].relation = Relation::Same;
+    turned.conditions = model::ConditionRelation::OtherSign;
+    turned.reference->condition = "IO = -5 mA";
+    turned.candidate->condition = "IO = 5 mA";
+    auto const result = assessed(pair);
+    auto const& finding = result.findings.front();
+    EXPECT_EQ(finding.severity, Severity::Note);
+    EXPECT_EQ(finding.title, "Overcharge detection voltage: sign of the load current printed differently");
+    EXPECT_NE(finding.explanation.find("IO = 5 mA and the reference's under IO = -5 mA; makers differ in the sign"), std::string::npos) << finding.explanation;
+    EXPECT_TRUE(finding.caution.empty());
+    EXPECT_EQ(result.pairs[0].judgement, model::Judgement::Complies);
+}
+
 TEST(Assess, ALowerOverchargeDetectionCarriesNoCautionOfOvercharge) {
     auto pair = samePair();
     change(pair, 0, Relation::ReachesLower, "4.200", "4.290");
