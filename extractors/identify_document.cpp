@@ -297,6 +297,23 @@ std::string revisionIn(model::PageLayout const& page, model::TextLine const& lin
     return {};
 }
 
+// "KW810N – May 2008 – Revised July 2010": the letter behind the number of a document that was revised.
+std::string revisedLetterIn(model::PageLayout const& page, model::TextLine const& line, std::vector<std::string> const& parts) {
+    constexpr std::ptrdiff_t kFewestDigits = 3;
+    bool revised = false;
+    std::string letter;
+    for (std::size_t i = 0; i < line.wordCount; ++i) {
+        auto const word = trimmed(page.words[line.firstWord + i].text);
+        revised = revised || equalsIgnoringCase(word, "revised");
+        auto const digits = std::find_if(word.begin(), word.end(), isDigit);
+        auto const end = std::find_if_not(digits, word.end(), isDigit);
+        bool const coded = digits - word.begin() >= 2 && std::all_of(word.begin(), digits, isUpper) && end - digits >= kFewestDigits;
+        bool const part = std::find(parts.begin(), parts.end(), word) != parts.end();
+        if (coded && !part && end + 1 == word.end() && isUpper(*end)) letter = *end;
+    }
+    return revised ? letter : std::string();
+}
+
 constexpr std::array<std::string_view, 12> kMonths{"jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"};
 
 bool isMonth(std::string_view word) {
@@ -385,6 +402,9 @@ void identify(model::DocumentInfo& info, std::span<model::PageLayout const> page
     info.partNumbers = partNumbers(pages);
     info.maker = makerOf(pages);
     info.revision = firstStated(pages, revisionIn);
+    if (info.revision.empty()) {
+        info.revision = firstStated(pages, [&info](auto const& page, auto const& line) { return revisedLetterIn(page, line, info.partNumbers); });
+    }
     info.date = firstStated(pages, dateIn);
 }
 

@@ -388,6 +388,14 @@ constexpr std::array<bool, 256> kPartsWords = [] {
     return parts;
 }();
 
+// "Exceeds", "damage", "absolute maximum".
+bool speaksOfOverstress(Concepts const& said, Lexicon const& lexicon) {
+    return std::any_of(said.ids.begin(), said.ids.end(), [&](ConceptId id) {
+        std::string_view const name = lexicon.at(id).name;
+        return name == "overstress" || name == "rating" || name == "maximum" || name == "allowable";
+    });
+}
+
 std::size_t endOfWord(std::string_view sentence, std::size_t at) {
     while (at < sentence.size() && !kPartsWords[static_cast<unsigned char>(sentence[at])]) {
         ++at;
@@ -451,6 +459,7 @@ std::vector<Topic> Vocabulary::topics(std::string_view sentence, std::string_vie
     }
     // Symbols: words with a capital that the family's parameters use.
     if (!family.empty()) {
+        bool const ofOverstress = speaksOfOverstress(said, m_store->lexicon);
         std::size_t start = 0;
         while (start < sentence.size()) {
             std::size_t end = endOfWord(sentence, start);
@@ -473,9 +482,16 @@ std::vector<Topic> Vocabulary::topics(std::string_view sentence, std::string_vie
             if (uses == m_store->symbols.end()) {
                 continue;
             }
+            // "VIN" of a sentence is a voltage; it is about what the input withstands where no other meaning is
+            // known or where the sentence speaks of that.
+            bool const otherMeaning = std::any_of(uses->second.begin(), uses->second.end(), [&](SymbolUse const& use) {
+                ParameterEntry const& entry = m_store->parameters[use.entry];
+                return entry.family == family && entry.role != Role::Withstand;
+            });
             for (auto const& use : uses->second) {
                 ParameterEntry const& entry = m_store->parameters[use.entry];
-                if (entry.family == family) {
+                bool const meant = entry.role != Role::Withstand || !otherMeaning || ofOverstress;
+                if (entry.family == family && meant) {
                     add(entry.id, entry.severity, entry.caution);
                 }
             }

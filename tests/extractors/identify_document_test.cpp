@@ -107,6 +107,19 @@ TEST(Identify, TheLastDateOfALineCounts) {
     EXPECT_EQ(info.date, "JULY 2010");
 }
 
+TEST(Identify, TheLetterOfARevisedDocumentIsItsRevision) {
+    auto const revision = [](std::initializer_list<std::string_view> lines) {
+        std::vector const pages{page(lines)};
+        model::DocumentInfo info;
+        identify(info, pages);
+        return info.revision;
+    };
+    EXPECT_EQ(revision({"#XK1607 lamp driver", "QLS810E - MAY 2008 - REVISED JULY 2010"}), "E");
+    EXPECT_EQ(revision({"#XK1607 lamp driver", "QLS810 - MAY 2008"}), "");
+    EXPECT_EQ(revision({"#XK1607 lamp driver", "QLS810E - MAY 2008"}), "") << "nothing says that it was revised";
+    EXPECT_EQ(revision({"#XK1607E lamp driver", "XK1607E - REVISED JULY 2010"}), "") << "the part's own letter";
+}
+
 TEST(Identify, RevisionsOfAHistoryAreNotTheSheetsOwn) {
     std::vector const pages{page({"Changes from Revision M (August 2019) to Revision N (October 2021)"})};
     model::DocumentInfo info;

@@ -97,6 +97,10 @@ TEST(Vocabulary, TopicsOfSentences) {
     EXPECT_EQ(first("The load short-circuit detection is not disabled in the overcharge state.", "lithium-protection").caution, "C-SC");
     EXPECT_EQ(first("RDS(ON), VGS@1.8V, ID@2.0A = 75mΩ", "mosfet").subject, "on-resistance") << "what is named first, not its condition";
     EXPECT_EQ(first("The gate (VGS) stands 9 V.", "mosfet").subject, "gate-source-rating");
+    EXPECT_EQ(first("The loop of VIN lowers the current of the lamp.", "lithium-charger").severity, model::Severity::Function) << "a voltage, not what the input withstands";
+    EXPECT_EQ(first("VIN must never exceed 9 V.", "lithium-charger").subject, "input-rating");
+    EXPECT_EQ(first("VIN stands 9 V without damage.", "lithium-charger").caution, "C-CHG");
+    EXPECT_EQ(first("VIN 超过 9 V 会损坏", "lithium-charger").caution, "C-CHG");
     EXPECT_TRUE(builtIn().topics("", "lithium-protection").empty());
 }
 
