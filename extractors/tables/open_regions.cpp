@@ -399,6 +399,14 @@ private:
         return last;
     }
 
+    // The rule right below the titles closes the head, not the table.
+    [[nodiscard]] bool holdsValues(std::size_t seed, Points to, int column) const {
+        for (std::size_t i = seed + 1; i < m_rows.size() && m_rows[i].baseline < to; ++i) {
+            if (subsetOf(m_rows[i], column).bare > 0) return true;
+        }
+        return false;
+    }
+
     void grow(std::size_t seed, int column, bool head, std::vector<Region>& out) {
         std::size_t first = seed;
         auto const start = subsetOf(m_rows[seed], column);
@@ -418,10 +426,12 @@ private:
                 box = united(box, above.box);
             }
         }
-        Points const ruledTo = head ? lastRuleOf(m_rows[first].box.y0, m_rows[seed].box.y1, box.x0, box.x1) : -1;
+        Points ruledTo = head ? lastRuleOf(m_rows[first].box.y0, m_rows[seed].box.y1, box.x0, box.x1) : -1;
+        if (ruledTo > 0 && !holdsValues(seed, ruledTo, column)) ruledTo = -1;
         std::size_t last = seed;
         std::size_t before = seed;  // the last row with segments of this column
         Subset lastGood = start;
+        Subset fullest;  // the row with the most cells
         int lone = 0;
         int good = head ? 0 : 1;
         int named = good;  // of these, rows of more than numbers: temperatures may stand over "Min" and "Max"
@@ -435,9 +445,9 @@ private:
             Points const gap = row.baseline - m_rows[before].baseline;
             if (gap > (ruled ? kRuledRowGap : kRowGap) * font) break;
             if (ruledTableBetween(m_rows[before].box.y1, row.box.y0, box.x0, box.x1)) break;
-            // below the last rule only what stands under the titles line by line goes on
+            // below the last rule only what stands under the titles, or under the values above, line by line goes on
             bool const below = ruledTo > 0 && row.baseline > ruledTo + 0.3F * font && good >= 2;
-            bool const rowOfIt = alignedWith(start, own) && (own.values > 0 || own.segments.size() > 2);
+            bool const rowOfIt = (own.values > 0 || own.segments.size() > 2) && (alignedWith(start, own) || alignedWith(fullest, own));
             if (below && own.segments.size() > 1 && !rowOfIt) break;
             if (isHead(own) && named >= 1) break;
             before = i;
@@ -463,6 +473,7 @@ private:
             named += std::all_of(own.segments.begin(), own.segments.end(), [](auto* s) { return s->shape == Shape::Number; }) ? 0 : 1;
             leaders += row.leaders ? 1 : 0;
             last = i;
+            if (own.segments.size() > fullest.segments.size()) fullest = own;
             lastGood = own;
             box = united(box, own.box);
         }

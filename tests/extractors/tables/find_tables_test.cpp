@@ -876,6 +876,37 @@ TEST(FindTables, ATableGoesOnBelowItsLastRuleInTheSameColumns) {
     EXPECT_EQ(textAt(tables[0], 5, 2), "1.1");
 }
 
+TEST(FindTables, TheRuleBelowTheTitlesEndsNoTable) {
+    PageBuilder page;  // values centred below titles that are set to the left
+    page.horizontal(90, 40, 560).horizontal(104, 40, 560);
+    page.text(44, 100, "Symbol").text(104, 100, "Parameter").text(244, 100, "Min").text(294, 100, "Typ").text(344, 100, "Max").text(394, 100, "Unit").text(444, 100, "Condition");
+    for (int i = 0; i < 6; ++i) {
+        float const y = 116 + 14 * static_cast<float>(i);
+        page.text(44, y, "VOL").text(104, y, "Level of output").text(256, y, "11").text(306, y, "12").text(356, y, "13").text(418, y, "mV").text(444, y, "IO = 2 mA");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].rows, 7);
+    EXPECT_EQ(textAt(tables[0], 6, 2), "11");
+}
+
+TEST(FindTables, RowsOfConditionsGoOnBelowTheLastRule) {
+    PageBuilder page;  // a rule below the first parameter only; then names alone, and conditions with values below them
+    page.horizontal(90, 40, 420).horizontal(120, 40, 420).horizontal(134, 40, 420);
+    page.text(44, 104, "Symbol").text(104, 104, "Characteristic").text(394, 104, "Unit");
+    page.text(244, 114, "Min").text(294, 114, "Typ").text(344, 114, "Max");
+    page.text(44, 130, "VREF").text(104, 130, "Reference voltage").text(244, 130, "1.1").text(294, 130, "1.2").text(344, 130, "1.3").text(394, 130, "V");
+    page.text(44, 144, "IDD").text(104, 144, "Supply current").text(394, 144, "mA");
+    for (int i = 0; i < 3; ++i) {
+        float const y = 154 + 10 * static_cast<float>(i);
+        page.text(110, y, "VDD = 3 V").text(244, y, "--").text(294, y, "3.0").text(344, y, "6.5");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], tables[0].rows - 1, 3), "3.0");
+    EXPECT_EQ(textAt(tables[0], tables[0].rows - 1, 4), "6.5");
+}
+
 TEST(FindTables, AHeadInAFrameOfItsOwnBelongsToTheRowsBelow) {
     PageBuilder page;
     page.grid({40, 80, 240, 300, 360, 420}, {90, 104});
