@@ -87,6 +87,19 @@ Titles knownTitles() {
         {"grenzwert", T::Value}, {"grenzwerte", T::Value}, {"wert", T::Value}, {"werte", T::Value}, {"einheit", T::Unit}, {"einheiten", T::Unit},
         {"bemerkung", T::Note}, {"anmerkung", T::Note}, {"hinweis", T::Note}, {"messschaltung", T::TestCircuit}, {"anschluss", T::Pin},
         {"beschreibung", T::Description}, {"funktion", T::Description}, {"gehäuse", T::Package},
+        {"minimal", T::Min}, {"minimalwert", T::Min}, {"mindestwert", T::Min}, {"typisch", T::Typ}, {"typischerwert", T::Typ}, {"maximal", T::Max},
+        {"maximalwert", T::Max}, {"höchstwert", T::Max},
+        // français, español, italiano
+        {"paramètre", T::Parameter}, {"paramètres", T::Parameter}, {"caractéristique", T::Parameter}, {"parámetro", T::Parameter},
+        {"característica", T::Parameter}, {"parametro", T::Parameter}, {"symbole", T::Symbol}, {"símbolo", T::Symbol}, {"simbolo", T::Symbol},
+        {"condiciones", T::Conditions}, {"condizioni", T::Conditions}, {"mín", T::Min}, {"mínimo", T::Min}, {"minimo", T::Min}, {"típ", T::Typ},
+        {"típico", T::Typ}, {"tipico", T::Typ}, {"typique", T::Typ}, {"máx", T::Max}, {"máximo", T::Max}, {"massimo", T::Max},
+        {"valeur", T::Value}, {"valeurs", T::Value}, {"valor", T::Value}, {"valore", T::Value}, {"unité", T::Unit}, {"unités", T::Unit},
+        {"unidad", T::Unit}, {"unidades", T::Unit}, {"unità", T::Unit},
+        // 한국어
+        {"항목", T::Parameter}, {"파라미터", T::Parameter}, {"특성", T::Parameter}, {"기호", T::Symbol}, {"조건", T::Conditions}, {"측정조건", T::Conditions},
+        {"시험조건", T::Conditions}, {"최소", T::Min}, {"최소값", T::Min}, {"최솟값", T::Min}, {"표준", T::Typ}, {"표준값", T::Typ}, {"대표값", T::Typ},
+        {"최대", T::Max}, {"최대값", T::Max}, {"최댓값", T::Max}, {"정격", T::Value}, {"정격값", T::Value}, {"단위", T::Unit},
         // русский
         {"параметр", T::Parameter}, {"параметры", T::Parameter}, {"наименованиепараметра", T::Parameter}, {"наименование", T::Parameter},
         {"обозначение", T::Symbol}, {"буквенноеобозначение", T::Symbol}, {"символ", T::Symbol}, {"условия", T::Conditions}, {"режимизмерения", T::Conditions},

@@ -29,6 +29,17 @@ TEST(HeadWords, KnowsTitlesOfFiveLanguages) {
     }
 }
 
+TEST(HeadWords, KnowsTitlesOfOtherLanguagesOfTheTrade) {
+    for (auto const& [title, role] : {
+             Case{"Paramètre", Name},  Case{"Parámetro", Name}, Case{"항목", Name},          Case{"Symbole", Symbol},      Case{"기호", Symbol},
+             Case{"조건", Condition},  Case{"측정 조건", Condition}, Case{"Messbedingung", Condition}, Case{"Minimal", Min}, Case{"Mín.", Min},
+             Case{"최소", Min},        Case{"Typisch", Typ},    Case{"Típico", Typ},        Case{"표준", Typ},            Case{"Maximal", Max},
+             Case{"Máximo", Max},      Case{"최대값", Max},     Case{"Unité", Unit},        Case{"Unidades", Unit},       Case{"단위", Unit},
+         }) {
+        EXPECT_EQ(columnRoleOf(title), role) << title;
+    }
+}
+
 TEST(HeadWords, ReadsBilingualSpacedAndBrokenTitles) {
     EXPECT_EQ(columnRoleOf("参数 Parameter"), Name);
     EXPECT_EQ(columnRoleOf("最小值Min."), Min);
