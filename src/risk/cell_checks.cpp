@@ -100,6 +100,8 @@ private:
         std::string value = fmt::format("{} ({})", "at most " + texts::upper(*effective.hi, "V"), how);
         if (*effective.hi > *limit) return violated(value, "above the limit by " + by(*effective.hi - *limit, "V"), 4);
         if (unknownDrop == MissingIn::Files) return open(MissingIn::Files, texts::givesNo("circuit", "supply_resistor", "maximum"), std::move(value));
+        if (!detection.overTemperature)
+            return open(MissingIn::Sheet, "the highest detection voltage is stated at 25 °C only, and the cell is protected at other temperatures too", std::move(value));
         if (unknownDrop == MissingIn::Sheet)
             return open(MissingIn::Sheet, "the highest supply current, which sets the drop across the supply resistor, is not stated", std::move(value));
         return holds(std::move(value));

@@ -167,6 +167,19 @@ struct Change {
     char const* why;  // a part of it
 };
 
+// What holds at 25 °C may not hold over temperature; what does not is violated all the same.
+TEST(CellChecks, AnUpperLimitAtRoomTemperatureDoesNotHold) {
+    Fixture fixture;
+    fixture.set("overcharge-detect-voltage", {"overcharge-detect-voltage", "4.255", "4.280", "4.305"});
+    auto const open = fixture.check("overcharge-upper");
+    EXPECT_EQ(open.result.outcome, CheckOutcome::Open) << told(open);
+    EXPECT_EQ(open.missing, MissingIn::Sheet);
+    EXPECT_NE(open.result.why.find("25 °C only"), std::string::npos) << told(open);
+    EXPECT_NE(open.result.value.find("at most 4.307 V"), std::string::npos) << told(open);
+    fixture.cell["protection_max"] = R"("4.30 V")";
+    EXPECT_EQ(fixture.check("overcharge-upper").result.outcome, CheckOutcome::Violated);
+}
+
 // One value in the user's files at a time.
 TEST(CellChecks, AgainstWhatIsGiven) {
     constexpr auto kViolated = CheckOutcome::Violated;
