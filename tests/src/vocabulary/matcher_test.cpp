@@ -36,13 +36,16 @@ std::string matched(Case const& row) {
 
 // The end of charging is no charge current.
 TEST(Matcher, NamesThatWereTakenForOthersOrForNone) {
-    for (auto const& row : {Case{"lithium-charger", "充電完了電流", "", "mA", kCharacteristic, 0.05, "termination-current"},
-                            Case{"lithium-charger", "充電電流", "", "mA", kCharacteristic, 0.5, "charge-current"},
-                            Case{"lithium-charger", "充电完成电流", "", "mA", kCharacteristic, 0.05, "termination-current"},
-                            Case{"dc-dc-converter", "過電流制限", "", "A", kCharacteristic, 2.5, "switch-limit"},
-                            Case{kLithium, "Die over-temperature shutdown", "", "°C", kCharacteristic, 150, "thermal-shutdown"},
-                            Case{kLithium, "Charging overcurrent", "", "V", kCharacteristic, -0.1, "charge-overcurrent-voltage"},
-                            Case{kLithium, "VCn pin current", "", "µA", kCharacteristic, 1e-6, "cell-pin-current"}}) {
+    for (auto const& row :
+         {Case{"lithium-charger", "充電完了電流", "", "mA", kCharacteristic, 0.05, "termination-current"},
+          Case{"lithium-charger", "充電電流", "", "mA", kCharacteristic, 0.5, "charge-current"},
+          Case{"lithium-charger", "充电完成电流", "", "mA", kCharacteristic, 0.05, "termination-current"},
+          Case{"dc-dc-converter", "過電流制限", "", "A", kCharacteristic, 2.5, "switch-limit"},
+          Case{kLithium, "Die over-temperature shutdown", "", "°C", kCharacteristic, 150, "thermal-shutdown"},
+          Case{"lithium-charger", "贮存温度范围", "", "℃", kRating, 125, "storage-temp"}, Case{"lithium-charger", "贮存温度", "", "℃", kRating, 125, "storage-temp"},
+          Case{"lithium-charger", "储存温度范围", "", "℃", kRating, 150, "storage-temp"},
+          Case{kLithium, "Charging overcurrent", "", "V", kCharacteristic, -0.1, "charge-overcurrent-voltage"},
+          Case{kLithium, "VCn pin current", "", "µA", kCharacteristic, 1e-6, "cell-pin-current"}}) {
         EXPECT_EQ(matched(row), row.id) << row.name;
     }
 }
@@ -134,6 +137,14 @@ TEST(Matcher, CollidingSymbolsAreDecidedByMagnitudeAndNeighbours) {
     ASSERT_TRUE(match);
     EXPECT_EQ(match->id, "overcharge-release-voltage");
     EXPECT_FALSE(builtIn().match({.name = "", .symbol = "VCL", .unit = "V", .kind = kCharacteristic, .family = kLithium, .neighbours = {}, .magnitude = 4.1}));
+}
+
+// What charges the cell and what drains it while unpowered flow through one pin.
+TEST(Matcher, TheCurrentOfABatteryPinIsDecidedByMagnitude) {
+    EXPECT_EQ(matched({"lithium-charger", "BAT pin current", "IBAT", "mA", kCharacteristic, 0.5, ""}), "charge-current");
+    EXPECT_EQ(matched({"lithium-charger", "BAT pin current", "IBAT", "µA", kCharacteristic, 2.5e-6, ""}), "battery-leakage");
+    EXPECT_EQ(matched({"lithium-charger", "", "IBAT", "mA", kCharacteristic, 0.5, ""}), "charge-current");
+    EXPECT_EQ(matched({"lithium-charger", "", "IBAT", "µA", kCharacteristic, 2.5e-6, ""}), "battery-leakage");
 }
 
 TEST(Matcher, TheUnitRulesOut) {
