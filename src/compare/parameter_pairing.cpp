@@ -111,6 +111,7 @@ public:
     ParameterPairing run() {
         select(m_sheets.reference, m_sheets.options.referenceVariant, m_reference, m_result.otherVariantReference);
         select(m_sheets.candidate, m_sheets.options.candidateVariant, m_candidate, m_result.otherVariantCandidate);
+        m_versionsSettled = areVersionsSettled();
         pairTwins();
         tellApart();
         pairRest();
@@ -123,6 +124,21 @@ private:
         for (std::size_t i = 0; i < sheet.parameters.size(); ++i) {
             (isOtherVariant(sheet.parameters[i].variant, chosen) ? others : selected).push_back(static_cast<int>(i));
         }
+    }
+
+    // The rows of the chosen version are compared with those of one other: by whatever name, they are meant.
+    [[nodiscard]] bool areVersionsSettled() const {
+        auto const isOne = [](std::string const& chosen, std::vector<Parameter> const& all, std::vector<int> const& selected) {
+            std::string_view version;
+            return !chosen.empty() || std::all_of(selected.begin(), selected.end(), [&](int index) {
+                std::string_view const own = all[static_cast<std::size_t>(index)].variant;
+                if (version.empty()) version = own;
+                return own.empty() || own == version;
+            });
+        };
+        auto const& options = m_sheets.options;
+        bool const chosen = !options.referenceVariant.empty() || !options.candidateVariant.empty();
+        return chosen && isOne(options.referenceVariant, m_sheets.reference.parameters, m_reference) && isOne(options.candidateVariant, m_sheets.candidate.parameters, m_candidate);
     }
 
     [[nodiscard]] Parameter const& r(int index) const { return m_sheets.reference.parameters[static_cast<std::size_t>(index)]; }
@@ -272,7 +288,8 @@ private:
         else if (!pa.name.empty() && pa.name == pb.name && !otherSymbol) identity = std::max(identity, kNamedConfidence);
         bool const dimensionsDiffer = !pa.dimension.empty() && !pb.dimension.empty() && pa.dimension != pb.dimension;
         bool const ratingsMix = mixesRatings(a, b);
-        VariantRelation const variants = relateVersions(pa, pb);
+        VariantRelation const related = relateVersions(pa, pb);
+        VariantRelation const variants = m_versionsSettled && related == VariantRelation::Apart ? VariantRelation::OneUnstated : related;
         auto const conditions = met(pa, pb).relation;
         Agreement const numbers = agreementOf(pa, pb);
         bool const sameSymbol = !pa.symbol.empty() && pa.symbol == pb.symbol;
@@ -550,7 +567,7 @@ private:
     // Both rows are of one version as far as they say.
     bool areOfOneVersion(ParameterPair const& pair) {
         VariantRelation const versions = relateVersions(referenceProfile(pair.reference), candidateProfile(pair.candidate));
-        return versions != VariantRelation::Apart && versions != VariantRelation::OneUnstated;
+        return versions != VariantRelation::OneUnstated && (versions != VariantRelation::Apart || m_versionsSettled);
     }
 
     static void raise(ParameterPair& pair) {
@@ -661,6 +678,7 @@ private:
     ConditionMemo& m_conditions;
     std::unordered_map<StatedConditions const*, std::unordered_map<StatedConditions const*, Met>> m_met;  // by the reference's, then the candidate's
     ParameterPairing m_result;
+    bool m_versionsSettled = false;
     std::vector<int> m_reference, m_candidate;          // of the chosen variants
     std::vector<int> m_freeReference, m_freeCandidate;  // without a twin
     std::unordered_map<int, Profile> m_referenceProfiles, m_candidateProfiles;

@@ -5,16 +5,36 @@
 #include <string>
 
 #include "compare/variant_words.h"
+#include "text/fold.h"
+#include "text/utf8.h"
 
 namespace standin::compare {
 
 namespace {
+
+bool isLetterOrDigit(char c) { return text::isAsciiLetter(c) || text::isAsciiDigit(c); }
 
 // "qx01" is in "qx01a", and not in "qx01+a".
 bool holdsCode(std::string_view key, std::string_view code) {
     for (auto at = key.find(code); at != std::string_view::npos; at = key.find(code, at + 1)) {
         std::size_t const end = at + code.size();
         if (end == key.size() || key[end] != '+') return true;
+    }
+    return false;
+}
+
+// "hx20" is no more than the begin of "hx20-g".
+bool isBeginOfCode(std::string_view printed, std::string_view code) {
+    auto const at = printed.find(code);
+    std::size_t const end = at + code.size();
+    return at != std::string_view::npos && end + 1 < printed.size() && printed[end] == '-' && isLetterOrDigit(printed[end + 1]);
+}
+
+// "hx20" is in "hx20-tr", and not in "hx20a-tr".
+bool holdsWhole(std::string_view chosen, std::string_view code) {
+    for (auto at = chosen.find(code); at != std::string_view::npos; at = chosen.find(code, at + 1)) {
+        std::size_t const end = at + code.size();
+        if (end == chosen.size() || (chosen[end] != '+' && !isLetterOrDigit(chosen[end]))) return true;
     }
     return false;
 }
@@ -28,7 +48,9 @@ bool isOtherVariant(std::string_view printed, std::string_view chosen) {
     if (row.find(wanted) != std::string::npos || wanted.find(row) != std::string::npos) return false;
     // "HX20A, HX20B" of the title of a table that holds for both, "HX20A-TR" chosen.
     auto const codes = variantWords(printed).codes;
-    return std::none_of(codes.begin(), codes.end(), [&](std::string const& code) { return holdsCode(wanted, code); });
+    std::string const folded = text::asciiLower(text::foldForComparison(printed));
+    std::string const whole = text::asciiLower(text::foldForComparison(chosen));
+    return std::none_of(codes.begin(), codes.end(), [&](std::string const& code) { return isBeginOfCode(folded, code) ? holdsWhole(whole, code) : holdsCode(wanted, code); });
 }
 
 }  // namespace standin::compare

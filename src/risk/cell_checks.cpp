@@ -161,6 +161,8 @@ private:
         if (!limits.lo || !limits.hi) return notInSheet("the overcharge release voltage with its limits", release.why.empty() || release.limits.limited() ? "not stated" : release.why);
         if (!detection.limits.lo) return notInSheet("the lowest overcharge detection voltage", detection.why.empty() ? "not stated" : detection.why);
         std::string const value = texts::range(limits, "V");
+        bool const ofTwo = !release.version.empty() && !detection.version.empty() && release.version != detection.version;
+        if (ofTwo) return notInSheet("the overcharge release voltage", "stated for another version than the detection");
         if (!release.limits.empty() && *limits.hi >= *detection.limits.lo) return violated(value, "may reach the lowest cut-off of " + texts::lower(*detection.limits.lo, "V"), 2);
         if (*limits.lo < least) return violated(value, "lower than " + texts::lower(least, "V"), 2);
         return holds(value);

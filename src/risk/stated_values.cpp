@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include "compare/ordered_version.h"
+#include "compare/variant_choice.h"
 #include "model/recognised.h"
 #include "quantity/condition.h"
 #include "text/fold.h"
@@ -80,10 +81,10 @@ std::string printedValues(Parameter const& row) {
 }
 
 StatedValues::StatedValues(model::Datasheet const& sheet, std::string_view variant, vocabulary::Vocabulary const& vocabulary) : m_sheet(sheet), m_vocabulary(vocabulary) {
-    std::string const chosen = variant.empty() ? std::string() : text::foldKey(variant);
+    m_chosen = !variant.empty();
     for (auto const& row : sheet.parameters) {
         if (row.canonical.empty()) continue;
-        if (!chosen.empty() && !row.variant.empty() && text::foldKey(row.variant) != chosen) continue;
+        if (compare::isOtherVariant(row.variant, variant)) continue;
         m_rows[row.canonical].push_back(&row);
     }
 }
@@ -130,7 +131,7 @@ StatedValue StatedValues::find(std::string_view canonical, Scope scope) const {
     for (auto const* row : all) {
         if (!row->variant.empty()) variants.insert(row->variant);
     }
-    if (variants.size() > 1) {
+    if (variants.size() > 1 && !m_chosen) {
         made.why = "stated for several versions, none of which was selected";
         return made;
     }
@@ -173,6 +174,12 @@ StatedValue StatedValues::find(std::string_view canonical, Scope scope) const {
         made.why = fmt::format("stated in {}, which cannot be computed with", unit.empty() ? "no unit" : unit);
         return made;
     }
+    if (!variants.empty() && !m_chosen) made.version = *variants.begin();
+    made.ofSeveralParts = std::any_of(taken.begin(), taken.end(), [&](Row const& row) {
+        Parameter const& first = *taken.front().row;
+        return row.row->table != first.table && !first.table.empty() && !row.row->table.empty() && row.limits != taken.front().limits &&
+               text::foldKey(row.row->condition + row.row->tableCondition) == text::foldKey(first.condition + first.tableCondition);
+    });
     made.limits = taken.front().limits;
     for (auto const& row : taken) {
         if (&row != &taken.front() && row.limits == taken.front().limits) continue;  // printed twice

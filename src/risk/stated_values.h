@@ -30,6 +30,8 @@ struct StatedValue {
     std::vector<model::Input> inputs;
     bool overTemperature = false;  // rows over a range of temperature were taken
     int rows = 0;                  // that were brought together; more than one gives an outer bound
+    std::string version;           // that the rows are printed for; empty: for all, as far as they say, or for the chosen one
+    bool ofSeveralParts = false;   // tables print it with other limits under the same conditions: versions that no title names
     std::string why;               // of empty limits, in words: "several versions are printed"
 };
 
@@ -59,6 +61,7 @@ private:
     model::Datasheet const& m_sheet;
     vocabulary::Vocabulary const& m_vocabulary;
     std::map<std::string_view, std::vector<model::Parameter const*>> m_rows;
+    bool m_chosen = false;  // a version
 };
 
 // "4.255 / 4.280 / 4.305 V": as printed, a dash for what is not.

@@ -2,6 +2,8 @@
 #include "risk/work_out.h"
 
 #include <algorithm>
+#include <set>
+#include <string_view>
 
 #include <fmt/format.h>
 
@@ -32,6 +34,20 @@ void noteOpenBounds(WorkedOut& result, std::vector<std::string> const& halfState
     } else if (!result.limits.empty()) {
         result.notes.push_back(texts::estimateOnly(result.missing));
     }
+}
+
+// Detection of one version and release of another; or values that several tables print differently, of versions
+// that are not named.
+bool mixesParts(std::vector<std::pair<std::string, StatedValue>> const& stated) {
+    if (stated.size() < 2) return false;
+    std::set<std::string_view> versions;
+    bool several = false;
+    for (auto const& [name, value] : stated) {
+        if (value.limits.empty()) continue;
+        if (!value.version.empty()) versions.insert(value.version);
+        several = several || value.ofSeveralParts;
+    }
+    return several || versions.size() > 1;
 }
 
 }  // namespace
@@ -74,6 +90,13 @@ WorkedOut workOut(vocabulary::DerivedEntry const& entry, StatedValues const& val
     result.missing = std::move(evaluated.missing);
     if (!evaluated.refused.empty() || !(evaluated.dimension == unit->dimension)) return result;
     result.limits = unit->factor == Decimal(1) ? evaluated.limits : divide(evaluated.limits, quantity::exactly(unit->factor));
+
+    // The quantities of two parts are none of one.
+    if (mixesParts(stated)) {
+        result.limits = {};
+        for (auto const& [name, value] : stated) result.missing.push_back(name);
+        return result;
+    }
 
     std::vector<std::string> halfStated;
     bool outer = evaluated.repeated;

@@ -112,6 +112,20 @@ TEST(ParameterPairing, PairsTheUnknownBySymbolAndName) {
     EXPECT_EQ(partners(reference, candidate), (Partners{{"p1", "p2"}, {"p2", "p1"}}));
 }
 
+// A version that was chosen is meant, whatever the other maker calls his.
+TEST(ParameterPairing, AChosenVersionIsNoOtherVersion) {
+    Datasheet const reference = sheetOf({{.name = "Lamp voltage", .symbol = "VLA", .min = "4.2", .max = "4.4", .unit = "V", .variant = "QX17-P"}}, "QX17");
+    Datasheet const candidate = sheetOf({{.name = "Lamp voltage", .symbol = "VLA", .min = "4.3", .max = "4.5", .unit = "V", .variant = "QX17A-G"},
+                                         {.name = "Lamp voltage", .symbol = "VLA", .min = "4.2", .max = "4.4", .unit = "V", .variant = "QX17-G"}},
+                                        "ZL99");
+    AlignOptions options;
+    options.candidateVariant = "QX17A-G";
+    auto const pairing = paired(SheetPair(reference, candidate, options, words()));
+    ASSERT_EQ(pairing.pairs.size(), 1U);
+    EXPECT_EQ(pairing.pairs[0].candidate, 0) << "not the other version, though its values are the same";
+    EXPECT_GT(pairing.pairs[0].confidence, 0.8);
+}
+
 TEST(ParameterPairing, LeavesOtherVariantsAside) {
     std::vector<RowText> const reference{{.name = "Threshold", .symbol = "VT", .typ = "4.2", .unit = "V", .variant = "QX17A"},
                                          {.name = "Threshold", .symbol = "VT", .typ = "4.3", .unit = "V", .variant = "QX17B"}};

@@ -27,6 +27,11 @@ TEST(IsOtherVariant, KeepsRowsThatHoldForTheChosenOne) {
         {"XQ20AS", "XQ20AT", true},
         {"XQ20A, XQ20B", "XQ20A-TR", false},
         {"XQ20B, XQ20C", "XQ20A-TR", true},
+        // A family whose first version has no letter.
+        {"XQ20-G", "XQ20A-G", true},
+        {"XQ20A-G", "XQ20-G", true},
+        {"XQ20-G", "XQ20-G", false},
+        {"XQ20A-G", "XQ20A-TR", false},
     };
     for (auto const& c : cases) EXPECT_EQ(isOtherVariant(c.printed, c.chosen), c.other) << c.printed << " / " << c.chosen;
 }

@@ -94,6 +94,28 @@ TEST(WorkOut, HysteresisIsAnOuterBoundInOneScope) {
     EXPECT_NE(std::find(result.notes.begin(), result.notes.end(), texts::scopeNote(false)), result.notes.end());
 }
 
+// Detection of one version and release of another are no hysteresis of a part.
+TEST(WorkOut, NothingAcrossVersions) {
+    auto sheet = sheetOf({{"overcharge-detect-voltage", "4.255", "4.280", "4.305", "V", "", "XQ20A"}, {"overcharge-release-voltage", "4.030", "4.080", "4.130", "V", "", "XQ20B"}});
+    EXPECT_FALSE(workedOut("overcharge-hysteresis-computed", sheet, {}).computed());
+    sheet.parameters[1].variant = "XQ20A";
+    EXPECT_EQ(textOf(workedOut("overcharge-hysteresis-computed", sheet, {}), "V"), "0.125 0.2 0.275");
+    sheet.parameters[1].variant.clear();
+    EXPECT_EQ(textOf(workedOut("overcharge-hysteresis-computed", sheet, {}), "V"), "0.125 0.2 0.275");
+}
+
+// A table for each version, and no title that names it.
+TEST(WorkOut, NothingAcrossTablesOfUnnamedVersions) {
+    auto sheet = sheetOf({{"overcharge-detect-voltage", "4.255", "4.280", "4.305"},
+                          {"overcharge-release-voltage", "4.030", "4.080", "4.130"},
+                          {"overcharge-detect-voltage", "4.355", "4.380", "4.405"},
+                          {"overcharge-release-voltage", "4.130", "4.180", "4.230"}});
+    for (std::size_t i = 0; i < 4; ++i) sheet.parameters[i].table = i < 2 ? "t1" : "t2";
+    EXPECT_FALSE(workedOut("overcharge-hysteresis-computed", sheet, {}).computed());
+    for (std::size_t i = 2; i < 4; ++i) sheet.parameters[i].interval = sheet.parameters[i - 2].interval;
+    EXPECT_EQ(textOf(workedOut("overcharge-hysteresis-computed", sheet, {}), "V"), "0.125 0.2 0.275") << "printed twice";
+}
+
 TEST(WorkOut, MonthsInStorage) {
     auto const sheet = sheetOf({{"supply-current-power-down", "", "", "0.000003", "A"}});
     auto const cell = *parseCellProfile(R"({"schema": "standin.cell/1", "capacity": "500 mAh", "residual_capacity": "25 mAh"})");

@@ -65,6 +65,9 @@ TEST(StatedValues, RowsAreBroughtTogether) {
 TEST(StatedValues, TheChosenVersionAlone) {
     auto const sheet = sheetOf({{"x", "1", "2", "3", "V", "", "QX-A"}, {"x", "2", "3", "4", "V", "", "QX-B"}});
     EXPECT_EQ(textOf(StatedValues(sheet, "QXB", builtIn()).find("x", Scope::Room)), "2 3 4 V");
+    // Printed once for two of them, and once more with another condition.
+    auto const shared = sheetOf({{"x", "1", "2", "3", "V", "", "XQ20A, XQ20B"}, {"x", "2", "3", "4", "V", "VDD=3 V", "XQ20B"}, {"x", "7", "8", "9", "V", "", "XQ20C"}});
+    EXPECT_EQ(textOf(StatedValues(shared, "XQ20B", builtIn()).find("x", Scope::Room)), "1 2 4 V");
 }
 
 TEST(StatedValues, RelativeValuesAreNoNumbers) {
