@@ -200,6 +200,12 @@ bool endsName(std::string_view word) {
     return known || std::count_if(word.begin(), word.end(), isDigit) > 1;
 }
 
+// "© JEDEC" stands at drawings of packages.
+bool setsStandards(std::string_view name) {
+    constexpr std::array<std::string_view, 4> kBodies{"JEDEC", "IEC", "ISO", "IPC"};
+    return std::any_of(kBodies.begin(), kBodies.end(), [name](auto body) { return name.starts_with(body) && (name.size() == body.size() || name[body.size()] == ' '); });
+}
+
 // "© 2021 Tarnvale Instruments – All rights reserved": whose the document is, whatever the form of the name.
 void addHolder(std::vector<Scored>& found, model::PageLayout const& page, model::TextLine const& line) {
     constexpr double kHolder = 8;  // as good as some mentions
@@ -216,7 +222,7 @@ void addHolder(std::vector<Scored>& found, model::PageLayout const& page, model:
         name += name.empty() ? "" : " ";
         name += word;
     }
-    if (!name.empty()) add(found, name, kHolder);
+    if (!name.empty() && !setsStandards(name)) add(found, name, kHolder);
 }
 
 // The capitalised words before and with a company form, on one line.

@@ -146,7 +146,8 @@ TEST(Identify, SentencesAndListsNameNoMaker) {
           Case{{"However, TarnMicroelectronics assumes no responsibility."}, "TarnMicroelectronics"}, Case{{"Microelectronics for lamps"}, ""},
           Case{{"made in Metal Oxide Semiconductor technology"}, ""}, Case{{"NOT FOR USE AS COMPONENTS IN LIFE SUPPORT DEVICES", "OR SYSTEMS"}, ""},
           Case{{"© Tarnvale Lamps Industries, LLC, 2016", "Harvane Semiconductor reserves"}, "Tarnvale Lamps Industries LLC"},
-          Case{{"© 2004 Tarnvale - All Rights Reserved"}, "Tarnvale"}, Case{{"© The logo is a trademark."}, ""}, Case{{"Wharfside Electronics", "Authorized Distributor"}, ""},
+          Case{{"© 2004 Tarnvale - All Rights Reserved"}, "Tarnvale"}, Case{{"© The logo is a trademark."}, ""},
+          Case{{"© JEDEC Solid State", "Tarnvale Semiconductor"}, "Tarnvale Semiconductor"}, Case{{"Wharfside Electronics", "Authorized Distributor"}, ""},
           Case{{"© 2019 Tarnvale Semiconductor Rev. A Page 3"}, "Tarnvale Semiconductor"}, Case{{"© 2021 Tarnvale Power Devices Datasheet XK1607"}, "Tarnvale Power Devices"},
           Case{{"© 2021 Tarnvale Lamps XK1607 Datasheet"}, "Tarnvale Lamps"}, Case{{"© 2020 Confidential Tarnvale Electronics"}, "Tarnvale Electronics"},
           Case{{"Tarnvale Semiconductor", "Contact your local sales office or distributor."}, "Tarnvale Semiconductor"}}) {
