@@ -39,6 +39,8 @@ private:
     void findWrappedNames();
     [[nodiscard]] RowCells printedCells(int row) const;
     [[nodiscard]] RowCells cellsOf(int row) const;
+    [[nodiscard]] int conditionInTheMiddle(int row, RowCells const& cells) const;
+    [[nodiscard]] bool statesInEachLine(int column, int first, int last) const;
     [[nodiscard]] CellText const& textOf(int index) const { return m_text.cells[static_cast<std::size_t>(index)]; }
     [[nodiscard]] model::Cell const& cellOf(int index) const { return m_table.cells[static_cast<std::size_t>(index)]; }
     [[nodiscard]] bool hasValues(int row, RowCells const& cells) const;

@@ -45,9 +45,43 @@ RowCells RowReader::printedCells(int row) const {
     return out;
 }
 
+// One condition in each of the lines, in a column.
+bool RowReader::statesInEachLine(int column, int first, int last) const {
+    for (int row = first; row <= last; ++row) {
+        int const index = m_text.at(row, column);
+        if (index < 0 || cellOf(index).row != row || cellOf(index).rowSpan != 1 || !hasRelation(textOf(index).text)) return false;
+    }
+    return true;
+}
+
+// "VDD = 5 V", "10 V", "15 V" beside one name, and "CL = 15 pF" in the next column beside the middle one: it is printed
+// once for the three, and centred. The cell for the lines above and below it; -1: none.
+int RowReader::conditionInTheMiddle(int row, RowCells const& cells) const {
+    for (int const name : cells.names) {
+        int const span = cellOf(name).rowSpan;
+        int const first = cellOf(name).row;
+        int const middle = first + span / 2;
+        if (span < 3 || span % 2 == 0 || middle == row) continue;
+        for (int column = 1; column < m_text.columns; ++column) {
+            int const index = m_text.at(middle, column);
+            bool const conditions = m_plan.roles[static_cast<std::size_t>(column)] == Condition && m_plan.roles[static_cast<std::size_t>(column - 1)] == Condition;
+            if (!conditions || index < 0 || cellOf(index).column != column || cellOf(index).rowSpan != 1 || !hasRelation(textOf(index).text)) continue;
+            if (!statesInEachLine(column - 1, first, first + span - 1)) continue;
+            bool alone = true;
+            for (int other = first; other < first + span && alone; ++other) {
+                int const beside = m_text.at(other, column);
+                alone = other == middle || beside < 0 || cellOf(beside).column < column || textOf(beside).text.empty();
+            }
+            if (alone) return index;
+        }
+    }
+    return -1;
+}
+
 // With the name and symbol of a name that is wrapped beside several lines of values.
 RowCells RowReader::cellsOf(int row) const {
     RowCells cells = printedCells(row);
+    if (int const shared = conditionInTheMiddle(row, cells); shared >= 0) cells.conditions.push_back(shared);
     int const first = row < static_cast<int>(m_wrapFirst.size()) ? m_wrapFirst[static_cast<std::size_t>(row)] : -1;
     if (first < 0) return cells;
     cells.names.clear();

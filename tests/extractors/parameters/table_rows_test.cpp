@@ -50,6 +50,27 @@ TEST(TableRows, NamesPrintedOnceAreCarriedWithoutRules) {
     EXPECT_FALSE(rows[1].doubts.empty());
 }
 
+TEST(TableRows, AConditionBesideTheMiddleLineHoldsForAllLinesOfTheName) {
+    auto const table = [](char const* first, char const* middle) {
+        return handMade({{"Parameter", "Symbol", ">2 Conditions", "", "Typ", "Max", "Unit"},
+                         {"v3 Lamp delay", "v3 tLA", "VDD = 5V", first, "240", "480", "v3 ns"},
+                         {"", "", "VDD = 10V", middle, "85", "170", ""},
+                         {"", "", "VDD = 15V", "", "70", "140", ""},
+                         {"v2 Bell delay", "v2 tBE", "VDD = 5V", "CL = 15 pF", "20", "40", "v2 ns"},
+                         {"", "", "VDD = 10V", "", "10", "20", ""}},
+                        1);
+    };
+    auto const rows = rowsOf(table("", "CL = 15 pF"));
+    ASSERT_EQ(rows.size(), 5U);
+    for (std::size_t i = 0; i < 3; ++i) EXPECT_NE(rows[i].condition.find("CL = 15 pF"), std::string::npos) << line(rows[i]);
+    EXPECT_EQ(line(rows[0]), "tLA|Lamp delay|VDD = 5V CL = 15 pF||~|240|480|ns");
+    EXPECT_EQ(rows[4].condition, "VDD = 10V") << "two lines have no middle";
+    auto const above = rowsOf(table("CL = 15 pF", ""));
+    EXPECT_EQ(above[1].condition, "VDD = 10V") << "it is the first line's";
+    auto const two = rowsOf(table("CL = 50 pF", "CL = 15 pF"));
+    EXPECT_EQ(two[2].condition, "VDD = 15V");
+}
+
 TEST(TableRows, ATemperatureBelowAConditionOfTheSameParameterIsUnderIt) {
     auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Conditions", "Typ", "Max", "Unit"},
                                        {"v3 Leakage current", "v3 IDSS", "VDS=20V, VGS=0V", "", "1", "v3 µA"},
