@@ -59,6 +59,7 @@ constexpr double kStrandWeight = 0.08;            // where other rows of the nam
 constexpr double kClearVote = 0.02;               // what another partner would cost a row that speaks for its name
 constexpr int kFewestVotes = 2;
 constexpr int kTellingNumbers = 2;  // one number that agrees stands in many a row by chance
+constexpr double kClearlyTold = 0.25;  // of those words, for a pair against what else it could be
 constexpr std::size_t kLargestBucket = 40;
 
 // A changed heading makes a rating a characteristic in the reading of one sheet: in
@@ -353,6 +354,8 @@ private:
         return found;
     }
 
+    [[nodiscard]] double told(int reference, int candidate) const { return tellingLikeness(m_referenceWords, reference, m_candidateWords, candidate); }
+
     static long long edgeId(int i, int j) { return static_cast<long long>(i) << 32 | static_cast<unsigned>(j); }
 
     std::vector<Edge> possibleEdges() {
@@ -439,6 +442,12 @@ private:
             int const metThen = agreeingConditions(edge) + (exchange ? agreeingConditions({other->second, own->second}) : 0);
             // As good by little, and the rows state fewer of one another's conditions: no doubt.
             if (lost >= 0 && metNow > metThen) lost = std::max(lost, kNearlyAsGood);
+            // Nor where the words that tell rows apart ("carry out", "decode out") would meet less.
+            if (lost > kNothing && lost < kNearlyAsGood && own != partner.end()) {
+                double const toldNow = told(edge.reference, own->second) + (exchange ? told(other->second, edge.candidate) : 0.0);
+                double const toldThen = told(edge.reference, edge.candidate) + (exchange ? told(other->second, own->second) : 0.0);
+                if (toldNow - toldThen >= kClearlyTold * (exchange ? 2 : 1)) lost = kNearlyAsGood;
+            }
             if (own != partner.end() && !likeOwn) lower(edge.reference, lost);
             if (other != partnerOfCandidate.end() && !likeOther) lower(other->second, lost);
         }
