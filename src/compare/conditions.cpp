@@ -429,6 +429,26 @@ ConditionRelation relateParts(Part const& reference, Part const& candidate) {
     return *power == 0 ? ConditionRelation::Same : ConditionRelation::OneUnstated;  // the prefix is not printed
 }
 
+// "|IO| ≤ 20 µA" and "IO = 20 µA": measured at the bound, as far as a sheet says.
+bool meetAtBound(Part const& one, Part const& other) {
+    if (!ofOneKind(one, other) || one.interval.unit != other.interval.unit) return false;
+    auto const isAtBoundOf = [](StatedRange const& point, StatedRange const& range) {
+        bool const oneSided = range.lo.has_value() != range.hi.has_value();
+        if (!oneSided || !point.lo || !point.hi || *point.lo != *point.hi) return false;
+        return *point.lo == (range.hi ? *range.hi : *range.lo);
+    };
+    return isAtBoundOf(one.range, other.range) || isAtBoundOf(other.range, one.range);
+}
+
+// For telling rows from each other, not for what they promise.
+bool agree(Part const& part, Part const& other) { return part.symbol == other.symbol && (relateParts(part, other) == ConditionRelation::Same || meetAtBound(part, other)); }
+
+bool anyMeetsAtBound(std::vector<Part> const& parts, std::vector<Part> const& others) {
+    return std::any_of(parts.begin(), parts.end(), [&](Part const& part) {
+        return !part.symbol.empty() && std::any_of(others.begin(), others.end(), [&](Part const& other) { return part.symbol == other.symbol && meetAtBound(part, other); });
+    });
+}
+
 bool states(std::vector<Part> const& parts, std::string_view symbol) {
     return std::any_of(parts.begin(), parts.end(), [&](Part const& part) { return part.symbol == symbol; });
 }
@@ -613,8 +633,7 @@ bool differInDirection(StatedConditions const& reference, StatedConditions const
 
 int agreeingQuantities(StatedConditions const& reference, StatedConditions const& candidate) {
     return static_cast<int>(std::count_if(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
-        return !part.symbol.empty() && std::any_of(candidate.parts.begin(), candidate.parts.end(),
-                                                   [&](Part const& other) { return part.symbol == other.symbol && relateParts(part, other) == ConditionRelation::Same; });
+        return !part.symbol.empty() && std::any_of(candidate.parts.begin(), candidate.parts.end(), [&](Part const& other) { return agree(part, other); });
     }));
 }
 
@@ -622,8 +641,7 @@ int unmetQuantities(StatedConditions const& reference, StatedConditions const& c
     int unmet = 0;
     for (Part const& part : reference.parts) {
         if (part.symbol.empty()) continue;
-        bool const same = std::any_of(candidate.parts.begin(), candidate.parts.end(),
-                                      [&](Part const& other) { return part.symbol == other.symbol && relateParts(part, other) == ConditionRelation::Same; });
+        bool const same = std::any_of(candidate.parts.begin(), candidate.parts.end(), [&](Part const& other) { return agree(part, other); });
         if (!same && (states(candidate.parts, part.symbol) || !saysNoMore(part, candidate.parts))) ++unmet;
     }
     for (Part const& part : candidate.parts) {
@@ -642,7 +660,7 @@ double conditionLikeness(ConditionRelation relation, StatedConditions const& ref
         case ConditionRelation::Same: return 1;
         case ConditionRelation::OneUnstated: return 0.75;
         case ConditionRelation::Harsher:
-        case ConditionRelation::Milder: return 0.5;
+        case ConditionRelation::Milder: return anyMeetsAtBound(reference.parts, candidate.parts) ? 0.65 : 0.5;
         case ConditionRelation::Unordered: break;
     }
     // Rows of one parameter at several loads: the one that shares most conditions.

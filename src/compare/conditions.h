@@ -104,7 +104,7 @@ private:
 // A finding of a row about nothing else (findParameterDifferences gives it; relateConditions never does).
 [[nodiscard]] inline bool saysOnlyDirection(model::Finding const& finding) { return finding.conditions == model::ConditionRelation::OtherSign; }
 
-// How many quantities are stated in both, with the same value.
+// How many quantities are stated in both, with the same value or a bound at it ("IO ≤ 20 µA" and "IO = 20 µA").
 [[nodiscard]] int agreeingQuantities(StatedConditions const& reference, StatedConditions const& candidate);
 
 // How many quantities are stated in one only, or in both with different values; what a sheet
@@ -115,7 +115,7 @@ private:
 // `other` says nothing: what that one holds for is rather what the table is for.
 [[nodiscard]] bool departsAlone(StatedConditions const& one, StatedConditions const& other);
 
-// 1: the same; 0.75: one unstated; 0.5: ordered; below: by the share of the parts
+// 1: the same; 0.75: one unstated; 0.65: ordered, a range against its bound ("≤ 20 µA", "20 µA"); 0.5: ordered; below: by the share of the parts
 // that agree, 0: none does. For weighing pairings.
 [[nodiscard]] double conditionLikeness(model::ConditionRelation relation, StatedConditions const& reference, StatedConditions const& candidate);
 

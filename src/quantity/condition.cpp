@@ -227,7 +227,7 @@ bool isBound(std::string_view text) {
     return isNode(text) && std::none_of(text.begin(), text.end(), [](char c) { return c >= 'a' && c <= 'z'; });
 }
 
-// "3 V ≤ VI ≤ 40 V 10 mA ≤ IO" at 10 mA, "IO ≤ IMAX PD ≤ PMAX" at PD.
+// "3 V ≤ VI ≤ 40 V 10 mA ≤ IO" at 10 mA, "IO ≤ IMAX PD ≤ PMAX" at PD, "VI = VIL |IO| ≤ 5 mA" at |IO|.
 std::size_t secondBound(std::string_view text, std::size_t first, std::size_t end) {
     std::size_t begin = lastTerm(text, first, end);
     std::size_t const numberEnd = withoutGap(text, first, begin);
@@ -235,7 +235,7 @@ std::size_t secondBound(std::string_view text, std::size_t first, std::size_t en
     if (number > first && numberEnd > number && isBound(text.substr(number, end - number)) && !isBound(text.substr(number, numberEnd - number))) begin = number;
     std::size_t const beforeEnd = withoutGap(text, first, begin);
     std::string_view const term = text.substr(begin, end - begin);
-    bool const symbol = !term.empty() && text::isAsciiUpper(term.front());
+    bool const symbol = !term.empty() && text::isAsciiUpper(term.front() == '|' && term.size() > 1 ? term[1] : term.front());
     if (beforeEnd == first || (!symbol && !isBound(term))) return std::string_view::npos;
     std::size_t const before = wordBegin(text, first, beforeEnd);
     if (isBound(text.substr(before, beforeEnd - before))) return begin;

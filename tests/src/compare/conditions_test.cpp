@@ -171,6 +171,22 @@ TEST(Conditions, WhatIsUnmetIsCounted) {
     EXPECT_EQ(unmet({"VDS=5V", ""}, {"", ""}), 1);
 }
 
+// A row at a bound is told from a row at another: measured at the bound, as far as the sheet says.
+TEST(Conditions, AValueMeetsItsBound) {
+    ConditionMemo memo;
+    auto const stated = [&](char const* printed) -> StatedConditions const& { return memo.stated({printed, ""}); };
+    auto const& bound = stated("|IOUT| ≤ 20 µA");
+    EXPECT_EQ(agreeingQuantities(bound, stated("IO = -20 µA")), 1);
+    EXPECT_EQ(agreeingQuantities(stated("IO = 20 µA"), bound), 1);
+    EXPECT_EQ(agreeingQuantities(bound, stated("IO = 5 µA")), 0);
+    EXPECT_EQ(agreeingQuantities(bound, stated("IO = 4 mA")), 0);
+    EXPECT_EQ(unmetQuantities(bound, stated("IO = 20 µA")), 0);
+    auto const likeness = [&](char const* printed) { return conditionLikeness(relateStated(bound, stated(printed)), bound, stated(printed)); };
+    EXPECT_GT(likeness("IO = 20 µA"), likeness("IO = 5 µA"));
+    EXPECT_LT(likeness("IO = 20 µA"), likeness("|IO| ≤ 20 µA"));
+    EXPECT_EQ(relateStated(bound, stated("IO = 20 µA")), ConditionRelation::Milder) << "what it promises is less";
+}
+
 TEST(Conditions, ALineMayDepartFromItsTable) {
     ConditionMemo memo;
     auto const departs = [&](ConditionTexts one, ConditionTexts other) { return departsAlone(memo.stated(one), memo.stated(other)); };

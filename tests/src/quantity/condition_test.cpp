@@ -62,6 +62,7 @@ TEST(Condition, printedFormsGiveSymbolAndInterval) {
                                                                     {"ID ≈ 28 A", "ID=28A"},
                                                                     {"VO = -0.5 V to (VCC + 0.5 V)", "VO -0.5..0.5V rel ,VCC"},
                                                                     {"VI = VIH or VIL", "?VI = VIH or VIL"},
+                                                                    {"VI = VIH or VIL |IO| ≤ 20 µA VDD = 5 V", "?VI = VIH or VIL; |IO| ..0.000020A; VDD=5V"},
                                                                     {"all voltages are referenced to ground (GND = 0 V)", "?all voltages are referenced to ground (GND = 0 V)"},
                                                                     {"V+ = 15 V, (VO = 1 V to 11 V)", "V+=15V; VO 1..11V"},
                                                                     {"VGS = 3.5 V, @Ta = 70 °C", "VGS=3.5V; Ta=70degC"},
