@@ -181,10 +181,9 @@ TableKind classifyTable(model::Table const& table, TableText const& text, Column
     if (around && !saysAny(caption, kOrdering) && !saysAny(titles, kOrdering) && plan.has(Part) && limits < 2 && !plan.unitTitle) return TableKind::Other;
     bool const partLines = plan.has(Part) && (!plan.has(Name) || limits == 0) && !plan.unitTitle;
     if (partLines && limits < 2) return TableKind::Ordering;
-    if (plan.has(Part) && !plan.has(Name) && !plan.has(Symbol)) return TableKind::Ordering;
-    if ((kind == SectionKind::Ordering || kind == SectionKind::Selection || kind == SectionKind::Marking || saysAny(caption, kOrdering)) && limits < 2 && !plan.unitTitle) {
-        return TableKind::Ordering;
-    }
+    bool const choosing = kind == SectionKind::Ordering || kind == SectionKind::Selection || kind == SectionKind::Marking || saysAny(caption, kOrdering);
+    if (plan.has(Part) && !plan.has(Name) && !plan.has(Symbol) && (choosing || !plan.transposed)) return TableKind::Ordering;
+    if (choosing && limits < 2 && !plan.unitTitle) return TableKind::Ordering;
     if (kind == SectionKind::Legal) return TableKind::Other;
 
     if (!named || !valued) return TableKind::Other;

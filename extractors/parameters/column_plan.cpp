@@ -33,6 +33,7 @@ struct Content {
     int conditions = 0;
     int parts = 0;
     int words = 0;
+    int letters = 0;  // "P", "C", "T" alone
 
     [[nodiscard]] bool mostly(int count) const { return filled > 0 && count >= kMostly * filled; }
 };
@@ -60,6 +61,8 @@ bool looksLikeValue(std::string const& text) {
     return value.form == ValueForm::Expression && hasDigit(text) && !isPartLike(text);
 }
 
+bool isLoneCapital(std::string const& text) { return text.size() == 1 && text[0] >= 'A' && text[0] <= 'Z'; }
+
 Content contentOf(model::Table const& table, TableText const& text, Segment const& segment, int column, CellKinds& kinds) {
     Content content;
     int last = -1;
@@ -79,6 +82,7 @@ Content contentOf(model::Table const& table, TableText const& text, Segment cons
         if (kind.condition) ++content.conditions;
         if (kind.part) ++content.parts;
         if (kind.words) ++content.words;
+        if (isLoneCapital(words)) ++content.letters;
     }
     return content;
 }
@@ -200,6 +204,9 @@ void judgeByContent(model::Table const& table, TableText const& text, Segment co
             !plan.has(Typ)) {
             role(c) = Value;
         }
+        // "C": a letter a line that says how the value was tested, beside names in a column of their own
+        bool const grades = role(c) == Unknown && plan.count(Name) == 1 && now.filled >= 3 && now.letters == now.filled && isLoneCapital(plan.titles[static_cast<std::size_t>(c)]);
+        if (grades && c < table.columns / 2) role(c) = Note;
         // units behind a limit that no line states
         if ((role(c) == Max || role(c) == Typ) && !plan.has(Unit) && now.filled >= 2 && now.units == now.filled && now.numbers == 0) role(c) = Unit;
         if (role(c) == PinName || role(c) == Pin) {
@@ -465,6 +472,25 @@ void groupValues(model::Table const& table, TableText const& text, Segment const
     }
 }
 
+// One part a line, and limits of a symbol: "Device | VDET (V): Min, Typ, Max".
+void judgePartRows(TableText const& text, Segment const& segment, ColumnPlan& plan) {
+    bool const limits = plan.minTitle && plan.maxTitle;
+    if (!plan.has(Part) || plan.has(Name) || plan.has(Symbol) || plan.has(Package) || !limits || plan.groups.empty()) return;
+    std::vector<std::string> symbols;
+    for (ValueGroup const& group : plan.groups) {
+        if (group.single >= 0) return;
+        std::vector<int> const over = titlesOver(text, segment, std::max({group.min, group.typ, group.max}));
+        std::string const symbol = over.size() > 1 ? bareSymbol(text.cells[static_cast<std::size_t>(over.front())].text) : std::string{};
+        if (symbol.empty()) return;
+        symbols.push_back(symbol);
+    }
+    for (std::size_t i = 0; i < symbols.size(); ++i) {
+        plan.groups[i].symbol = symbols[i];
+        plan.groups[i].variant.clear();
+    }
+    plan.transposed = true;
+}
+
 // No name and no symbol column, and several value columns: the columns are the
 // parameters ("Package | RθJA | RθJC | Power rating").
 void judgeTransposed(TableText const& text, Segment const& segment, ColumnPlan& plan) {
@@ -577,6 +603,7 @@ ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment
     judgeByContent(table, text, segment, contents, plan);
     groupValues(table, text, segment, plan);
     judgeTransposed(text, segment, plan);
+    judgePartRows(text, segment, plan);
     return plan;
 }
 

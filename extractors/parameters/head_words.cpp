@@ -85,6 +85,7 @@ constexpr std::array kTitles = {
     Entry{"package", Package}, Entry{"packages", Package}, Entry{"封装", Package}, Entry{"封装形式", Package}, Entry{"package type", Package}, Entry{"パッケージ", Package}, Entry{"gehäuse", Package}, Entry{"корпус", Package},
     // others
     Entry{"test circuit", Ignored}, Entry{"circuit", Ignored}, Entry{"fig", Ignored}, Entry{"figure", Ignored}, Entry{"meas circuit", Ignored}, Entry{"measuring circuit", Ignored}, Entry{"测试电路", Ignored}, Entry{"测定电路", Ignored}, Entry{"測定回路", Ignored}, Entry{"messschaltung", Ignored}, Entry{"see figure", Ignored}, Entry{"test circuits", Ignored},
+    Entry{"num", Ignored}, Entry{"item no", Ignored}, Entry{"no item", Ignored}, Entry{"lfd nr", Ignored},
     Entry{"№ п/п", Ignored}, Entry{"№", Ignored}, Entry{"test level", Ignored}, Entry{"sub-group", Ignored}, Entry{"subgroup", Ignored}, Entry{"cir", Ignored}, Entry{"figure no", Ignored}, Entry{"waveform", Ignored}, Entry{"waveforms", Ignored}, Entry{"test waveform", Ignored}, Entry{"波形", Ignored}, Entry{"测试波形", Ignored}, Entry{"diagram", Ignored}, Entry{"测试图", Ignored},
 };
 

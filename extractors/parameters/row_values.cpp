@@ -74,7 +74,7 @@ Slot RowReader::slotOfSpan(int index, ValueGroup const& group) const {
     int const columns = (group.min >= 0 ? 1 : 0) + (group.typ >= 0 ? 1 : 0) + (group.max >= 0 ? 1 : 0);
     // the only value column holds whole ranges; so does a range in a maximum column
     if (group.max >= 0 && covered(group.max) && (columns == 1 || readValueCell(textOf(index).text, Slot::Single).form == ValueForm::Range)) return Slot::Single;
-    if (group.min >= 0 && covered(group.min) && columns == 1 && readValueCell(textOf(index).text, Slot::Single).form == ValueForm::Range) return Slot::Single;
+    if (group.min >= 0 && covered(group.min) && group.max < 0 && readValueCell(textOf(index).text, Slot::Single).form == ValueForm::Range) return Slot::Single;
     if (group.min >= 0 && covered(group.min)) return Slot::Min;
     if (group.typ >= 0 && covered(group.typ)) return Slot::Typ;
     if (group.max >= 0 && covered(group.max)) return Slot::Max;

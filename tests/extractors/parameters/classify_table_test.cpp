@@ -85,5 +85,16 @@ TEST(ClassifyTable, RatingsMayHaveEmptyColumnsForConditionsAndTypicalValues) {
     EXPECT_EQ(kind({head, {"Voltage", "VQ", "4.9", "5", "5.1", "V", "IQ = 5 mA"}}), ParameterKind::Characteristic);
 }
 
+TEST(ClassifyTable, LimitsOfASymbolForEachPartAreASpecificationButNoSelectionGuide) {
+    auto const table = handMade({{"v2 Device", ">3 VDET (V)", "", ""}, {"", "Min", "Typ", "Max"}, {"ZV27", "2.6", "2.7", "2.8"}, {"ZV30", "2.9", "3.0", "3.1"}}, 2);
+    TableText const text(table, nullptr);
+    ColumnPlan const plan = planColumns(table, text, segmentsOf(table, text).front(), nullptr);
+    model::Section section;
+    section.kind = model::SectionKind::Characteristics;
+    EXPECT_EQ(classifyTable(table, text, plan, &section), model::TableKind::Specification);
+    section.kind = model::SectionKind::Selection;
+    EXPECT_EQ(classifyTable(table, text, plan, &section), model::TableKind::Ordering);
+}
+
 }  // namespace
 }  // namespace standin::parameters

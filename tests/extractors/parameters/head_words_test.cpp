@@ -51,6 +51,7 @@ TEST(HeadWords, ReadsBilingualSpacedAndBrokenTitles) {
     EXPECT_EQ(columnRoleOf("Temperature"), Condition);
     EXPECT_EQ(columnRoleOf("Typical extrapolation formula"), Note);
     EXPECT_EQ(columnRoleOf("№ п/п"), Ignored);
+    EXPECT_EQ(columnRoleOf("Num"), Ignored);
 }
 
 TEST(HeadWords, LeavesVariantsAndProseUnknown) {

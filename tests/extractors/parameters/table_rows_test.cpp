@@ -282,6 +282,31 @@ TEST(TableRows, ASubCellOfConditionsSelectsThePart) {
     EXPECT_EQ(rows[1].condition, "VIN: 5 V → 11 V");
 }
 
+TEST(TableRows, NumbersAndLettersInFrontOfNamesAreNoNames) {
+    auto const rows = rowsOf(handMade({{"Num", "C", "Characteristic", "Symbol", "Min", "Typical", "Max", "Unit"},
+                                       {"1", "P", "Detection voltage (TA = 25 °C)", "VDET", "2.7", "2.8", "2.9", "V"},
+                                       {"2", "C", "Hysteresis (TA = 25 °C)", "VHYS", "90", "140", "190", "mV"},
+                                       {"3", "T", "Supply current (VDD = 3.6 V)", "IDD", "", "0.9", "2.1", "µA"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(line(rows[0]), "VDET|Detection voltage|TA = 25 °C||2.7|2.8|2.9|V");
+    EXPECT_EQ(line(rows[2]), "IDD|Supply current|VDD = 3.6 V||~|0.9|2.1|µA");
+}
+
+TEST(TableRows, ARangeBesideATypicalValueGivesBothLimits) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Min ~ Max", "Typ", "Unit"}, {"Detection voltage", "VDET", "2.7 ~ 2.9", "2.8", "V"}}, 1));
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(line(rows[0]), "VDET|Detection voltage|||2.7|2.8|2.9|V");
+}
+
+TEST(TableRows, APartALineWithLimitsOfTheSymbolAbove) {
+    auto const table = handMade({{"v2 Device", ">3 VDET (V)", "", ""}, {"", "Min", "Typ", "Max"}, {"ZV27", "2.6", "2.7", "2.8"}, {"ZV30", "2.9", "3.0", "3.1"}}, 2);
+    auto const rows = rowsOf(table);
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "VDET|||ZV27|2.6|2.7|2.8|V");
+    EXPECT_EQ(line(rows[1]), "VDET|||ZV30|2.9|3.0|3.1|V");
+}
+
 TEST(TableRows, ValuesStandInEitherHalfOfACutColumn) {
     auto const rows = rowsOf(handMade({{"Symbol", "Parameter", ">2 Min", "", "Typ", "Unit"}, {"fC", "Frequency", "1.0", "", "2", "MHz"}, {"tP", "Pulse width", "", "50", "60", "ns"}}, 1));
     ASSERT_EQ(rows.size(), 2U);
