@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "text/utf8.h"
 
@@ -16,6 +17,9 @@ constexpr model::Points kRunningWidth = 16;
 constexpr std::uint32_t kRunningWords = 5;     // a line, on average, of a block of several lines
 constexpr std::uint32_t kLongSingleLine = 9;   // words of a line that is a sentence by itself
 constexpr model::Points kTitleSize = 1.6F;     // of the body's: a title of the sheet, no lettering
+constexpr std::uint32_t kWordsBesideTable = 6;
+constexpr model::Points kParagraphPitch = 2.2F;
+constexpr model::Points kSameEdge = 0.3F;
 constexpr std::uint32_t kLongestCaption = 4;   // lines
 
 bool isFurniture(model::BlockRole role) {
@@ -29,6 +33,37 @@ bool isRunning(model::PageLayout const& page, model::Block const& block) {
     auto const size = page.lines[block.firstLine].size > 0 ? page.lines[block.firstLine].size : page.bodySize;
     if (block.lineCount == 1) return words >= kLongSingleLine || (block.role == model::BlockRole::ListEntry && words >= 3);
     return words >= kRunningWords * block.lineCount && block.box.width() >= kRunningWidth * size;
+}
+
+bool isOwned(model::PageLayout const& page, model::TextLine const& line) {
+    for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) {
+        if (page.words[w].owner != model::Owner::None) return true;
+    }
+    return false;
+}
+
+// Two lines of a paragraph whose blocks hold the rows of a table beside it as well.
+bool followEachOther(model::TextLine const& a, model::TextLine const& b) {
+    return std::abs(a.box.x0 - b.box.x0) <= kSameEdge * a.size && std::abs(b.baseline - a.baseline) <= kParagraphPitch * a.size && std::abs(a.size - b.size) < kSameEdge * a.size;
+}
+
+// Long lines that follow each other beside lines of a table are running text, though their blocks are not.
+void findProseBesideTables(model::PageLayout const& page, std::vector<LineUse>& uses) {
+    std::vector<std::uint32_t> lines;
+    bool sharedAbove = false;
+    for (auto const& block : page.blocks) {
+        std::uint32_t const end = block.firstLine + block.lineCount;
+        bool shared = false;
+        for (std::uint32_t l = block.firstLine; l < end; ++l) shared = shared || (uses[l] == LineUse::Owned && page.lines[l].wordCount > 0);
+        for (std::uint32_t l = block.firstLine; l < end && (shared || sharedAbove); ++l) {  // the last line may stand below the table
+            bool const prose = page.lines[l].direction == model::Direction::Right && page.lines[l].wordCount >= kWordsBesideTable;
+            if (prose && (uses[l] == LineUse::Free || uses[l] == LineUse::Running)) lines.push_back(l);
+        }
+        sharedAbove = shared;
+    }
+    for (std::size_t i = 1; i < lines.size(); ++i) {
+        if (followEachOther(page.lines[lines[i - 1]], page.lines[lines[i]])) uses[lines[i - 1]] = uses[lines[i]] = LineUse::Running;
+    }
 }
 
 bool isSectionHeading(model::Block const& block, int page, std::span<model::Section const> sections) {
@@ -87,13 +122,13 @@ std::vector<LineUse> usesOfLines(model::PageLayout const& page, std::span<model:
     }
     for (std::size_t l = 0; l < page.lines.size(); ++l) {
         auto const& line = page.lines[l];
-        bool taken = line.wordCount == 0;
-        for (std::uint32_t w = line.firstWord; w < line.firstWord + line.wordCount; ++w) taken = taken || page.words[w].owner != model::Owner::None;
+        bool const taken = line.wordCount == 0 || isOwned(page, line);
         bool const title = page.bodySize > 0 && line.size >= kTitleSize * page.bodySize && line.direction == model::Direction::Right;
         if (taken) uses[l] = LineUse::Owned;
         else if (title && uses[l] == LineUse::Free) uses[l] = LineUse::Running;
         else if (uses[l] != LineUse::Heading && beginsCaption(model::lineText(page, line))) uses[l] = LineUse::Caption;
     }
+    findProseBesideTables(page, uses);
     return uses;
 }
 

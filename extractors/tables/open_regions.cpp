@@ -39,6 +39,9 @@ constexpr float kRuleExtent = 0.6F;  // rules whose ends differ less belong toge
 constexpr float kBandRule = 0.6F;  // share of the width that a row rule covers
 constexpr float kProse = 0.62F;    // share of the width: a longer lone segment of many words is prose
 constexpr int kProseWords = 9;
+constexpr std::size_t kProseBeside = 6;     // words of a line of prose beside a list
+constexpr std::size_t kLeastProseRows = 3;  // lines of it
+constexpr float kProsePitch = 2.2F;
 constexpr float kMiddleFrom = 0.38F;  // of the page's width: where the strip between two sides may lie
 constexpr float kMiddleTo = 0.62F;
 constexpr std::size_t kLeastSideRows = 5;
@@ -82,6 +85,8 @@ bool isNoteStart(std::string const& text) {
            lower.compare(0, 6, "figure") == 0 || lower.compare(0, 4, "fig.") == 0;
 }
 
+bool beginsSmall(std::string const& text) { return !text.empty() && text[0] >= 'a' && text[0] <= 'z'; }
+
 class Finder {
 public:
     Finder(PageLayout const& page, RuleNetworks const& rules, std::vector<model::Table> const& tables, std::vector<char> const& taken)
@@ -89,6 +94,7 @@ public:
         collectRules(rules);
         collectRows();
         partSides();
+        partProse();
     }
 
     std::vector<Region> find() {
@@ -348,6 +354,44 @@ private:
                 }
             }
         }
+    }
+
+    // A paragraph beside a list ("General description" beside "Product summary") is no column of names.
+    void partProse() {
+        for (std::size_t first = 0; first < m_rows.size();) {
+            std::size_t const end = endOfProse(first);
+            Points const beside = end > first ? m_rows[first].segments[1].piece.box.x0 - kAligned * m_font : 0;
+            for (std::size_t i = first; i < end; ++i) {
+                for (auto& s : m_rows[i].segments) s.column = s.piece.box.x0 < beside ? kLeftSide : kRightSide;
+            }
+            first = std::max(end, first + 1);
+        }
+    }
+
+    [[nodiscard]] static bool isLineOfProse(SegmentOfRow const& s) { return s.shape == Shape::Words && s.piece.count >= kProseBeside && s.title == ColumnTitle::None; }
+
+    // One past the last row of a paragraph that begins in row `first` with something beside it; `first`: there is none.
+    [[nodiscard]] std::size_t endOfProse(std::size_t first) const {
+        auto const& start = m_rows[first].segments;
+        if (start.size() < 2 || !isLineOfProse(start[0])) return first;
+        Points const left = start[0].piece.box.x0;
+        Points const beside = start[1].piece.box.x0;
+        auto const at = [&](SegmentOfRow const& s, Points x) { return std::abs(s.piece.box.x0 - x) <= kAligned * m_font; };
+        std::size_t lines = 1;
+        std::size_t lower = 0;  // lines that go on with a small letter
+        std::size_t both = 1;
+        std::size_t end = first + 1;
+        for (; end < m_rows.size(); ++end) {
+            auto const& segments = m_rows[end].segments;
+            if (m_rows[end].heading || m_rows[end].baseline - m_rows[end - 1].baseline > kProsePitch * m_rows[end].size) break;
+            bool const prose = at(segments[0], left) && segments[0].piece.box.x1 < beside;
+            std::size_t const next = prose ? 1 : 0;
+            if ((!prose && !at(segments[0], beside)) || (next < segments.size() && !at(segments[next], beside))) break;
+            lines += prose ? 1 : 0;
+            lower += prose && beginsSmall(textOf(m_page, segments[0].piece)) ? 1 : 0;
+            both += prose && segments.size() > 1 ? 1 : 0;
+        }
+        return both >= kLeastProseRows && lower * 2 >= lines - 1 ? end : first;
     }
 
     // At least half of the rows begin with words of their own on either side of the strip.

@@ -127,6 +127,26 @@ TEST_F(FindFigures, AParagraphBesideADrawingStaysText) {
     EXPECT_EQ(ownerOf("stays"), model::Owner::None);
 }
 
+TEST_F(FindFigures, AParagraphBesideATableStaysTextInsideAFrame) {
+    box({40, 90, 560, 400});
+    draw({100, 300, 200, 380});
+    char const* const prose[] = {"The device switches loads in small tools", "keeps its losses low and comes in", "a flat case that may be soldered"};
+    char const* const symbols[] = {"VDS", "ID"};
+    for (int i = 0; i < 3; ++i) {
+        float const y = 100 + 12 * static_cast<float>(i);
+        line(50, y, prose[i]);
+        m_page.lines.back().baseline = y + 8;
+        if (i == 2) continue;  // below the table
+        line(350, y, symbols[i], model::BlockRole::Paragraph, true);
+        for (auto& word : m_page.words) word.owner = word.text == symbols[i] ? model::Owner::Table : word.owner;
+    }
+    model::Table table;
+    table.page = 1;
+    table.box = {350, 100, 400, 124};
+    find({&table, 1});
+    for (char const* word : {"switches", "losses", "soldered"}) EXPECT_EQ(ownerOf(word), model::Owner::None) << word;
+}
+
 TEST_F(FindFigures, TablesAndTheirRulesAreNone) {
     box({100, 200, 400, 240});
     line(110, 215, "Supply");

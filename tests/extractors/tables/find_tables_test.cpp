@@ -876,6 +876,23 @@ TEST(FindTables, ATableGoesOnBelowItsLastRuleInTheSameColumns) {
     EXPECT_EQ(textAt(tables[0], 5, 2), "1.1");
 }
 
+TEST(FindTables, AParagraphBesideAListIsNoColumnOfNames) {
+    PageBuilder page;
+    char const* const prose[] = {"The device switches loads in small tools and", "keeps its losses low over the whole range", "of gate voltages. It comes in a flat case and",
+                                 "may be soldered on both sides."};
+    char const* const symbols[] = {"VDS", "ID", "RDS(ON)", "QG"};
+    char const* const values[] = {"30V", "4A", "50mΩ", "9nC"};
+    for (int i = 0; i < 4; ++i) {
+        float const y = 100 + 12 * static_cast<float>(i);
+        page.text(44, y, prose[i]).text(330, y, symbols[i]).text(460, y, values[i]);
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 2);
+    EXPECT_EQ(textAt(tables[0], 0, 0), "VDS");
+    EXPECT_EQ(textAt(tables[0], 3, 1), "9nC");
+}
+
 TEST(FindTables, TheRuleBelowTheTitlesEndsNoTable) {
     PageBuilder page;  // values centred below titles that are set to the left
     page.horizontal(90, 40, 560).horizontal(104, 40, 560);
