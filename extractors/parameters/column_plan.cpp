@@ -11,6 +11,7 @@
 #include "extractors/parameters/shapes.h"
 #include "extractors/parameters/text_forms.h"
 #include "extractors/parameters/value_cell.h"
+#include "text/script.h"
 #include "text/utf8.h"
 
 namespace standin::parameters {
@@ -34,6 +35,7 @@ struct Content {
     int parts = 0;
     int words = 0;
     int letters = 0;  // "P", "C", "T" alone
+    int lettered = 0;  // begin with a letter: names, though "VIN to GND" reads like a range
 
     [[nodiscard]] bool mostly(int count) const { return filled > 0 && count >= kMostly * filled; }
 };
@@ -83,6 +85,7 @@ Content contentOf(model::Table const& table, TableText const& text, Segment cons
         if (kind.part) ++content.parts;
         if (kind.words) ++content.words;
         if (isLoneCapital(words)) ++content.letters;
+        if (standin::text::isLetter(decoded(words).front())) ++content.lettered;
     }
     return content;
 }
@@ -192,7 +195,8 @@ void judgeByContent(model::Table const& table, TableText const& text, Segment co
     for (int c = 0; c < table.columns; ++c) {
         Content const& now = content(c);
         bool const wordy = now.filled > 0 && now.numbers * 3 < now.filled && (now.words * 2 >= now.filled || now.symbols * 2 >= now.filled);
-        if (role(c) == Value && wordy) {
+        bool const named = c == 0 && now.mostly(now.lettered);
+        if (role(c) == Value && (wordy || named)) {
             bool other = false;
             for (int k = 0; k < table.columns; ++k) {
                 bool const numeric = role(k) == Unknown && content(k).filled > 0 && content(k).mostly(content(k).numbers);

@@ -73,6 +73,16 @@ void trimSeparators(std::string& text) {
     }
 }
 
+// "Обратный ток, мкА, при" in front of its condition, "Leakage current, at".
+void dropLink(std::string& name) {
+    for (std::string_view link : {" при", " bei", ", at"}) {
+        if (!name.ends_with(link)) continue;
+        name.resize(name.size() - link.size());
+        trimSeparators(name);
+        return;
+    }
+}
+
 std::string_view relationSigns(std::size_t index) {
     constexpr std::array<std::string_view, 10> kSigns = {"=", "<", ">", "≤", "≥", "≠", "≈", "≦", "≧", "＝"};
     return index < kSigns.size() ? kSigns[index] : std::string_view{};
@@ -233,6 +243,7 @@ std::string takeCondition(std::string& name) {
     if (hasOrdinaryWord(condition.substr(relation - start)) && !contains(folded(condition), "unless")) return {};
     name.resize(start);
     trimSeparators(name);
+    dropLink(name);
     // "Offset voltage (RS = 50 Ω) Tamb = 25 °C"
     Bracket const before = lastBracket(name);
     if (before.open != std::string::npos && before.open > 0) {

@@ -28,7 +28,8 @@ RowCells RowReader::printedCells(int row) const {
             case Name:
             case PinName:
             case Unknown: out.names.push_back(index); break;
-            case Symbol: out.symbols.push_back(index); break;
+            // "Junction temperature" below pins and symbols in the one identifying column
+            case Symbol: (m_plan.symbolIsOnlyName && hasOrdinaryWord(textOf(index).text) ? out.names : out.symbols).push_back(index); break;
             case Condition: out.conditions.push_back(index); break;
             case Part: out.parts.push_back(index); break;
             case Package: out.packages.push_back(index); break;

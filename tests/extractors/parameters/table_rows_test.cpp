@@ -293,6 +293,23 @@ TEST(TableRows, NumbersAndLettersInFrontOfNamesAreNoNames) {
     EXPECT_EQ(line(rows[2]), "IDD|Supply current|VDD = 3.6 V||~|0.9|2.1|µA");
 }
 
+TEST(TableRows, PinsAndNamesUnderRating) {
+    auto const rows = rowsOf(handMade({{"Rating", "Value", "Unit"}, {"VIN to GND", "-0.3 to 6.5", "V"}, {"EN, FB to GND", "-0.3 to 5.5", "V"}, {"SW to GND", "-1 to 7", "V"},
+                                       {"PG to GND", "-0.3 to 5.5", "V"},
+                                       {"Storage temperature", "150", "°C"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 5U);
+    EXPECT_EQ(line(rows[0]), "VIN to GND||||-0.3|~|6.5|V");
+    EXPECT_EQ(line(rows[1]), "EN, FB to GND||||-0.3|~|5.5|V");
+    EXPECT_EQ(line(rows[4]), "|Storage temperature|||~|~|150|°C");
+}
+
+TEST(TableRows, ALinkBetweenNameUnitAndConditionIsNoName) {
+    auto const rows = rowsOf(handMade({{"Наименование параметра", "Обозначение", "Мин.", "Макс."}, {"Обратный ток, мкА, при Uобр = 1 В", "Iобр", "", "5"}}, 1));
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(line(rows[0]), "Iобр|Обратный ток|Uобр = 1 В||~|~|5|мкА");
+}
+
 TEST(TableRows, ARangeBesideATypicalValueGivesBothLimits) {
     auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Min ~ Max", "Typ", "Unit"}, {"Detection voltage", "VDET", "2.7 ~ 2.9", "2.8", "V"}}, 1));
     ASSERT_EQ(rows.size(), 1U);
