@@ -2,7 +2,8 @@
 // in each list are anchors where they stand in the same order (longest rising
 // run of their positions); each gap between anchors is treated again in the
 // same way, and a gap without anchors is solved by dynamic programming over
-// likeness, so that in "A B" against "B' B" the B pairs with B and A with B'.
+// likeness, so that in "A B" against "B' B" the B pairs with B and A with B'. What is
+// equally good is decided by place and text, never by which list comes first.
 //
 // Tested by tests/src/compare/sequence_alignment_test.cpp.
 #include "compare/sequence_alignment.h"
@@ -16,6 +17,26 @@ namespace standin::compare {
 namespace {
 
 constexpr int kDeepestRecursion = 12;
+constexpr Key kTextOrders = 65521;
+
+// A place among texts that the two lists agree about.
+Key textOrder(Key reference, Key candidate) {
+    auto const mixed = [](Key key) {
+        key = (key ^ (key >> 29U)) * 0x9E3779B97F4A7C15ULL;
+        return key ^ (key >> 32U);
+    };
+    return (mixed(reference) + mixed(candidate)) % kTextOrders;
+}
+
+// Far below any difference of likeness that means something: early places come first, and what is equal then is
+// decided by the texts, so that an exchange of the two lists gives the same pairs.
+double preference(long long i, long long j, Key reference, Key candidate) {
+    constexpr double kByPlace = 1e-7;
+    constexpr double kByText = 1e-9;
+    double const text = static_cast<double>(textOrder(reference, candidate)) / static_cast<double>(kTextOrders);
+    return (kByPlace + kByText * text) / static_cast<double>(1 + i + j);
+}
+
 constexpr double kEqualWeight = 1.5;  // equal keys outweigh any two merely similar ones next to them
 
 class Aligner {
@@ -75,24 +96,36 @@ private:
         return longestRising(unique);
     }
 
-    [[nodiscard]] static std::vector<IndexPair> longestRising(std::vector<IndexPair> const& pairs) {
-        std::vector<int> tails;  // index of the pair that ends the best run of each length
+    // Of several that are equally long the one whose texts come out highest: the same whichever list comes first.
+    [[nodiscard]] std::vector<IndexPair> longestRising(std::vector<IndexPair> const& pairs) const {
+        if (std::is_sorted(pairs.begin(), pairs.end(), [](IndexPair a, IndexPair b) { return a.candidate < b.candidate; })) return pairs;
+        struct Run {
+            int length = 0;
+            std::uint64_t texts = 0;
+            int last = -1;  // index of the pair that ends it
+        };
+        auto const isBetter = [](Run const& a, Run const& b) { return a.length != b.length ? a.length > b.length : a.texts > b.texts; };
+        std::vector<int> places(pairs.size());
+        std::transform(pairs.begin(), pairs.end(), places.begin(), [](IndexPair pair) { return pair.candidate; });
+        std::sort(places.begin(), places.end());
+        std::vector<Run> bestUpTo(pairs.size() + 1);  // a tree of sums by place, of which each is the best run
         std::vector<int> before(pairs.size(), -1);
+        Run best;
         for (std::size_t p = 0; p < pairs.size(); ++p) {
-            auto const place = std::lower_bound(tails.begin(), tails.end(), pairs[p].candidate, [&](int tail, int value) {
-                return pairs[static_cast<std::size_t>(tail)].candidate < value;
-            });
-            if (place != tails.begin()) before[p] = *(place - 1);
-            if (place == tails.end()) {
-                tails.push_back(static_cast<int>(p));
-            } else {
-                *place = static_cast<int>(p);
+            auto const place = static_cast<std::size_t>(std::lower_bound(places.begin(), places.end(), pairs[p].candidate) - places.begin());
+            Run run;
+            for (std::size_t at = place; at > 0; at &= at - 1) {
+                if (isBetter(bestUpTo[at], run)) run = bestUpTo[at];
+            }
+            before[p] = run.last;
+            run = {run.length + 1, run.texts + textOrder(m_reference[static_cast<std::size_t>(pairs[p].reference)], 0), static_cast<int>(p)};
+            if (isBetter(run, best)) best = run;
+            for (std::size_t at = place + 1; at < bestUpTo.size(); at += at & (~at + 1)) {
+                if (isBetter(run, bestUpTo[at])) bestUpTo[at] = run;
             }
         }
         std::vector<IndexPair> run;
-        for (int p = tails.empty() ? -1 : tails.back(); p >= 0; p = before[static_cast<std::size_t>(p)]) {
-            run.push_back(pairs[static_cast<std::size_t>(p)]);
-        }
+        for (int p = best.last; p >= 0; p = before[static_cast<std::size_t>(p)]) run.push_back(pairs[static_cast<std::size_t>(p)]);
         std::reverse(run.begin(), run.end());
         return run;
     }
@@ -115,6 +148,7 @@ private:
                     weight = m_likeness ? m_likeness(a0 + static_cast<int>(i), b0 + static_cast<int>(j)) : 0.0;
                     if (weight < m_settings.threshold) weight = 0;
                 }
+                if (weight > 0) weight += preference(i, j, m_reference[static_cast<std::size_t>(a0 + i)], m_candidate[static_cast<std::size_t>(b0 + j)]);
                 double const skipReference = best[at + width];
                 double const skipCandidate = best[at + 1];
                 double const pair = weight > 0 ? weight + best[at + width + 1] : -1;

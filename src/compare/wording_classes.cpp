@@ -497,12 +497,16 @@ bool beginsWith(std::string_view printed, std::string_view mark) {
 bool isSymbol(Token const& token) { return token.kind == Kind::Symbol || token.kind == Kind::Pin; }
 
 // "VIN" in one sheet and "Vin" in the other: what is a symbol here is none of the words there.
-void takeSymbols(ReadSentence& sentence, ReadSentence const& other) {
+bool takeSymbols(ReadSentence& sentence, ReadSentence const& other) {
+    bool taken = false;
     for (Token& token : sentence.tokens) {
         if (token.kind != Kind::Word || token.key.size() < 2) continue;
         auto const symbol = std::find_if(other.tokens.begin(), other.tokens.end(), [&](Token const& own) { return isSymbol(own) && own.key == token.key; });
-        if (symbol != other.tokens.end()) token.kind = symbol->kind;
+        if (symbol == other.tokens.end()) continue;
+        token.kind = symbol->kind;
+        taken = true;
     }
+    return taken;
 }
 
 // "(VCC = 15 V, VEE = -15 V, TA = 25 °C, unless otherwise noted)" and "VCC = ±15 V (unless otherwise
@@ -524,7 +528,8 @@ WordingOutcome classifyUnmarked(std::string_view reference, std::string_view can
     ReadSentence a = readSentence(reference, context.reference, context.language);
     ReadSentence b = readSentence(candidate, context.candidate, context.language);
     takeSymbols(a, b);
-    takeSymbols(b, a);
+    // "NOTE" and "note" in one sentence: a symbol in both, whichever comes first.
+    if (takeSymbols(b, a)) takeSymbols(a, b);
     if (a.tokens == b.tokens || sameButForJoins(a.tokens, b.tokens)) return {Relation::Reworded, {WordingClass::Edit}, true};
     std::vector<WordingClass> classes = Classifier(a, b).classes();
     if (classes.empty() || (differsInNumbersOnly(classes) && stateOneCondition(reference, candidate))) return {Relation::Reworded, {WordingClass::Style}, false};

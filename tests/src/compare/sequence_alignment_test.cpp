@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <chrono>
 #include <random>
 
@@ -41,6 +42,31 @@ TEST(SequenceAlignment, PairsSimilarEntriesInGaps) {
     EXPECT_EQ(partners("a1b", "a2b", alike), "0-0 1-1 2-2 ");
     Likeness const foreign = [](int, int) { return 0.3; };
     EXPECT_EQ(partners("a1b", "a2b", foreign), "0-0 2-2 ");
+}
+
+// Whichever list comes first: ties are broken by place and text, not by side.
+TEST(SequenceAlignment, ExchangedListsGiveTheSamePairs) {
+    EXPECT_EQ(partners("ab", "ba").size(), partners("ba", "ab").size());
+    std::mt19937 random(7);
+    for (int round = 0; round < 3000; ++round) {
+        auto list = [&] {
+            std::vector<Key> keys(1 + random() % 7);
+            for (auto& key : keys) key = random() % 9;
+            return keys;
+        };
+        auto const a = list();
+        auto const b = list();
+        auto const like = [](std::vector<Key> const& own, std::vector<Key> const& other) {
+            return Likeness([&](int i, int j) { return (own[static_cast<std::size_t>(i)] + other[static_cast<std::size_t>(j)]) % 3 == 0 ? 0.7 : 0.5; });
+        };
+        auto const pairs = alignSequences(a, b, like(a, b), {.threshold = 0.6});
+        auto exchanged = alignSequences(b, a, like(b, a), {.threshold = 0.6});
+        std::vector<IndexPair> turned;
+        for (auto const pair : exchanged) turned.push_back({pair.candidate, pair.reference});
+        std::sort(turned.begin(), turned.end(), [](IndexPair x, IndexPair y) { return x.reference < y.reference; });
+        ASSERT_EQ(pairs.size(), turned.size()) << round;
+        for (std::size_t k = 0; k < pairs.size(); ++k) EXPECT_TRUE(pairs[k].reference == turned[k].reference && pairs[k].candidate == turned[k].candidate) << round;
+    }
 }
 
 TEST(SequenceAlignment, FindsWhatMoved) {

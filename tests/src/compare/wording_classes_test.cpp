@@ -228,6 +228,14 @@ TEST(WordingClasses, exchangeGivesTheSameOutcome) {
     }
 }
 
+// One sentence writes a word in capitals and in small letters, the other in small ones.
+TEST(WordingClasses, exchangeHoldsForAWordInTwoSpellings) {
+    WordingContext const context;
+    char const* const mixed = "The LAMPS are lit at night, other lamps are not.";
+    char const* const plain = "The lamps stay lit at dawn.";
+    EXPECT_EQ(classify(mixed, plain, context), classify(plain, mixed, context));
+}
+
 TEST(WordingClasses, exchangeHoldsForUnrelatedSentencesToo) {
     WordingContext const context;
     for (Row const& a : kRows) {
