@@ -32,15 +32,6 @@ void addSubjects(std::string const& text, std::vector<std::string>& subjects) {
     }
 }
 
-// Every row begins with a symbol or name of its own.
-bool eachIsNamed(std::vector<PlacedPiece*> const& pieces, int rows) {
-    std::vector<char> named(static_cast<std::size_t>(rows), 0);
-    for (auto const* p : pieces) {
-        if (p->column0 == 0 && p->row0 >= 0 && p->row0 < rows) named[static_cast<std::size_t>(p->row0)] = 1;
-    }
-    return std::all_of(named.begin(), named.end(), [](char n) { return n != 0; });
-}
-
 // The units of the rows, a text each.
 std::vector<std::string> unitsOf(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, int rows) {
     std::vector<std::string> units(static_cast<std::size_t>(rows));
@@ -76,6 +67,14 @@ bool flows(PageLayout const& page, std::vector<PlacedPiece*> const& own) {
 }
 
 }  // namespace
+
+bool eachIsNamed(std::vector<PlacedPiece*> const& pieces, int rows) {
+    std::vector<char> named(static_cast<std::size_t>(rows), 0);
+    for (auto const* p : pieces) {
+        if (p->column0 == 0 && p->row0 >= 0 && p->row0 < rows) named[static_cast<std::size_t>(p->row0)] = 1;
+    }
+    return std::all_of(named.begin(), named.end(), [](char n) { return n != 0; });
+}
 
 void spreadFlowingCondition(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, int rows) {
     if (rows < 2 || !eachIsNamed(pieces, rows)) return;

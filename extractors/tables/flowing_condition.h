@@ -13,4 +13,7 @@ namespace standin::tables {
 // line in front stops at a comma or semicolon. Only where its lines stop so, every row is named and nothing is stated twice; else nothing is changed.
 void spreadFlowingCondition(model::PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, int rows);
 
+// Every one of the rows begins with a symbol or name of its own.
+[[nodiscard]] bool eachIsNamed(std::vector<PlacedPiece*> const& pieces, int rows);
+
 }  // namespace standin::tables

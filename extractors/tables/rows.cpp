@@ -12,6 +12,7 @@
 #include <utility>
 
 #include "extractors/tables/columns.h"
+#include "extractors/tables/centred_units.h"
 #include "extractors/tables/flowing_condition.h"
 #include "extractors/tables/part_rows.h"
 #include "extractors/tables/text_shape.h"
@@ -771,7 +772,8 @@ BandRows splitBand(PageLayout const& page, std::vector<PlacedPiece*> const& piec
     auto const anchors = valueBaselines(page, pieces, columns, fontHeight);
     if (kind == BandKind::Open) {
         rows = splitOpen(page, pieces, columns, anchors, fontHeight);
-        if (static_cast<std::size_t>(rows.count) == anchors.size()) spreadFlowingCondition(page, pieces, columns, rows.count);
+        if (static_cast<std::size_t>(rows.count) != anchors.size()) return rows;
+        if (!spreadCentredUnits(pieces, columns, anchors, fontHeight)) spreadFlowingCondition(page, pieces, columns, rows.count);
         return rows;
     }
     if (anchors.size() <= 1) {

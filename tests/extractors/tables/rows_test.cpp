@@ -269,5 +269,40 @@ TEST(Rows, AConditionBesideLevelsOfItsOwnColumnHoldsForAll) {
     EXPECT_EQ(textAt(tables[0], 2, 3), "4.0 V");
 }
 
+// Without rules between the rows: a unit and a condition once for several parameters, in the middle of them.
+void fourTimesAndTwoCurrents(PageBuilder& page, float unitOfTimes) {
+    page.horizontal(90, 40, 480).horizontal(104, 40, 480);
+    page.text(44, 100, "Parameter").text(164, 100, "Symbol").text(224, 100, "Conditions").text(344, 100, "Typ").text(384, 100, "Max").text(434, 100, "Unit");
+    char const* const names[] = {"Turn-on delay", "Rise", "Turn-off delay", "Fall", "Gate leakage", "Drain leakage"};
+    char const* const symbols[] = {"TDON", "TR", "TDOFF", "TF", "IGSS", "IDSS"};
+    for (int i = 0; i < 6; ++i) {
+        float const y = 116 + 14 * static_cast<float>(i);
+        page.text(44, y, names[i]).text(164, y, symbols[i]).text(344, y, std::to_string(11 + i)).text(384, y, std::to_string(21 + i));
+    }
+    page.text(224, 132, "VDD = 9 V, ID = 1 A").text(224, 142, "RG = 6 Ω").text(434, unitOfTimes, "ns").text(434, 179, "nA");
+}
+
+TEST(Rows, AUnitBetweenRowsIsThatOfAllOfThemAndSoIsTheConditionInTheirMiddle) {
+    PageBuilder page;
+    fourTimesAndTwoCurrents(page, 137);
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    ASSERT_EQ(t.rows, 7);
+    EXPECT_EQ(textAt(t, 1, 5), "ns");
+    EXPECT_EQ(spanAt(t, 1, 5), Span(4, 1));
+    EXPECT_EQ(spanAt(t, 1, 2), Span(4, 1));
+    EXPECT_EQ(textAt(t, 5, 5), "nA");
+    EXPECT_EQ(spanAt(t, 5, 5), Span(2, 1));
+}
+
+TEST(Rows, AUnitOffTheMiddleOfItsRowsIsNotSpread) {
+    PageBuilder page;
+    fourTimesAndTwoCurrents(page, 116);
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(spanAt(tables[0], 1, 5), Span(1, 1));
+}
+
 }  // namespace
 }  // namespace standin::tables
