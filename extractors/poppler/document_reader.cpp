@@ -12,12 +12,14 @@
 #include <fmt/format.h>
 
 #include <Catalog.h>
+#include <Gfx.h>
 #include <PDFDoc.h>
 #include <Page.h>
 
 #include "extractors/poppler/actual_text.h"
 #include "extractors/poppler/font_table.h"
 #include "extractors/poppler/kept_objects.h"
+#include "extractors/poppler/link_annotations.h"
 #include "extractors/poppler/open_document.h"
 #include "extractors/poppler/page_device.h"
 #include "extractors/poppler/poppler_library.h"
@@ -64,9 +66,21 @@ bool shouldStop(void* data) {
     return watch.stopped;
 }
 
+// The page's contents, and its annotations where there are some that may be drawn.
+void draw(PDFDoc& pdf, Page& page, PageDevice& device, Watch& watch, std::string_view file) {
+    if (!hasOnlyLinks(pdf, page, file)) {
+        pdf.displayPage(&device, page.getNum(), kPointsAnInch, kPointsAnInch, 0, false, true, false, shouldStop, &watch, isShown, nullptr);
+        return;
+    }
+    constexpr int kWhole = -1;
+    std::unique_ptr<Gfx> const program(page.createGfx(&device, kPointsAnInch, kPointsAnInch, 0, false, true, kWhole, kWhole, kWhole, kWhole, false, shouldStop, &watch));
+    page.display(program.get());
+}
+
 }  // namespace
 
 struct DocumentReader::Document {
+    std::string_view file;
     std::vector<Note> notes;
     std::vector<std::string> messages;
     std::unique_ptr<PDFDoc> pdf;
@@ -86,6 +100,7 @@ model::Result<DocumentReader> DocumentReader::open(std::span<std::byte const> by
     auto pdf = openDocument(bytes, options.password, document->messages);
     if (!pdf) return tl::unexpected(pdf.error());
     document->pdf = std::move(*pdf);
+    document->file = {reinterpret_cast<char const*>(bytes.data()), bytes.size()};
     document->pages = document->pdf->getNumPages();
     for (std::string const& message : document->messages) addNote(document->notes, 0, noteOf(message));
     document->messages.clear();
@@ -141,7 +156,7 @@ model::Result<PageContent> DocumentReader::readPage(int page) {
         device.begin(content);
         Watch watch{&device, 0, false};
         m_document->kept->takePage(*source);
-        pdf.displayPage(&device, page, kPointsAnInch, kPointsAnInch, 0, false, true, false, shouldStop, &watch, isShown, nullptr);
+        draw(pdf, *source, device, watch, m_document->file);
         m_document->kept->releasePage();
         device.finish();
         if (watch.stopped || device.full()) content.notes.push_back({page, "This page draws more than can be taken in; the rest of it was not read."});

@@ -1,0 +1,90 @@
+// Links are told from all that may be drawn over a page, however they are written.
+#include "extractors/poppler/link_annotations.h"
+
+#include <gtest/gtest.h>
+
+#include "extractors/poppler/open_document.h"
+#include "extractors/poppler/read_helper.h"
+
+namespace standin::poppler {
+namespace {
+
+using testing::PdfPage;
+using testing::PdfWriter;
+
+constexpr char const* kLink = "<< /Type /Annot /Subtype /Link /Rect [20 20 60 40] /Border [0 0 1] >>";
+
+bool onlyLinks(std::string const& bytes) {
+    std::vector<std::string> messages;
+    auto pdf = openDocument(std::as_bytes(std::span(bytes)), {}, messages);
+    return pdf && hasOnlyLinks(**pdf, *(*pdf)->getPage(1), bytes);
+}
+
+// A page with a word of its own and annotations, each an object of the file.
+struct Annotated {
+    PdfWriter pdf;
+    int look = pdf.stream("/Type /XObject /Subtype /Form /BBox [0 0 100 20] /Resources << /Font << /F1 3 0 R >> >>", "BT /F1 10 Tf 2 5 Td (stamp) Tj ET");
+
+    std::string with(std::vector<std::string> const& annotations) {
+        PdfPage page;
+        page.content = "BT /F1 10 Tf 20 150 Td (page) Tj ET";
+        page.entries = "/Annots [";
+        for (auto const& annotation : annotations) page.entries += fmt::format("{} 0 R ", pdf.object(annotation));
+        page.entries += "]";
+        pdf.page(page);
+        return pdf.bytes();
+    }
+    [[nodiscard]] std::string stamp() const { return fmt::format("/Rect [20 100 120 120] /AP << /N {} 0 R >>", look); }
+};
+
+TEST(LinkAnnotations, PagesWithoutOthersAreTold) {
+    EXPECT_TRUE(onlyLinks(Annotated{}.with({})));
+    for (std::string const link : {kLink, "<</Subtype/Link/Rect[20 20 60 40]>>", "<< /Rect [20 20 60 40] /Subtype\n/Link >>", "<< /A << /S /URI >> /Subtype /Link >>",
+                                   "<< /Contents (a \\) (note) >>) /NM <41> /Rect [20 20 60 40] /Subtype /Link >>"}) {
+        EXPECT_TRUE(onlyLinks(Annotated{}.with({link}))) << link;
+        EXPECT_TRUE(onlyLinks(Annotated{}.with({kLink, link}))) << link;
+    }
+    PdfWriter written;
+    PdfPage page;
+    page.entries = fmt::format("/Annots [{}]", kLink);
+    written.page(page);
+    EXPECT_TRUE(onlyLinks(written.bytes()));
+}
+
+TEST(LinkAnnotations, WhatMayBeDrawnIsNoLink) {
+    char const* const stamps[] = {
+        "<< /Type /Annot /Subtype /Stamp {} >>",
+        "<< /Contents (/Subtype /Link ) /Subtype /Stamp {} >>",
+        "<< /Popup << /Subtype /Link >> /Subtype /Stamp {} >>",
+        "<< % /Subtype /Link \n /Subtype /Stamp {} >>",
+        "<< /Subtype /Stamp /NM (/Subtype /Link ) {} >>",
+        "<< /NM (a \\( b) /Contents (c \\\\) /T ((d) /Subtype /Link ) /Subtype /Stamp {} >>",
+        "<< /NM <41> /Subtype /Stamp {} >>",
+    };
+    for (std::string const stamp : stamps) {
+        Annotated sheet;
+        std::string const written = std::string(stamp).replace(stamp.find("{}"), 2, sheet.stamp());
+        std::string const bytes = sheet.with({kLink, written});
+        EXPECT_FALSE(onlyLinks(bytes)) << stamp;
+        EXPECT_EQ(textOf(readPage(bytes)), "pagestamp") << stamp;
+    }
+}
+
+TEST(LinkAnnotations, OtherKindsThatBeginAlike) { EXPECT_FALSE(onlyLinks(Annotated{}.with({"<< /Subtype /LinkedStamp /Rect [20 20 60 40] >>"}))); }
+
+// The fields of a form are drawn though no annotation of the page names them.
+TEST(LinkAnnotations, PagesOfAFormMayHaveFields) {
+    Annotated sheet;
+    sheet.pdf.catalogue("/AcroForm << /Fields [] >>");
+    EXPECT_FALSE(onlyLinks(sheet.with({kLink})));
+}
+
+TEST(LinkAnnotations, TheContentsAreReadAllTheSame) {
+    auto const page = readPage(Annotated{}.with({kLink, kLink}));
+    EXPECT_EQ(textOf(page), "page");
+    EXPECT_TRUE(page.rules.empty());
+    EXPECT_TRUE(page.notes.empty());
+}
+
+}  // namespace
+}  // namespace standin::poppler
