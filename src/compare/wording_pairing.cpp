@@ -10,6 +10,8 @@
 #include "compare/wording_pairing.h"
 
 #include <algorithm>
+#include <cmath>
+#include <cstdint>
 #include <optional>
 #include <unordered_map>
 
@@ -179,12 +181,9 @@ private:
         auto const right = m_candidate.freeOnes();
         if (left.empty() || right.empty()) return;
         // Among nearly equals the one that stands at the same relative place wins.
-        double const scale = static_cast<double>(m_candidate.size()) / std::max(1, m_reference.size());
-        double const length = std::max(1, m_candidate.size());
-        auto const nearness = [&](int i, int j) {
-            double const distance = (static_cast<double>(i) * scale - j) / length;
-            return 0.05 * (1.0 - std::min(1.0, distance < 0 ? -distance : distance));
-        };
+        double const ofReference = 1.0 / std::max(1, m_reference.size());
+        double const ofCandidate = 1.0 / std::max(1, m_candidate.size());
+        auto const nearness = [&](int i, int j) { return 0.05 * (1.0 - std::min(1.0, std::abs(i * ofReference - j * ofCandidate))); };
         auto const edges = pairSimilar(
             left, [&](int i) -> std::vector<Key> const& { return m_reference.tokens(i); }, right, [&](int j) -> std::vector<Key> const& { return m_candidate.tokens(j); },
             {.threshold = threshold, .bonus = nearness});
@@ -194,6 +193,13 @@ private:
     // Runs of unpaired sentences in the reference whose neighbours are paired to
     // sentences around a run of unpaired ones in the candidate.
     void pairInGaps() {
+        // Whichever sheet comes first: a gap that two runs lie beside goes to the one in front of both.
+        for (Neighbours const wanted : {Neighbours::Both, Neighbours::Before, Neighbours::Behind}) pairInGaps(wanted);
+    }
+
+    enum class Neighbours : std::uint8_t { Both, Before, Behind };
+
+    void pairInGaps(Neighbours wanted) {
         int i = 0;
         while (i < m_reference.size()) {
             if (!m_reference.isFree(i)) {
@@ -205,12 +211,12 @@ private:
             int const a1 = i;
             // The gap behind the partner of the sentence before, or in front of the partner of the one behind.
             int const b0 = behind(a0 - 1);
-            if (gapEnd(b0) > b0) {
-                pairGap(a0, a1, b0, gapEnd(b0));
-                continue;
-            }
             int const b1 = inFront(a1);
-            if (b1 > gapStart(b1)) pairGap(a0, a1, gapStart(b1), b1);
+            bool const before = wanted != Neighbours::Behind && gapEnd(b0) > b0;
+            if (before && (wanted == Neighbours::Before || gapEnd(b0) == b1)) pairGap(a0, a1, b0, gapEnd(b0), wanted);
+            // Neither lies in front of something that was left already.
+            bool const lastChoice = wanted == Neighbours::Behind && gapEnd(b0) == b0 && !m_reference.isFree(behindOfCandidate(gapStart(b1) - 1));
+            if (lastChoice && b1 > gapStart(b1)) pairGap(a0, a1, gapStart(b1), b1, wanted);
         }
     }
 
@@ -218,6 +224,11 @@ private:
         if (i < 0) return 0;
         WordingPair const& pair = m_pairs[static_cast<std::size_t>(m_reference.partner(i))];
         return pair.candidate + pair.candidateCount;
+    }
+    [[nodiscard]] int behindOfCandidate(int j) const {
+        if (j < 0) return 0;
+        WordingPair const& pair = m_pairs[static_cast<std::size_t>(m_candidate.partner(j))];
+        return pair.reference + pair.referenceCount;
     }
     [[nodiscard]] int inFront(int i) const {
         if (i >= m_reference.size()) return m_candidate.size();
@@ -232,12 +243,13 @@ private:
         return j;
     }
 
-    void pairGap(int a0, int a1, int b0, int b1) {
+    void pairGap(int a0, int a1, int b0, int b1, Neighbours neighbours) {
         std::vector<Key> const left(m_reference.keys().begin() + a0, m_reference.keys().begin() + a1);
         std::vector<Key> const right(m_candidate.keys().begin() + b0, m_candidate.keys().begin() + b1);
         bool const lone = left.size() == 1 && right.size() == 1;
         if (!lone && (left.size() == 1 || right.size() == 1) && left.size() + right.size() <= static_cast<std::size_t>(kMostJoined) + 1 && pairJoined(a0, a1, b0, b1)) return;
-        auto const pairs = alignSequences(left, right, [&](int i, int j) { return likeness(a0 + i, b0 + j); }, {.threshold = m_origin == Origin::TwoTexts ? kLikelyOfTwoTexts : (lone ? kLikelyAlone : kLikelyInGap)});
+        auto const pairs = alignSequences(left, right, [&](int i, int j) { return likeness(a0 + i, b0 + j); },
+                                          {.threshold = m_origin == Origin::TwoTexts ? kLikelyOfTwoTexts : (lone && neighbours == Neighbours::Both ? kLikelyAlone : kLikelyInGap)});
         for (IndexPair const pair : pairs) add({a0 + pair.reference, b0 + pair.candidate, 1, 1, false});
     }
 

@@ -144,5 +144,30 @@ TEST(WordingPairing, repetitiveSheetsStayFast) {
     EXPECT_LT(took, 20000) << "far from quadratic: 64 million likenesses would take minutes";
 }
 
+// Lamps and bells, in any order and with any of them left out.
+TEST(WordingPairing, ExchangedSheetsGiveTheSamePairs) {
+    static constexpr char const* kWords[] = {"lamp", "bell", "light", "timer", "charge", "level", "release", "voltage", "output", "supply", "delay", "current"};
+    std::mt19937 random(11);
+    auto const list = [&] {
+        std::vector<std::string> texts(1 + random() % 9);
+        for (std::string& text : texts) {
+            text = "The";
+            for (std::size_t k = 0, count = 3 + random() % 5; k < count; ++k) text += fmt::format(" {}", kWords[random() % std::size(kWords)]);
+        }
+        return sheet(texts);
+    };
+    for (int round = 0; round < 500; ++round) {
+        auto const reference = list();
+        auto const candidate = list();
+        for (Origin const origin : {Origin::OneText, Origin::TwoTexts}) {
+            auto const pairs = pairSentences(reference, candidate, origin);
+            auto turned = pairSentences(candidate, reference, origin);
+            for (WordingPair& pair : turned) pair = {pair.candidate, pair.reference, pair.candidateCount, pair.referenceCount, pair.equal};
+            std::sort(turned.begin(), turned.end(), [](WordingPair const& a, WordingPair const& b) { return a.reference < b.reference; });
+            EXPECT_EQ(shown(pairs), shown(turned)) << round;
+        }
+    }
+}
+
 }  // namespace
 }  // namespace standin::compare
