@@ -5,6 +5,7 @@
 #include "compare/pin_findings.h"
 
 #include <algorithm>
+#include <charconv>
 #include <map>
 #include <set>
 #include <string>
@@ -72,6 +73,14 @@ void shareAmongPackages(std::vector<PinGroup>& groups) {
     if (inEach) std::erase_if(groups, [](auto const& group) { return group.package.empty(); });
 }
 
+// By number; a pin with a letter, or without a number, behind the others in the order of print.
+int placeOf(Pin const& pin) {
+    constexpr int kLast = 100000;
+    int number = 0;
+    auto const [end, error] = std::from_chars(pin.number.data(), pin.number.data() + pin.number.size(), number);
+    return error == std::errc() && end == pin.number.data() + pin.number.size() ? std::min(number, kLast) : kLast;
+}
+
 std::vector<PinGroup> groupsOf(model::Datasheet const& sheet) {
     std::vector<PinGroup> groups;
     for (auto const& pin : sheet.pins) {
@@ -80,6 +89,8 @@ std::vector<PinGroup> groupsOf(model::Datasheet const& sheet) {
         if (found == groups.end()) found = groups.insert(groups.end(), {package, {}});
         found->pins.push_back(&pin);
     }
+    // Sheets print one row for two pins in either order; what is told of the row is told of its first.
+    for (auto& group : groups) std::stable_sort(group.pins.begin(), group.pins.end(), [](auto const* a, auto const* b) { return placeOf(*a) < placeOf(*b); });
     return groups;
 }
 

@@ -182,6 +182,17 @@ TEST(PinFindings, FindExchangedPins) {
     for (auto const& draft : drafts) EXPECT_EQ(draft.finding.relation, Relation::MeaningChanged);
 }
 
+// Whichever sheet comes first, and in whichever order it prints them.
+TEST(PinFindings, AreToldByNumber) {
+    std::vector<std::vector<std::string>> const rising{{"5", "EN2", "Lamp"}, {"6", "EN1", "Bell"}, {"10", "TST", "Fan"}};
+    std::vector<std::vector<std::string>> const falling{{"10", "OUT", "Fan"}, {"6", "EN7", "Bell"}, {"5", "EN9", "Lamp"}};
+    for (auto const& drafts : {compared(rising, falling), compared(falling, rising)}) {
+        ASSERT_EQ(drafts.size(), 3U);
+        EXPECT_TRUE(drafts[0].finding.reference->text.starts_with("5 |")) << drafts[0].finding.reference->text;
+        EXPECT_TRUE(drafts[1].finding.reference->text.starts_with("6 |")) << drafts[1].finding.reference->text;
+    }
+}
+
 TEST(PinFindings, ListPinsOfOneSheet) {
     auto const drafts = compared({{"1", "VDD", "a"}}, {{"1", "VDD", "b"}, {"2", "TEST", "c"}});
     ASSERT_EQ(drafts.size(), 1U);
