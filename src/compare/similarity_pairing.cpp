@@ -5,6 +5,7 @@
 #include "compare/similarity_pairing.h"
 
 #include <algorithm>
+#include <iterator>
 #include <tuple>
 #include <vector>
 
@@ -25,7 +26,7 @@ struct Posting {
     Key token = 0;
     std::size_t place = 0;  // in `candidate`
 };
-using Postings = std::vector<Posting>;  // by token, then by place; none of a token that is too common
+using Postings = std::vector<Posting>;  // by token, then by place
 
 Postings postingsOf(std::span<int const> candidate, TokensOf const& candidateTokens) {
     Postings postings;
@@ -38,14 +39,37 @@ Postings postingsOf(std::span<int const> candidate, TokensOf const& candidateTok
         }
     }
     std::sort(postings.begin(), postings.end(), [](Posting const& a, Posting const& b) { return std::tie(a.token, a.place) < std::tie(b.token, b.place); });
+    return postings;
+}
+
+// Tokens that more than so many entries have, sorted.
+std::vector<Key> commonTokens(std::span<int const> entries, TokensOf const& tokensOf) {
+    std::vector<Key> common;
+    if (entries.size() <= kMostPostings) return common;
+    std::vector<Key> all;
+    for (int const entry : entries) {
+        std::vector<Key> const& tokens = tokensOf(entry);
+        std::unique_copy(tokens.begin(), tokens.end(), std::back_inserter(all));
+    }
+    std::sort(all.begin(), all.end());
+    for (std::size_t last = kMostPostings; last < all.size(); ++last) {
+        if (all[last] == all[last - kMostPostings] && (common.empty() || common.back() != all[last])) common.push_back(all[last]);
+    }
+    return common;
+}
+
+// Tokens that tell nothing in one of the lists tell nothing in either.
+void dropCommon(Postings& postings, std::vector<Key> const& others) {
     auto kept = postings.begin();
+    auto other = others.begin();
     for (auto begin = postings.cbegin(); begin != postings.cend();) {
         auto const end = std::find_if(begin, postings.cend(), [&](Posting const& posting) { return posting.token != begin->token; });
-        if (static_cast<std::size_t>(end - begin) <= kMostPostings) kept = std::copy(begin, end, kept);
+        while (other != others.end() && *other < begin->token) ++other;
+        bool const common = static_cast<std::size_t>(end - begin) > kMostPostings || (other != others.end() && *other == begin->token);
+        if (!common) kept = std::copy(begin, end, kept);
         begin = end;
     }
     postings.erase(kept, postings.end());
-    return postings;
 }
 
 // Calls visit(place) for the postings of each of the tokens, which are sorted.
@@ -80,7 +104,8 @@ std::vector<Edge> pairSimilar(std::span<int const> reference, TokensOf const& re
         }
         return assign(edges);
     }
-    Postings const postings = postingsOf(candidate, candidateTokens);
+    Postings postings = postingsOf(candidate, candidateTokens);
+    dropCommon(postings, commonTokens(reference, referenceTokens));
     std::vector<int> votes(candidate.size(), 0);
     std::vector<std::size_t> voted;  // places with votes
     for (int const r : reference) {

@@ -32,6 +32,19 @@ TEST(SimilarityPairing, FindsTheMostAlikeWhereverItStands) {
 
 TEST(SimilarityPairing, LeavesStrangersApart) { EXPECT_TRUE(paired({"one two three"}, {"four five six"}).empty()); }
 
+// A word that half of one list has leads to no pair from the other list either.
+TEST(SimilarityPairing, ExchangedListsGiveTheSamePairs) {
+    std::vector<std::string> reference{"lamps"};
+    std::vector<std::string> candidate{"lamps bells"};
+    for (int i = 0; i < 30; ++i) {
+        reference.push_back("lamps fan" + std::to_string(i) + " of hall" + std::to_string(i));
+        candidate.push_back("doors" + std::to_string(i) + " of room" + std::to_string(i));
+    }
+    auto const pairs = paired(reference, candidate);
+    auto const turned = paired(candidate, reference);
+    EXPECT_EQ(pairs.size(), turned.size());
+}
+
 TEST(SimilarityPairing, StaysBoundedOnRepetitiveTexts) {
     std::vector<std::string> reference;
     std::vector<std::string> candidate;
