@@ -106,7 +106,7 @@ model::Result<DocumentReader> DocumentReader::open(std::span<std::byte const> by
     document->messages.clear();
     document->kept = std::make_unique<KeptObjects>(*document->pdf->getXRef());
     document->fonts = std::make_unique<FontTable>(document->pdf->getXRef());
-    document->device = std::make_unique<PageDevice>(*document->fonts);
+    document->device = std::make_unique<PageDevice>(*document->fonts, mayHaveProfiles(document->file) ? PageDevice::Profiles::Some : PageDevice::Profiles::None);
     return DocumentReader(std::move(document));
 }
 

@@ -69,6 +69,8 @@ model::Result<std::unique_ptr<PDFDoc>> openDocument(std::span<std::byte const> b
     return pdf;
 }
 
+bool mayHaveProfiles(std::string_view file) { return file.find("ICCBased") != std::string_view::npos || file.find("ObjStm") != std::string_view::npos; }
+
 bool isShown(Annot* annotation, void*) {
     return annotation->getType() != Annot::typeLink && annotation->getType() != Annot::typePopup && annotation->getType() != Annot::typeText;
 }

@@ -10,6 +10,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include <PDFDoc.h>
@@ -27,6 +28,10 @@ namespace standin::poppler {
 // encryption).
 [[nodiscard]] model::Result<std::unique_ptr<PDFDoc>> openDocument(std::span<std::byte const> bytes, std::optional<std::string> const& password,
                                                                   std::vector<std::string>& messages);
+
+// False when no colour of the file comes with a profile. Looks for the name of such a colour
+// space, and for compressed objects, where it may stand unseen.
+[[nodiscard]] bool mayHaveProfiles(std::string_view file);
 
 // For displayPage(): borders of links and the slips of comments are not printed.
 [[nodiscard]] bool isShown(Annot* annotation, void*);

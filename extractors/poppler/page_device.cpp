@@ -73,13 +73,14 @@ enum ShapeSeed : std::uint64_t { kShadingSeed = 0x51, kPatternSeed = 0x52 };
 
 }  // namespace
 
-PageDevice::PageDevice(FontTable& fonts) : m_fonts(fonts) {
+PageDevice::PageDevice(FontTable& fonts, [[maybe_unused]] Profiles profiles) : m_fonts(fonts) {
 #if defined(STANDIN_HAS_LCMS) && defined(USE_CMS)
     // Building a colour transform for each embedded profile of each page costs
     // up to a fifth of a pass. A profile without colours makes Poppler use the
     // plain colour space that stands beside the profile, which is near enough
-    // to tell black from grey from red.
-    setDisplayProfile(make_GfxLCMSProfilePtr(cmsCreateNULLProfile()));
+    // to tell black from grey from red. For a display, though, Poppler builds four
+    // transforms for each page, so that there is none where nothing asks for it.
+    if (profiles == Profiles::Some) setDisplayProfile(make_GfxLCMSProfilePtr(cmsCreateNULLProfile()));
 #endif
 }
 

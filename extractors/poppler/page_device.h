@@ -1,7 +1,7 @@
 // The device that Poppler draws a page on: takes down glyphs and painted paths
 // as plain values. Private to extractors/poppler/; includes Poppler.
 //
-//     PageDevice device(fonts);  // kept for many pages
+//     PageDevice device(fonts, PageDevice::Profiles::Some);  // kept for many pages
 //     device.begin(page);
 //     document.displayPage(&device, number, 72, 72, 0, false, true, false, ...);
 //     device.finish();
@@ -24,7 +24,9 @@ namespace standin::poppler {
 
 class PageDevice final : public OutputDev {
 public:
-    explicit PageDevice(FontTable& fonts);
+    // Whether the document may have colours that come with a profile.
+    enum class Profiles : std::uint8_t { None, Some };
+    PageDevice(FontTable& fonts, Profiles profiles);
 
     // Collects into `page` until finish().
     void begin(model::PageContent& page);

@@ -11,6 +11,7 @@
 
 #include <gtest/gtest.h>
 
+#include "extractors/poppler/open_document.h"
 #include "extractors/poppler/read_helper.h"
 #include "support/encrypted_pdf.h"
 
@@ -243,6 +244,13 @@ TEST(DocumentReader, ReadsEveryPageOfEverySampleTheSameInTwoThreads) {
         ++pages;
     }
     EXPECT_GT(pages, 0U);
+}
+
+TEST(DocumentReader, ProfilesAreExpectedWhereTheyAreNamedOrMayBe) {
+    EXPECT_FALSE(mayHaveProfiles(""));
+    EXPECT_FALSE(mayHaveProfiles(PdfWriter().bytes()));
+    EXPECT_TRUE(mayHaveProfiles("7 0 obj [/ICCBased 8 0 R] endobj"));
+    EXPECT_TRUE(mayHaveProfiles("9 0 obj << /Type /ObjStm /N 1 /First 4 >> stream"));
 }
 
 }  // namespace
