@@ -21,6 +21,7 @@ using Joint = ReadSentence::Joint;
 
 constexpr std::size_t kLongestMember = 10;  // words
 constexpr std::size_t kMostLeftOut = 6;     // words, of a sentence that is part of another
+constexpr std::size_t kFewestKept = 2;      // of it; one word alone is part of many a sentence
 constexpr std::size_t kMostTokens = 400;    // longer texts are no sentences
 
 bool joins(Token const& token) {
@@ -72,9 +73,10 @@ public:
     }
 
 private:
+    // By a word; values and symbols are counted where they stand.
     [[nodiscard]] bool namesSomething(Run run) const {
         return std::any_of(m_tokens.begin() + static_cast<std::ptrdiff_t>(run.begin), m_tokens.begin() + static_cast<std::ptrdiff_t>(run.end),
-                           [this](Token const& token) { return !namesNothing(token) && m_own.count(token.key) > 0; });
+                           [this](Token const& token) { return token.kind == Kind::Word && !namesNothing(token) && m_own.count(token.key) > 0; });
     }
 
     [[nodiscard]] Joint jointBefore(std::size_t at) const { return at < m_sentence.joints.size() ? m_sentence.joints[at] : Joint::None; }
@@ -155,7 +157,7 @@ bool isPartOf(ReadSentence const& reference, ReadSentence const& candidate) {
     bool const shorter = reference.tokens.size() < candidate.tokens.size();
     auto const& part = shorter ? reference.tokens : candidate.tokens;
     auto const& whole = shorter ? candidate.tokens : reference.tokens;
-    if (part.empty() || whole.size() - part.size() > kMostLeftOut) return false;
+    if (part.size() < kFewestKept || whole.size() - part.size() > kMostLeftOut) return false;
     std::size_t found = 0;
     for (Token const& token : whole) {
         if (found < part.size() && token == part[found]) ++found;

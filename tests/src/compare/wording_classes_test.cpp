@@ -206,6 +206,8 @@ constexpr Row kRows[] = {
     {0, "LAMP VDD-VSS", "LAMP VDD-VM", Pin},
     {0, "The lamp is lit by the voltage VDD-VSS.", "The lamp is lit by the voltage VDD-VM.", Pin},
     {0, "LAMP VDD/VSS", "LAMP VDD/VM", Pin},
+    {0, "Overcharge protection", "Protection", Style},
+    {0, "LAMP CHARACTERISTICS (VCC = 15 V, IO = 5 mA, TA = 25 °C)", "LAMP CHARACTERISTICS (VCC = 15 V, TA = 25 °C)", Num},
     {0, "www.lamps.example", "http://www.lamps.example", Style},
 };
 
@@ -229,6 +231,11 @@ TEST(WordingClasses, exchangeGivesTheSameOutcome) {
 }
 
 // One sentence writes a word in capitals and in small letters, the other in small ones.
+TEST(WordingClasses, AValueInAListIsNoMember) {
+    auto const outcome = classify("The lamp (VCC = 15 V, IO = 5 mA, TA = 25 °C) is lit.", "The lamp (VCC = 15 V, TA = 25 °C) is lit.", {});
+    EXPECT_EQ(outcome.classes, (std::vector{Num}));
+}
+
 TEST(WordingClasses, exchangeHoldsForAWordInTwoSpellings) {
     WordingContext const context;
     char const* const mixed = "The LAMPS are lit at night, other lamps are not.";
