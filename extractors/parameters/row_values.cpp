@@ -313,6 +313,8 @@ void RowReader::readValues(int row, RowCells const& cells) {
             SymbolPlace const place = symbolPlace(lead);
             if (place == SymbolPlace::BehindSet || (place != SymbolPlace::None && place == m_symbolPlace)) ownSymbol = takeSymbol(lead, place);
             name = joined(lead, rest);
+            // "Temperature | Junction, TJ", but not the pins of "Sink current | CHG, PGOOD"
+            if (ownSymbol.empty() && hasOrdinaryWord(rest.substr(0, rest.rfind(','))) && symbolPlace(name) == SymbolPlace::BehindSet) ownSymbol = takeSymbol(name, SymbolPlace::BehindSet);
             if (ownSymbol.empty()) ownSymbol = symbolOfHeading(carriedPrefix);
         }
     }

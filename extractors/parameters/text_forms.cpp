@@ -22,7 +22,7 @@ bool isInvisible(char32_t c) { return c == U'\u200B' || c == U'\uFEFF' || c == U
 
 bool isDash(char32_t c) {
     return c == U'-' || (c >= U'\u2010' && c <= U'\u2015') || c == U'\u2212' || c == U'\uFF0D' || c == U'\uFE63' ||
-           c == U'\u2500' || c == U'\u00AD';
+           c == U'\u2500' || c == U'\u23AF' || c == U'\uF8E7' || c == U'\u00AD';
 }
 
 bool isDegree(char32_t c) { return c == U'\u00B0' || c == U'\u00BA' || c == U'\u02DA' || c == U'\u2070'; }

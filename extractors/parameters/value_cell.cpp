@@ -161,6 +161,22 @@ std::string takeLabel(std::string& text) {
     return {};
 }
 
+// "20 (typ.)", "20 max": which limit a single value says it is; `slot` where it says nothing.
+Slot takeLimitWord(std::string& text, Slot slot) {
+    std::size_t const space = text.find_last_of(" (");
+    if (slot != Slot::Single || space == std::string::npos || space == 0) return slot;
+    std::string word;
+    for (char const c : folded(std::string_view(text).substr(space + 1))) {
+        if (c >= 'a' && c <= 'z') word.push_back(c);
+        if (c >= '0' && c <= '9') return slot;
+    }
+    Slot const said = word == "min" ? Slot::Min : word == "typ" ? Slot::Typ : word == "max" ? Slot::Max : Slot::Single;
+    std::string bare = trimmed(std::string_view(text).substr(0, space));
+    if (said == Slot::Single || !hasDigit(bare) || splitRange(bare)) return slot;
+    text = std::move(bare);
+    return said;
+}
+
 }  // namespace
 
 bool isExpression(std::string_view raw) {
@@ -262,6 +278,7 @@ ValueCell readValueCell(std::string_view raw, Slot slot, std::string_view column
     while (!text.empty() && (text.back() == ',' || text.back() == ';')) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
     if (saysNothing(text)) return cell;
     cell.label = takeLabel(text);
+    slot = takeLimitWord(text, slot);
     text = valueText(text);
 
     std::string const unitOfLine = trimmed(columnUnit);

@@ -18,7 +18,7 @@ constexpr std::size_t kLongestName = 32;
 constexpr std::size_t kMostNameWords = 4;
 
 bool isDash(char32_t code) {
-    return code == U'-' || (code >= 0x2010 && code <= 0x2015) || code == 0x2212 || code == 0xFF0D || code == 0x30FC || code == U'~' || code == 0xFF5E || code == 0x301C || code == 0x2500;
+    return code == U'-' || (code >= 0x2010 && code <= 0x2015) || code == 0x2212 || code == 0xFF0D || code == 0x30FC || code == U'~' || code == 0xFF5E || code == 0x301C || code == 0x2500 || code == 0x23AF || code == 0xF8E7;
 }
 
 bool isSeparator(char32_t code) {

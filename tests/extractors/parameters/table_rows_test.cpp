@@ -304,6 +304,33 @@ TEST(TableRows, PinsAndNamesUnderRating) {
     EXPECT_EQ(line(rows[4]), "|Storage temperature|||~|~|150|°C");
 }
 
+TEST(TableRows, ASingleValueMaySayWhichLimitItIs) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Value", "Unit"},
+                                       {"Delay", "tD", "20 (typ.)", "ms"},
+                                       {"Leakage", "ILK", "3 max", "µA"},
+                                       {"Insulation", "RI", "90 Min.", "MΩ"},
+                                       {"Range", "VR", "1 to 5 max", "V"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 4U);
+    EXPECT_EQ(line(rows[0]), "tD|Delay|||~|20|~|ms");
+    EXPECT_EQ(line(rows[1]), "ILK|Leakage|||~|~|3|µA");
+    EXPECT_EQ(line(rows[2]), "RI|Insulation|||90|~|~|MΩ");
+    EXPECT_EQ(line(rows[3]).substr(0, 12), "VR|Range|||1");
+}
+
+TEST(TableRows, LongDashesOfSymbolFontsAreBlank) {
+    auto const rows = rowsOf(handMade({{"Characteristics", "Symbol", "Min", "Typ.", "Max", "Unit"}, {"Output voltage", "VOH", "4.4", "4.7", "⎯", "V"}}, 1));
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(line(rows[0]), "VOH|Output voltage|||4.4|4.7|~|V");
+}
+
+TEST(TableRows, ASymbolBehindACommaOfASecondColumnOfNames) {
+    auto const rows = rowsOf(handMade({{">2 Parameter", "", "Min", "Max", "Unit"}, {"v2 Temperature", "Junction, TJ", "-40", "150", "°C"}, {"", "Storage, Tstg", "-65", "150", "°C"}}, 1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "TJ|Temperature Junction|||-40|~|150|°C");
+    EXPECT_EQ(line(rows[1]), "Tstg|Temperature Storage|||-65|~|150|°C");
+}
+
 TEST(TableRows, ALinkBetweenNameUnitAndConditionIsNoName) {
     auto const rows = rowsOf(handMade({{"Наименование параметра", "Обозначение", "Мин.", "Макс."}, {"Обратный ток, мкА, при Uобр = 1 В", "Iобр", "", "5"}}, 1));
     ASSERT_EQ(rows.size(), 1U);
