@@ -37,6 +37,7 @@ constexpr float kIndentTo = 3.0F;
 constexpr float kRuleExtent = 0.6F;  // rules whose ends differ less belong together
 
 constexpr float kBandRule = 0.6F;  // share of the width that a row rule covers
+constexpr float kWholeRule = 0.93F;
 constexpr float kProse = 0.62F;    // share of the width: a longer lone segment of many words is prose
 constexpr int kProseWords = 9;
 constexpr std::size_t kProseBeside = 6;     // words of a line of prose beside a list
@@ -642,6 +643,37 @@ private:
         return rows > 0 && rising * 10 >= rows * 8;
     }
 
+    // How much of the width the rules at that height cover: pieces of one printed line count together.
+    [[nodiscard]] Points coveredAt(Points at, Rect const& box) const {
+        Points covered = 0;
+        for (auto const& rule : m_rules) {
+            if (std::abs(rule.at - at) < 1.0F) covered += std::max(0.0F, model::overlap(rule.from, rule.to, box.x0, box.x1));
+        }
+        return covered;
+    }
+
+    // The top of the body and its row rules. Where some go over the whole width, those with a gap leave out cells
+    // that go on over them, and part no band.
+    [[nodiscard]] std::vector<Points> bandsOf(Rect const& box) const {
+        struct Level {
+            Points at;
+            Points covered;
+        };
+        std::vector<Level> levels;
+        for (auto const& rule : m_rules) {
+            if (rule.at < box.y0 + 0.5F * m_font || rule.at > box.y1 - 0.5F * m_font) continue;
+            Points const covered = coveredAt(rule.at, box);
+            if (covered >= kBandRule * box.width() && (levels.empty() || rule.at - levels.back().at >= 0.5F * m_font)) levels.push_back({rule.at, covered});
+        }
+        auto const isWhole = [&](Level const& level) { return level.covered >= kWholeRule * box.width(); };
+        bool const whole = std::count_if(levels.begin(), levels.end(), isWhole) >= 2;
+        std::vector<Points> ys{box.y0};
+        for (auto const& level : levels) {
+            if ((isWhole(level) || !whole) && level.at - ys.back() >= 0.5F * m_font) ys.push_back(level.at);
+        }
+        return ys;
+    }
+
     void emit(std::size_t first, std::size_t last, int column, std::vector<Region>& out) {
         Region region;
         Rect area;
@@ -658,18 +690,7 @@ private:
         Rect const box = area.grown(0.2F * m_font);
         auto& lattice = region.lattice;
         lattice.xs = {box.x0 - 1, box.x1 + 1};
-        lattice.ys.push_back(box.y0);
-        for (auto const& rule : m_rules) {
-            if (rule.at < box.y0 + 0.5F * m_font || rule.at > box.y1 - 0.5F * m_font) continue;
-            Points covered = model::overlap(rule.from, rule.to, box.x0, box.x1);
-            // Pieces of one printed line count together.
-            for (auto const& other : m_rules) {
-                if (&other != &rule && std::abs(other.at - rule.at) < 1.0F) covered += std::max(0.0F, model::overlap(other.from, other.to, box.x0, box.x1));
-            }
-            if (covered < kBandRule * box.width()) continue;
-            if (rule.at - lattice.ys.back() < 0.5F * m_font) continue;
-            lattice.ys.push_back(rule.at);
-        }
+        lattice.ys = bandsOf(box);
         lattice.ys.push_back(box.y1);
         for (int row = 0; row < lattice.rows(); ++row) {
             lattice.areas.push_back({row, row, 0, 0});

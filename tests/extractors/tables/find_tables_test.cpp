@@ -876,6 +876,25 @@ TEST(FindTables, ATableGoesOnBelowItsLastRuleInTheSameColumns) {
     EXPECT_EQ(textAt(tables[0], 5, 2), "1.1");
 }
 
+TEST(FindTables, RulesThatLeaveOutACellPartNoBand) {
+    PageBuilder page;  // rules between the rows, but not through the name and the unit that hold for two of them
+    for (float const y : {90.0F, 104.0F, 118.0F, 146.0F, 160.0F}) page.horizontal(y, 40, 480);
+    page.horizontal(132, 160, 420);
+    page.text(44, 100, "Parameter").text(164, 100, "Pin").text(244, 100, "Min").text(324, 100, "Max").text(434, 100, "Unit");
+    page.text(44, 114, "Supply voltage").text(164, 114, "VDD").text(244, 114, "1.8").text(324, 114, "5.5").text(434, 114, "V");
+    page.text(44, 135, "Input voltage").text(164, 128, "Enable").text(244, 128, "-0.3").text(324, 128, "7.0").text(434, 135, "V");
+    page.text(164, 142, "Reset").text(244, 142, "-0.2").text(324, 142, "3.6");
+    page.text(44, 156, "Output current").text(164, 156, "OUT").text(244, 156, "0").text(324, 156, "20").text(434, 156, "mA");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    ASSERT_EQ(t.rows, 5);
+    EXPECT_EQ(textAt(t, 2, 0), "Input voltage");
+    EXPECT_EQ(spanAt(t, 2, 0), Span(2, 1));
+    EXPECT_EQ(spanAt(t, 2, 4), Span(2, 1));
+    EXPECT_EQ(textAt(t, 3, 1), "Reset");
+}
+
 TEST(FindTables, AParagraphBesideAListIsNoColumnOfNames) {
     PageBuilder page;
     char const* const prose[] = {"The device switches loads in small tools and", "keeps its losses low over the whole range", "of gate voltages. It comes in a flat case and",
