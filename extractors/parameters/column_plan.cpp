@@ -85,7 +85,8 @@ Content contentOf(model::Table const& table, TableText const& text, Segment cons
         if (kind.part) ++content.parts;
         if (kind.words) ++content.words;
         if (isLoneCapital(words)) ++content.letters;
-        if (standin::text::isLetter(decoded(words).front())) ++content.lettered;
+        std::size_t behindFirst = 0;
+        if (standin::text::isLetter(standin::text::decodeNext(words, behindFirst))) ++content.lettered;
     }
     return content;
 }
