@@ -28,6 +28,7 @@ namespace {
 constexpr float kSegmentGap = 0.9F;  // parts segments of a row
 constexpr float kSameLine = 0.45F;
 constexpr float kRowGap = 3.2F;       // from row to row inside a table
+constexpr float kWideRowGap = 4.5F;   // the same where the row plainly goes on below the titles
 constexpr float kRuledRowGap = 7.0F;  // the same where rules go on below
 constexpr float kAligned = 0.7F;
 constexpr float kOwnLine = 0.8F;       // nearer to the line below, a heading is none
@@ -488,7 +489,9 @@ private:
             Points const font = std::max(row.size, 4.0F);
             bool const ruled = row.baseline < ruledTo;
             Points const gap = row.baseline - m_rows[before].baseline;
-            if (gap > (ruled ? kRuledRowGap : kRowGap) * font) break;
+            // rows set wide apart show by their values below the titles, or below the values above
+            bool const wide = head && gap > kRowGap * font && own.values > 0 && own.segments.size() > 2 && (alignedWith(start, own) || alignedWith(fullest, own));
+            if (gap > (ruled ? kRuledRowGap : wide ? kWideRowGap : kRowGap) * font) break;
             if (ruledTableBetween(m_rows[before].box.y1, row.box.y0, box.x0, box.x1)) break;
             // below the last rule only what stands under the titles, or under the values above, line by line goes on
             bool const below = ruledTo > 0 && row.baseline > ruledTo + 0.3F * font && good >= 2;

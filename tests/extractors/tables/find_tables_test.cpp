@@ -895,6 +895,20 @@ TEST(FindTables, RulesThatLeaveOutACellPartNoBand) {
     EXPECT_EQ(textAt(t, 3, 1), "Reset");
 }
 
+TEST(FindTables, RowsSetWideApartBelowTheirTitlesAreOneTable) {
+    PageBuilder page;  // no rules; 30 points from row to row in print of 8
+    page.text(44, 100, "Parameter").text(164, 100, "Symbol").text(244, 100, "Min").text(284, 100, "Max").text(330, 100, "Unit");
+    for (int i = 0; i < 4; ++i) {
+        float const y = 130 + 30 * static_cast<float>(i);
+        page.text(44, y, "Level of output").text(164, y, "VOL").text(244, y, "1.1").text(284, y, "1.3").text(330, y, "V");
+    }
+    page.text(44, 250, "Stresses above these limits").text(244, 250, "may be harmful");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].rows, 5);
+    EXPECT_EQ(textAt(tables[0], 4, 2), "1.1");
+}
+
 TEST(FindTables, AParagraphBesideAListIsNoColumnOfNames) {
     PageBuilder page;
     char const* const prose[] = {"The device switches loads in small tools and", "keeps its losses low over the whole range", "of gate voltages. It comes in a flat case and",
