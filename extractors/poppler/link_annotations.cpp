@@ -33,10 +33,10 @@ std::size_t behindText(std::string_view object, std::size_t at) {
     return object.size();
 }
 
-// What follows the key of the outermost dictionary; nothing where it is not plainly there.
+// What follows the key of the outermost dictionary, and not of an array in it; nothing where it is not plainly there.
 std::string_view kindOf(std::string_view object) {
     constexpr int kOutermost = 2;
-    int depth = 0;  // counts each of "<<"
+    int depth = 0;  // counts each of "<<", and "[" for two
     for (std::size_t at = 0; at < object.size();) {
         char const c = object[at];
         if (c == '%') return {};
@@ -45,7 +45,9 @@ std::string_view kindOf(std::string_view object) {
             continue;
         }
         if (c == '<') ++depth;
-        if (c == '>') --depth;
+        if (c == '[') depth += 2;
+        if (c == ']') depth -= 2;
+        if (c == '>' && --depth == 0) return {};
         if (c == '/' && depth == kOutermost && object.substr(at).starts_with(kKey)) return object.substr(at + kKey.size());
         ++at;
     }

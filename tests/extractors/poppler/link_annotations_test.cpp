@@ -60,11 +60,13 @@ TEST(LinkAnnotations, WhatMayBeDrawnIsNoLink) {
         "<< /Subtype /Stamp /NM (/Subtype /Link ) {} >>",
         "<< /NM (a \\( b) /Contents (c \\\\) /T ((d) /Subtype /Link ) /Subtype /Stamp {} >>",
         "<< /NM <41> /Subtype /Stamp {} >>",
+        "<< /NM [/Subtype /Link ] /Subtype /Stamp {} >>",
+        "<< /Sub#74ype /Stamp {} >>",  // and a link behind it in the file
     };
     for (std::string const stamp : stamps) {
         Annotated sheet;
         std::string const written = std::string(stamp).replace(stamp.find("{}"), 2, sheet.stamp());
-        std::string const bytes = sheet.with({kLink, written});
+        std::string const bytes = sheet.with({kLink, written, kLink});
         EXPECT_FALSE(onlyLinks(bytes)) << stamp;
         EXPECT_EQ(textOf(readPage(bytes)), "pagestamp") << stamp;
     }
