@@ -380,6 +380,7 @@ private:
         Points const beside = start[1].piece.box.x0;
         auto const at = [&](SegmentOfRow const& s, Points x) { return std::abs(s.piece.box.x0 - x) <= kAligned * m_font; };
         std::size_t lines = 1;
+        std::size_t longs = 1;  // names of a table are short but for one or two
         std::size_t lower = 0;  // lines that go on with a small letter
         std::size_t both = 1;
         std::size_t end = first + 1;
@@ -390,10 +391,11 @@ private:
             std::size_t const next = prose ? 1 : 0;
             if ((!prose && !at(segments[0], beside)) || (next < segments.size() && !at(segments[next], beside))) break;
             lines += prose ? 1 : 0;
+            longs += prose && segments[0].piece.count >= kProseBeside ? 1 : 0;
             lower += prose && beginsSmall(textOf(m_page, segments[0].piece)) ? 1 : 0;
             both += prose && segments.size() > 1 ? 1 : 0;
         }
-        return both >= kLeastProseRows && lower * 2 >= lines - 1 ? end : first;
+        return both >= kLeastProseRows && longs * 3 >= lines * 2 && lower * 2 >= lines - 1 ? end : first;
     }
 
     // At least half of the rows begin with words of their own on either side of the strip.
@@ -666,7 +668,10 @@ private:
         for (auto const& rule : m_rules) {
             if (rule.at < box.y0 + 0.5F * m_font || rule.at > box.y1 - 0.5F * m_font) continue;
             Points const covered = coveredAt(rule.at, box);
-            if (covered >= kBandRule * box.width() && (levels.empty() || rule.at - levels.back().at >= 0.5F * m_font)) levels.push_back({rule.at, covered});
+            if (covered < kBandRule * box.width()) continue;
+            bool const apart = levels.empty() || rule.at - levels.back().at >= 0.5F * m_font;
+            if (apart) levels.push_back({rule.at, covered});
+            else if (covered > levels.back().covered) levels.back() = {rule.at, covered};
         }
         auto const isWhole = [&](Level const& level) { return level.covered >= kWholeRule * box.width(); };
         bool const whole = std::count_if(levels.begin(), levels.end(), isWhole) >= 2;

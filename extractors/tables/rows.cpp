@@ -11,8 +11,8 @@
 #include <limits>
 #include <utility>
 
-#include "extractors/tables/columns.h"
 #include "extractors/tables/centred_units.h"
+#include "extractors/tables/columns.h"
 #include "extractors/tables/flowing_condition.h"
 #include "extractors/tables/part_rows.h"
 #include "extractors/tables/text_shape.h"

@@ -926,6 +926,43 @@ TEST(FindTables, AParagraphBesideAListIsNoColumnOfNames) {
     EXPECT_EQ(textAt(tables[0], 3, 1), "9nC");
 }
 
+// Names that begin with a small letter, the first of them long.
+TEST(FindTables, NamesInSmallLettersAreNoParagraph) {
+    PageBuilder page;
+    char const* const names[] = {"input voltage at which the output goes low", "input current", "output voltage", "supply current", "delay time"};
+    char const* const symbols[] = {"VIL", "IIN", "VOUT", "IDD", "tD"};
+    char const* const values[] = {"0.8", "1.2", "4.4", "3.0", "20"};
+    char const* const units[] = {"V", "uA", "V", "mA", "ms"};
+    for (int i = 0; i < 5; ++i) {
+        float const y = 100 + 12 * static_cast<float>(i);
+        page.text(44, y, names[i]).text(330, y, symbols[i]).text(400, y, values[i]).text(460, y, units[i]);
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 4);
+    EXPECT_EQ(textAt(tables[0], 1, 0), "input current");
+    EXPECT_EQ(textAt(tables[0], 4, 0), "delay time");
+}
+
+// A short rule right above one over the whole width: a line under a value, the edge of a shaded row.
+TEST(FindTables, ARuleCloseToAWholeOneHidesItNot) {
+    PageBuilder page;
+    for (float const y : {90.0F, 104.0F, 118.0F, 134.0F, 186.0F, 200.0F}) page.horizontal(y, 40, 480);
+    page.horizontal(132.5F, 120, 440);
+    page.text(44, 100, "Parameter").text(164, 100, "Pin").text(244, 100, "Min").text(324, 100, "Max").text(434, 100, "Unit");
+    page.text(44, 114, "Supply voltage").text(164, 114, "VDD").text(244, 114, "1.8").text(324, 114, "5.5").text(434, 114, "V");
+    page.text(44, 128, "Input voltage").text(164, 128, "EN").text(244, 128, "-0.3").text(324, 128, "7.0").text(434, 128, "V");
+    page.text(44, 144, "Output current").text(44, 156, "of the driver").text(44, 168, "at the").text(44, 180, "output");
+    page.text(164, 180, "OUT").text(244, 180, "0").text(324, 180, "20").text(434, 180, "mA");
+    page.text(44, 196, "Delay").text(164, 196, "OUT").text(244, 196, "1").text(324, 196, "3").text(434, 196, "ms");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    auto const& t = tables[0];
+    ASSERT_EQ(t.rows, 5);
+    EXPECT_EQ(textAt(t, 2, 0), "Input voltage");
+    EXPECT_EQ(textAt(t, 3, 0), "Output current of the driver at the output");
+}
+
 TEST(FindTables, TheRuleBelowTheTitlesEndsNoTable) {
     PageBuilder page;  // values centred below titles that are set to the left
     page.horizontal(90, 40, 560).horizontal(104, 40, 560);
