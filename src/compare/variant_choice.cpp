@@ -2,6 +2,7 @@
 #include "compare/variant_choice.h"
 
 #include <algorithm>
+#include <array>
 #include <string>
 
 #include "compare/variant_words.h"
@@ -23,11 +24,19 @@ bool holdsCode(std::string_view key, std::string_view code) {
     return false;
 }
 
-// "hx20" is no more than the begin of "hx20-g".
+// "-series" and "-xx" name a family, not a version.
+bool namesFamily(std::string_view word) {
+    constexpr std::array<std::string_view, 8> kWords{"series", "serie", "reihe", "family", "familie", "type", "typ", "types"};
+    return std::find(kWords.begin(), kWords.end(), word) != kWords.end() || std::all_of(word.begin(), word.end(), [](char c) { return c == 'x'; });
+}
+
+// "hx20" is no more than the begin of "hx20-g", and all of "hx20-series".
 bool isBeginOfCode(std::string_view printed, std::string_view code) {
     auto const at = printed.find(code);
     std::size_t const end = at + code.size();
-    return at != std::string_view::npos && end + 1 < printed.size() && printed[end] == '-' && isLetterOrDigit(printed[end + 1]);
+    if (at == std::string_view::npos || end + 1 >= printed.size() || printed[end] != '-' || !isLetterOrDigit(printed[end + 1])) return false;
+    auto const suffix = printed.substr(end + 1);
+    return !namesFamily(suffix.substr(0, std::find_if_not(suffix.begin(), suffix.end(), isLetterOrDigit) - suffix.begin()));
 }
 
 // "hx20" is in "hx20-tr", and not in "hx20a-tr".

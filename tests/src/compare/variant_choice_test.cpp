@@ -32,6 +32,12 @@ TEST(IsOtherVariant, KeepsRowsThatHoldForTheChosenOne) {
         {"XQ20A-G", "XQ20-G", true},
         {"XQ20-G", "XQ20-G", false},
         {"XQ20A-G", "XQ20A-TR", false},
+        // The whole family, in words behind a hyphen.
+        {"XQ20-Series", "XQ20A-G", false},
+        {"XQ20-Serie", "XQ20A-G", false},
+        {"XQ20-Familie", "XQ20A-G", false},
+        {"XQ20-xx", "XQ20A-G", false},
+        {"XQ20 series", "XQ20A-G", false},
     };
     for (auto const& c : cases) EXPECT_EQ(isOtherVariant(c.printed, c.chosen), c.other) << c.printed << " / " << c.chosen;
 }
