@@ -1,7 +1,8 @@
 // The edit script gives runs that only one sentence has. A run is a member of a list where
 // a word that joins stands at one of its ends, a slash beside it, or commas around it. Where
 // words repeat ("A x and B x" against "A x") the run may lie a few words further on: it is
-// moved as far as it reads the same.
+// moved as far as it reads the same. The last of a list takes its "and" along to the one before
+// ("A, B and C" against "A and B"), which no run shows: it is told by the words themselves.
 // Tested by tests/src/compare/wording_classes_test.cpp.
 #include "compare/dropped_members.h"
 
@@ -20,12 +21,14 @@ using Kind = Token::Kind;
 using Joint = ReadSentence::Joint;
 
 constexpr std::size_t kLongestMember = 10;  // words
+constexpr std::size_t kLongestBeside = 4;   // words of the member next to it
 constexpr std::size_t kMostLeftOut = 6;     // words, of a sentence that is part of another
 constexpr std::size_t kFewestKept = 2;      // of it; one word alone is part of many a sentence
 constexpr std::size_t kMostTokens = 400;    // longer texts are no sentences
 
 bool joins(Token const& token) {
-    static constexpr std::string_view kWords[] = {"and", "or", "und", "oder", "和", "与", "與", "及", "或", "或者", "および", "及び", "または", "又は", "と"};
+    static constexpr std::string_view kWords[] = {"and",  "or", "plus", "together", "well", "und", "oder", "sowie",  "et",   "ou",     "и",    "или", "및",
+                                                  "또는", "和", "与",   "與",       "及",   "或",  "或者", "および", "及び", "または", "又は", "と"};
     return token.kind == Kind::Word && isOneOf(token.key, kWords);
 }
 
@@ -72,7 +75,31 @@ public:
         return false;
     }
 
+    // "A, B [and C]", "A, B[, C]": nothing but the last of a list, which had more commas.
+    [[nodiscard]] bool dropsLastOf(Lists const& shorter) const {
+        if (shorter.hasOwnWords() || commas() <= shorter.commas()) return false;
+        for (Run run; run.begin < m_tokens.size(); run.begin = run.end + 1) {
+            for (run.end = run.begin; run.end < m_tokens.size() && m_own.count(m_tokens[run.end].key) > 0;) ++run.end;
+            if (run.end - run.begin <= kLongestMember && namesSomething(run) && isLastOfList(run)) return true;
+        }
+        return false;
+    }
+
 private:
+    [[nodiscard]] std::ptrdiff_t commas() const { return std::count(m_sentence.joints.begin(), m_sentence.joints.end(), Joint::Comma); }
+
+    // A comma stands before the member in front of it.
+    [[nodiscard]] bool isLastOfList(Run run) const {
+        bool const word = joins(m_tokens[run.begin]) || (run.begin > 0 && joins(m_tokens[run.begin - 1]));
+        bool const atEnd = run.end == m_tokens.size() && jointBefore(run.begin) == Joint::Comma;
+        if (!word && !atEnd) return false;
+        std::size_t const before = word && !joins(m_tokens[run.begin]) ? run.begin - 1 : run.begin;
+        for (std::size_t k = before; k-- > 1 && before - k <= kLongestBeside;) {
+            if (jointBefore(k) == Joint::Comma) return true;
+        }
+        return false;
+    }
+
     // By a word; values and symbols are counted where they stand.
     [[nodiscard]] bool namesSomething(Run run) const {
         return std::any_of(m_tokens.begin() + static_cast<std::ptrdiff_t>(run.begin), m_tokens.begin() + static_cast<std::ptrdiff_t>(run.end),
@@ -84,7 +111,7 @@ private:
 
     [[nodiscard]] bool isJoined(Run run) const {
         // "X [and Y]", "[X and] Y": something is left beside the word.
-        bool const behind = joins(m_tokens[run.begin]) && run.begin > 0;
+        bool const behind = beginsByJoining(run) && run.begin > 0;
         bool const before = joins(m_tokens[run.end - 1]) && run.end < m_tokens.size();
         if (behind || before) return true;
         if (jointBefore(run.begin) == Joint::Slash || (run.end < m_tokens.size() && jointBefore(run.end) == Joint::Slash)) return true;
@@ -94,10 +121,17 @@ private:
         return commaBehind && goesOnAsList(run.end);
     }
 
+    // "and Y", "as well as Y"
+    [[nodiscard]] bool beginsByJoining(Run run) const {
+        for (std::size_t k = run.begin; k < run.end && namesNothing(m_tokens[k]); ++k) {
+            if (joins(m_tokens[k])) return true;
+        }
+        return false;
+    }
+
     // "[X,] Y and Z"
     [[nodiscard]] bool goesOnAsList(std::size_t at) const {
-        constexpr std::size_t kLongest = 4;
-        for (std::size_t k = at + 1; k < m_tokens.size() && k <= at + kLongest; ++k) {
+        for (std::size_t k = at + 1; k < m_tokens.size() && k <= at + kLongestBeside; ++k) {
             if (jointBefore(k) == Joint::Comma || joins(m_tokens[k])) return true;
         }
         return false;
@@ -150,7 +184,7 @@ bool dropsMember(ReadSentence const& reference, ReadSentence const& candidate) {
         std::size_t const begin = removed ? edit.reference : edit.candidate;
         if ((removed ? left : right).isMember({begin, begin + edit.count})) return true;
     }
-    return false;
+    return left.dropsLastOf(right) || right.dropsLastOf(left);
 }
 
 bool isPartOf(ReadSentence const& reference, ReadSentence const& candidate) {

@@ -369,6 +369,8 @@ private:
         if (!text::isAscii(lower)) return lower;
         if (isOneOf(lower, {"are", "is"})) return "is";
         if (isOneOf(lower, {"has", "have"})) return "have";
+        if (isOneOf(lower, {"sind", "ist"})) return "ist";
+        if (isOneOf(lower, {"werden", "wird"})) return "wird";
         std::string const spelled = text::unifiedSpelling(lower);
         // One cell or several is no noise.
         bool const counted = isOneOf(lower, {"cells", "batteries", "fets"});
@@ -607,8 +609,9 @@ private:
         Joint joint = Joint::None;
         bool behindWord = false;  // no "//" of an address
         for (Word& word : m_words) {
+            bool const enumerates = word.printed == "、" && m_language == PhraseLanguage::Chinese;
             if (word.dropped && (word.printed == "," || word.printed == "、" || word.printed == "，")) joint = Joint::Comma;
-            if (word.dropped && word.printed == "/" && behindWord) joint = Joint::Slash;
+            if (word.dropped && (enumerates || (word.printed == "/" && behindWord))) joint = Joint::Slash;
             behindWord = !word.dropped;
             if (word.dropped || word.filler || word.token.key.empty()) continue;
             m_sentence.tokens.push_back(std::move(word.token));

@@ -38,7 +38,7 @@ struct Token {
 };
 
 struct ReadSentence {
-    // What stands between a token and the one before it.
+    // What stands between a token and the one before it. Slash: so does the "、" of Chinese, which only enumerates.
     enum class Joint : std::uint8_t { None, Comma, Slash };
 
     std::vector<Token> tokens;                    // fillers and punctuation left out
