@@ -4,6 +4,7 @@
 // tilde, dots, or a dash between two numbers) -> units taken off the ends.
 // Tested by tests/extractors/parameters/value_cell_test.cpp.
 
+#include <algorithm>
 #include <array>
 #include <optional>
 #include <utility>
@@ -18,6 +19,7 @@ namespace standin::parameters {
 namespace {
 
 constexpr std::size_t kLongestValue = 120;  // bytes
+constexpr std::array<std::string_view, 3> kLimitWords{"min", "typ", "max"};
 
 bool isDigitChar(char c) { return c >= '0' && c <= '9'; }
 
@@ -161,8 +163,15 @@ std::string takeLabel(std::string& text) {
     return {};
 }
 
-// "20 (typ.)", "20 max": which limit a single value says it is; `slot` where it says nothing.
-Slot takeLimitWord(std::string& text, Slot slot) {
+// "20 typ, 30": a limit by its word, of several in one cell.
+bool saysLimit(std::string_view text) {
+    std::string const plain = folded(text);
+    return std::any_of(kLimitWords.begin(), kLimitWords.end(), [&plain](std::string_view word) { return plain.find(word) != std::string::npos; });
+}
+
+// "20 (typ.)", "20 max": which limit a single value says it is; `slot` where it says nothing. "300 min"
+// without any unit lasts minutes.
+Slot takeLimitWord(std::string& text, Slot slot, bool unitStated) {
     std::size_t const space = text.find_last_of(" (");
     if (slot != Slot::Single || space == std::string::npos || space == 0) return slot;
     std::string word;
@@ -172,9 +181,12 @@ Slot takeLimitWord(std::string& text, Slot slot) {
     }
     Slot const said = word == "min" ? Slot::Min : word == "typ" ? Slot::Typ : word == "max" ? Slot::Max : Slot::Single;
     std::string bare = trimmed(std::string_view(text).substr(0, space));
-    if (said == Slot::Single || !hasDigit(bare) || splitRange(bare)) return slot;
+    if (said == Slot::Single || !hasDigit(bare) || saysLimit(bare)) return slot;
+    if (said == Slot::Min && !unitStated && isDigitChar(bare.back())) return slot;
+    bool const range = splitRange(bare).has_value();
+    if (range && said != Slot::Max) return slot;
     text = std::move(bare);
-    return said;
+    return range ? slot : said;  // "1 to 5 max" is the range
 }
 
 }  // namespace
@@ -278,7 +290,7 @@ ValueCell readValueCell(std::string_view raw, Slot slot, std::string_view column
     while (!text.empty() && (text.back() == ',' || text.back() == ';')) text = trimmed(std::string_view(text).substr(0, text.size() - 1));
     if (saysNothing(text)) return cell;
     cell.label = takeLabel(text);
-    slot = takeLimitWord(text, slot);
+    slot = takeLimitWord(text, slot, !trimmed(columnUnit).empty());
     text = valueText(text);
 
     std::string const unitOfLine = trimmed(columnUnit);

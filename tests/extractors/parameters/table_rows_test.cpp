@@ -309,13 +309,26 @@ TEST(TableRows, ASingleValueMaySayWhichLimitItIs) {
                                        {"Delay", "tD", "20 (typ.)", "ms"},
                                        {"Leakage", "ILK", "3 max", "µA"},
                                        {"Insulation", "RI", "90 Min.", "MΩ"},
-                                       {"Range", "VR", "1 to 5 max", "V"}},
+                                       {"Range", "VR", "1 to 5 max", "V"},
+                                       {"Two limits", "VT", "10 (min) 20 (max)", "V"},
+                                       {"Output", "VO", "5 V min", ""}},
                                       1));
-    ASSERT_EQ(rows.size(), 4U);
+    ASSERT_EQ(rows.size(), 6U);
     EXPECT_EQ(line(rows[0]), "tD|Delay|||~|20|~|ms");
     EXPECT_EQ(line(rows[1]), "ILK|Leakage|||~|~|3|µA");
     EXPECT_EQ(line(rows[2]), "RI|Insulation|||90|~|~|MΩ");
-    EXPECT_EQ(line(rows[3]).substr(0, 12), "VR|Range|||1");
+    EXPECT_EQ(line(rows[3]), "VR|Range|||1|~|5|V");
+    EXPECT_EQ(line(rows[4]), "VT|Two limits|||~|~|10 (min) 20 (max)|V") << "what it says of each is kept";
+    EXPECT_EQ(line(rows[5]), "VO|Output|||5|~|~|V");
+}
+
+TEST(TableRows, MinutesAreNoMinimum) {
+    for (char const* const value : {"300 min", "300 min.", "300 (min)"}) {
+        auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Value", "Unit"}, {"Safety timer", "tCHG", value, ""}, {"Level", "VL", "3", "V"}}, 1));
+        ASSERT_EQ(rows.size(), 2U);
+        EXPECT_TRUE(line(rows[0]).starts_with("tCHG|Safety timer|||~|~|300")) << line(rows[0]);
+        EXPECT_NE(line(rows[0]).find("min"), std::string::npos) << line(rows[0]);
+    }
 }
 
 TEST(TableRows, LongDashesOfSymbolFontsAreBlank) {
