@@ -1,5 +1,6 @@
-// A link that stands in the file as it is usually written is told by these bytes; every
-// other annotation is fetched and asked.
+// A link that stands in the file as it is usually written is told by these bytes; with
+// any other annotation Poppler looks at all of the page. So it does with links to a
+// place in a document, since its complaints of bad places are notes.
 //
 // Tested by tests/extractors/poppler/link_annotations_test.cpp.
 #include "extractors/poppler/link_annotations.h"
@@ -63,6 +64,12 @@ bool isWrittenAsLink(std::string_view object) {
     return !kind.empty() && (kind.front() == '/' || kind.front() == '>' || kWhite.find(kind.front()) != std::string_view::npos);
 }
 
+// To an address of the network, and not to a place in a document.
+bool leadsElsewhere(std::string_view link) {
+    auto const names = [link](std::string_view key) { return link.find(key) != std::string_view::npos; };
+    return names("/URI") && !names("/Dest") && !names("/GoTo");
+}
+
 bool isWrittenAsLink(Ref place, XRef& table, std::string_view file) {
     if (place.num < 0 || place.num >= table.getNumObjects()) return false;
     XRefEntry const& entry = *table.getEntry(place.num);
@@ -71,16 +78,9 @@ bool isWrittenAsLink(Ref place, XRef& table, std::string_view file) {
     std::string_view object = file.substr(static_cast<std::size_t>(entry.offset), kSearched);
     std::string const head = fmt::format("{} {} obj", place.num, place.gen);
     if (!object.starts_with(head)) return false;
-    object.remove_prefix(head.size());
-    return isWrittenAsLink(object);
-}
-
-bool isLink(Object const& annotation, XRef& table, std::string_view file) {
-    if (annotation.isRef() && isWrittenAsLink(annotation.getRef(), table, file)) return true;
-    Object const found = annotation.fetch(&table);
-    if (!found.isDict()) return false;
-    Object const kind = found.dictLookup("Subtype");
-    return kind.isName("Link");
+    object = object.substr(head.size());
+    std::size_t const end = object.find("endobj");
+    return end != std::string_view::npos && isWrittenAsLink(object) && leadsElsewhere(object.substr(0, end));
 }
 
 }  // namespace
@@ -90,7 +90,8 @@ bool hasOnlyLinks(PDFDoc& pdf, Page& page, std::string_view file) {
     Object const annotations = page.getAnnotsObject();
     if (!annotations.isArray()) return annotations.isNull();
     for (int i = 0; i < annotations.arrayGetLength(); ++i) {
-        if (!isLink(annotations.arrayGetNF(i), *pdf.getXRef(), file)) return false;
+        Object const& annotation = annotations.arrayGetNF(i);
+        if (!annotation.isRef() || !isWrittenAsLink(annotation.getRef(), *pdf.getXRef(), file)) return false;
     }
     return true;
 }
