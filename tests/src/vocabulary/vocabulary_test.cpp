@@ -101,6 +101,10 @@ TEST(Vocabulary, TopicsOfSentences) {
     EXPECT_EQ(first("VIN must never exceed 9 V.", "lithium-charger").subject, "input-rating");
     EXPECT_EQ(first("VIN stands 9 V without damage.", "lithium-charger").caution, "C-CHG");
     EXPECT_EQ(first("VIN 超过 9 V 会损坏", "lithium-charger").caution, "C-CHG");
+    for (char const* const sentence : {"VIN tolerates 9 V.", "VIN is 9 V tolerant.", "VIN survives 9 V.", "VIN is rated for 9 V.", "VIN must stay below 9 V.", "VIN shall be kept below 9 V.",
+                                       "VIN shall not be higher than 9 V.", "Never apply more than 9 V to VIN.", "VIN 不得高于 9 V", "VIN 不能超过 9 V"}) {
+        EXPECT_EQ(first(sentence, "lithium-charger").subject, "input-rating") << sentence;
+    }
     EXPECT_TRUE(builtIn().topics("", "lithium-protection").empty());
 }
 
