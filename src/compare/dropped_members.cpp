@@ -151,6 +151,30 @@ std::vector<Edit> scriptOf(ReadSentence const& reference, ReadSentence const& ca
     return editScript(a, b);
 }
 
+// "Lade- und Entladestrom" here, "Ladestrom" there: a part of a word stands for the whole before "and".
+bool isWholeOfPart(std::vector<Token> const& tokens, std::size_t at, Token const& whole) {
+    constexpr std::size_t kShortestPart = 3;
+    std::string_view part = tokens[at].key;
+    if (part.ends_with('-')) part.remove_suffix(1);
+    std::string_view const last = tokens[at + 2].key;
+    if (!joins(tokens[at + 1]) || part.size() < kShortestPart || !std::string_view(whole.key).starts_with(part)) return false;
+    std::string_view const rest = std::string_view(whole.key).substr(part.size());
+    return rest.size() >= kShortestPart && last.size() > rest.size() && last.ends_with(rest);
+}
+
+// Such a word in place of the two.
+bool dropsCompound(std::vector<Edit> const& script, ReadSentence const& reference, ReadSentence const& candidate) {
+    for (std::size_t i = 1; i < script.size(); ++i) {
+        Edit const* removed = &script[i - 1];
+        Edit const* inserted = &script[i];
+        if (removed->kind == EditKind::Insert) std::swap(removed, inserted);
+        if (removed->kind != EditKind::Remove || inserted->kind != EditKind::Insert) continue;
+        if (removed->count == 3 && inserted->count == 1 && isWholeOfPart(reference.tokens, removed->reference, candidate.tokens[inserted->candidate])) return true;
+        if (removed->count == 1 && inserted->count == 3 && isWholeOfPart(candidate.tokens, inserted->candidate, reference.tokens[removed->reference])) return true;
+    }
+    return false;
+}
+
 bool comesLater(ReadSentence const& sentence, ReadSentence const& other) {
     auto const byKey = [](Token const& a, Token const& b) { return a.key < b.key; };
     if (sentence.tokens.size() != other.tokens.size()) return sentence.tokens.size() > other.tokens.size();
@@ -184,7 +208,7 @@ bool dropsMember(ReadSentence const& reference, ReadSentence const& candidate) {
         std::size_t const begin = removed ? edit.reference : edit.candidate;
         if ((removed ? left : right).isMember({begin, begin + edit.count})) return true;
     }
-    return left.dropsLastOf(right) || right.dropsLastOf(left);
+    return left.dropsLastOf(right) || right.dropsLastOf(left) || dropsCompound(script, reference, candidate);
 }
 
 bool isPartOf(ReadSentence const& reference, ReadSentence const& candidate) {

@@ -195,6 +195,7 @@ constexpr Row kRows[] = {
     {0, "Die Lampe sowie die Glocke sind bewacht.", "Die Lampe ist bewacht.", Scope},
     {0, "防止过热、短路、进水。", "防止过热、短路。", Scope},
     {0, "防止过热、短路。", "防止过热。", Scope},
+    {0, "Lampen- und Glockenstrom werden begrenzt.", "Der Lampenstrom wird begrenzt.", Scope},
     {0, "Защита лампы и звонка.", "Защита лампы.", Scope},
     {0, "Protection de la lampe et de la cloche.", "Protection de la lampe.", Scope},
     {0, "The lamp is lit, the bell rings and gently stops.", "The lamp is lit, the bell rings and stops.", Style},
