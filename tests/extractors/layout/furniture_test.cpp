@@ -83,7 +83,7 @@ TEST(Furniture, ALineThatGoesOnFromTextIsText) {
 TEST(Furniture, AChangedWordBesideTheRestOfItsRunningHeadIsPartOfIt) {
     auto const pages = document(5, [](PageMaker& page, int p) {
         page.text(50, 40, "Kestrel Works logger").text(500, 40, p == 3 ? "WL13" : "WL12");
-        page.text(300, 60, p == 3 ? "4.35" : "");  // beside no running head
+        page.text(300, 60, p == 3 ? "4.35" : "draft");  // the rest of no running head
     });
     EXPECT_EQ(furniture(pages[2]), "Kestrel Works logger WL13");
     EXPECT_EQ(roleOf(pages[2], "WL13"), BlockRole::RunningHead);
