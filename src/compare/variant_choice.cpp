@@ -39,6 +39,28 @@ bool isBeginOfCode(std::string_view printed, std::string_view code) {
     return !namesFamily(suffix.substr(0, std::find_if_not(suffix.begin(), suffix.end(), isLetterOrDigit) - suffix.begin()));
 }
 
+// The number of a version behind its code, "28" of "hx20-28-tr"; empty: none. From `at` on, which goes behind it.
+std::string_view nextNumber(std::string_view printed, std::string_view code, std::size_t& at) {
+    std::size_t const behind = at + code.size();
+    at = behind;
+    if (behind >= printed.size() || printed[behind] != '-') return {};
+    auto const digits = printed.substr(behind + 1);
+    return digits.substr(0, std::find_if_not(digits.begin(), digits.end(), text::isAsciiDigit) - digits.begin());
+}
+
+// "hx20-33" is none of "hx20-28-tr".
+bool statesOtherNumber(std::string_view printed, std::string_view chosen, std::string_view code) {
+    std::size_t at = chosen.find(code);
+    if (at == std::string_view::npos) return false;
+    std::string_view const wanted = nextNumber(chosen, code, at);
+    if (wanted.empty()) return false;
+    for (at = printed.find(code); at != std::string_view::npos; at = printed.find(code, at)) {
+        std::string_view const number = nextNumber(printed, code, at);
+        if (number.empty() || number == wanted) return false;
+    }
+    return true;
+}
+
 // "hx20" is in "hx20-tr", and not in "hx20a-tr".
 bool holdsWhole(std::string_view chosen, std::string_view code) {
     for (auto at = chosen.find(code); at != std::string_view::npos; at = chosen.find(code, at + 1)) {
@@ -59,7 +81,10 @@ bool isOtherVariant(std::string_view printed, std::string_view chosen) {
     auto const codes = variantWords(printed).codes;
     std::string const folded = text::asciiLower(text::foldForComparison(printed));
     std::string const whole = text::asciiLower(text::foldForComparison(chosen));
-    return std::none_of(codes.begin(), codes.end(), [&](std::string const& code) { return isBeginOfCode(folded, code) ? holdsWhole(whole, code) : holdsCode(wanted, code); });
+    return std::none_of(codes.begin(), codes.end(), [&](std::string const& code) {
+        if (statesOtherNumber(folded, whole, code)) return false;
+        return isBeginOfCode(folded, code) ? holdsWhole(whole, code) : holdsCode(wanted, code);
+    });
 }
 
 }  // namespace standin::compare

@@ -32,6 +32,15 @@ TEST(IsOtherVariant, KeepsRowsThatHoldForTheChosenOne) {
         {"XQ20A-G", "XQ20-G", true},
         {"XQ20-G", "XQ20-G", false},
         {"XQ20A-G", "XQ20A-TR", false},
+        // Versions by number, in any packing.
+        {"XQ20-33", "XQ20-28", true},
+        {"XQ20-33", "XQ20-28-TR", true},
+        {"XQ20-28", "XQ20-28-TR", false},
+        {"XQ20-28, XQ20-33", "XQ20-33-TR", false},
+        {"XQ20-28, XQ20-33", "XQ20-50-TR", true},
+        {"XQ20 -40 to 85 °C", "XQ20-28", false},
+        {"XQ20", "XQ20-28", false},
+        {"XQ20-G", "XQ20-28", false},
         // The whole family, in words behind a hyphen.
         {"XQ20-Series", "XQ20A-G", false},
         {"XQ20-Serie", "XQ20A-G", false},
