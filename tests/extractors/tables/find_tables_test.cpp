@@ -944,6 +944,23 @@ TEST(FindTables, NamesInSmallLettersAreNoParagraph) {
     EXPECT_EQ(textAt(tables[0], 4, 0), "delay time");
 }
 
+// Long names below titles: what the column holds is said.
+TEST(FindTables, LongNamesBelowTheirTitleAreNoParagraph) {
+    PageBuilder page;
+    page.text(44, 88, "Parameter").text(330, 88, "Symbol").text(400, 88, "Min").text(430, 88, "Max").text(460, 88, "Unit");
+    char const* const names[] = {"Input voltage at which the output goes low", "input current while the output is low at last", "output voltage with the load of the lamp", "supply current while nothing is lit at all"};
+    char const* const symbols[] = {"VIL", "IIN", "VOUT", "IDD"};
+    char const* const units[] = {"V", "uA", "V", "mA"};
+    for (int i = 0; i < 4; ++i) {
+        float const y = 100 + 12 * static_cast<float>(i);
+        page.text(44, y, names[i]).text(330, y, symbols[i]).text(400, y, "1.1").text(430, y, "1.3").text(460, y, units[i]);
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 5);
+    EXPECT_EQ(textAt(tables[0], 2, 0), names[1]);
+}
+
 // A short rule right above one over the whole width: a line under a value, the edge of a shaded row.
 TEST(FindTables, ARuleCloseToAWholeOneHidesItNot) {
     PageBuilder page;
