@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "text/dashes.h"
 #include "text/utf8.h"
 
 namespace standin::parameters {
@@ -20,10 +21,7 @@ constexpr std::string_view kCyrillicEs = "\xD0\xA1";  // reads like a Latin C an
 
 bool isInvisible(char32_t c) { return c == U'\u200B' || c == U'\uFEFF' || c == U'\u2060' || c == U'\u200D'; }
 
-bool isDash(char32_t c) {
-    return c == U'-' || (c >= U'\u2010' && c <= U'\u2015') || c == U'\u2212' || c == U'\uFF0D' || c == U'\uFE63' ||
-           c == U'\u2500' || c == U'\u23AF' || c == U'\uF8E7' || c == U'\u00AD';
-}
+bool isDash(char32_t c) { return standin::text::isDash(c) || c == U'\uFE63' || c == U'\u00AD'; }
 
 bool isDegree(char32_t c) { return c == U'\u00B0' || c == U'\u00BA' || c == U'\u02DA' || c == U'\u2070'; }
 

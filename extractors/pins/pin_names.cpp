@@ -6,6 +6,7 @@
 #include <array>
 #include <cstdlib>
 
+#include "text/dashes.h"
 #include "text/utf8.h"
 
 namespace standin::pins {
@@ -17,9 +18,7 @@ constexpr int kLongestRange = 128;
 constexpr std::size_t kLongestName = 32;
 constexpr std::size_t kMostNameWords = 4;
 
-bool isDash(char32_t code) {
-    return code == U'-' || (code >= 0x2010 && code <= 0x2015) || code == 0x2212 || code == 0xFF0D || code == 0x30FC || code == U'~' || code == 0xFF5E || code == 0x301C || code == 0x2500 || code == 0x23AF || code == 0xF8E7;
-}
+bool isDash(char32_t code) { return text::isDash(code) || code == 0x30FC || code == U'~' || code == 0xFF5E || code == 0x301C; }
 
 bool isSeparator(char32_t code) {
     return code == U',' || code == U';' || code == U'/' || code == U' ' || code == 0xFF0C || code == 0x3001 || code == 0xA0 || code == U'&' || code == U'\n' || code == U'+' || code == 0x3000;

@@ -6,16 +6,14 @@
 #include <array>
 #include <string>
 
+#include "text/dashes.h"
 #include "text/utf8.h"
 
 namespace standin::tables {
 
 namespace {
 
-bool isDash(char32_t c) {
-    return c == U'-' || (c >= U'\u2010' && c <= U'\u2015') || c == U'\u2212' || c == U'\u2500' || c == U'\uFF0D' || c == U'\u30FC' ||
-           c == U'\u4E00' || c == U'\uFE63' || c == U'\u23AF' || c == U'\uF8E7';  // the last two: a long dash of symbol fonts
-}
+bool isDash(char32_t c) { return text::isDash(c) || c == U'\u30FC' || c == U'\u4E00' || c == U'\uFE63'; }
 
 bool isRangeMark(char32_t c) { return c == U'~' || c == U'\uFF5E' || c == U'\u223C' || c == U'\u301C' || c == U'\u2026'; }
 

@@ -10,6 +10,7 @@
 #include <unicode/normalizer2.h>
 #include <unicode/stringpiece.h>
 
+#include "text/dashes.h"
 #include "text/script.h"
 #include "text/utf8.h"
 
@@ -94,6 +95,7 @@ constexpr std::array<std::pair<char32_t, char const*>, 42> kSquares{{
 
 // What replaces a single code point; nullopt: it stays. An empty text drops it.
 std::optional<std::string_view> replacement(char32_t code) {
+    if (isDash(code)) return "-";
     switch (code) {
         case 0x00B5: case 0x03BC: return "µ";
         case 0x2126: return "Ω";
@@ -103,8 +105,8 @@ std::optional<std::string_view> replacement(char32_t code) {
         case 0x2103: return "°C";
         case 0x2109: return "°F";
         case 0x00BA: case 0x02DA: case 0x2218: return "°";
-        case 0x2212: case 0x2010: case 0x2011: case 0x2012: case 0x2013: case 0x2014: case 0x2015: case 0x2500: case 0x23AF: case 0xF8E7: case 0xFE58: case 0xFE63:
-        case 0xFF0D: return "-";
+        case 0xFE58:
+        case 0xFE63: return "-";
         case 0xFF5E: case 0x301C: case 0x223C: case 0x02DC: case 0x2053: return "~";
         case 0x2026: case 0x22EF: return "...";
         case 0x2025: return "..";

@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include "text/dashes.h"
+#include "text/utf8.h"
+
 namespace standin::text {
 namespace {
 
@@ -136,6 +139,16 @@ TEST(Fold, RunsOfHanAndCyrillicKeepTheirRulesAtBothEnds) {
                                        Case{"Р\u00ADток 5", "Рток 5"}, Case{"ВC\u2122 5", "BC 5"}, Case{"то\u00AD\nка", "тока"}, Case{"过充（V）", "过充(V)"}}) {
         EXPECT_EQ(foldForComparison(text), folded) << text;
     }
+}
+
+TEST(Fold, EveryDashIsAHyphen) {
+    for (char32_t const dash : {U'-', U'\u2010', U'\u2011', U'\u2012', U'\u2013', U'\u2014', U'\u2015', U'\u2212', U'\u23AF', U'\u2500', U'\uF8E7', U'\uFF0D'}) {
+        std::string printed;
+        append(printed, dash);
+        EXPECT_TRUE(isDash(dash)) << printed;
+        EXPECT_EQ(foldForComparison("1 " + printed + " 2"), "1 - 2") << printed;
+    }
+    for (char32_t const other : {U'_', U'~', U'\u2016', U'\u200F', U'\u30FC', U'\u4E00'}) EXPECT_FALSE(isDash(other));
 }
 
 TEST(Fold, KeysKeepLettersDigitsAndSignsOfAmounts) {
