@@ -15,13 +15,19 @@ namespace {
 
 bool isLetterOrDigit(char c) { return text::isAsciiLetter(c) || text::isAsciiDigit(c); }
 
-// "qx01" is in "qx01a", and not in "qx01+a".
-bool holdsCode(std::string_view key, std::string_view code) {
-    for (auto at = key.find(code); at != std::string_view::npos; at = key.find(code, at + 1)) {
+// Somewhere the code ends, with the text or before something that does not go on with it.
+template <class GoesOn>
+bool holdsEnded(std::string_view text, std::string_view code, GoesOn const& goesOn) {
+    for (auto at = text.find(code); at != std::string_view::npos; at = text.find(code, at + 1)) {
         std::size_t const end = at + code.size();
-        if (end == key.size() || key[end] != '+') return true;
+        if (end == text.size() || !goesOn(text[end])) return true;
     }
     return false;
+}
+
+// "qx01" is in "qx01a", and not in "qx01+a".
+bool holdsCode(std::string_view key, std::string_view code) {
+    return holdsEnded(key, code, [](char c) { return c == '+'; });
 }
 
 // "-series" and "-xx" name a family, not a version.
@@ -63,11 +69,7 @@ bool statesOtherNumber(std::string_view printed, std::string_view chosen, std::s
 
 // "hx20" is in "hx20-tr", and not in "hx20a-tr".
 bool holdsWhole(std::string_view chosen, std::string_view code) {
-    for (auto at = chosen.find(code); at != std::string_view::npos; at = chosen.find(code, at + 1)) {
-        std::size_t const end = at + code.size();
-        if (end == chosen.size() || (chosen[end] != '+' && !isLetterOrDigit(chosen[end]))) return true;
-    }
-    return false;
+    return holdsEnded(chosen, code, [](char c) { return c == '+' || isLetterOrDigit(c); });
 }
 
 }  // namespace
