@@ -135,7 +135,7 @@ private:
     }
 
     [[nodiscard]] bool differInDirection(Parameter const& r, Parameter const& c) {
-        return r.condition + r.tableCondition != c.condition + c.tableCondition &&
+        return std::tie(r.condition, r.tableCondition) != std::tie(c.condition, c.tableCondition) &&
                compare::differInDirection(m_conditions.stated({r.condition, r.tableCondition}), m_conditions.stated({c.condition, c.tableCondition}));
     }
 
