@@ -45,26 +45,73 @@ bool isBeginOfCode(std::string_view printed, std::string_view code) {
     return !namesFamily(suffix.substr(0, std::find_if_not(suffix.begin(), suffix.end(), isLetterOrDigit) - suffix.begin()));
 }
 
-// The number of a version behind its code, "28" of "hx20-28-tr"; empty: none. From `at` on, which goes behind it.
-std::string_view nextNumber(std::string_view printed, std::string_view code, std::size_t& at) {
+std::string_view wordAt(std::string_view text, std::size_t at) {
+    auto const rest = text.substr(at);
+    return rest.substr(0, std::find_if_not(rest.begin(), rest.end(), isLetterOrDigit) - rest.begin());
+}
+
+// Is it a number, a letter, or letters with a number? More letters may be how the part is packed ("tr").
+bool namesVersion(std::string_view suffix) {
+    if (suffix.empty() || namesFamily(suffix)) return false;
+    return suffix.size() == 1 || std::any_of(suffix.begin(), suffix.end(), text::isAsciiDigit);
+}
+
+bool areOfOneKind(std::string_view a, std::string_view b) {
+    if (text::isAsciiDigit(a.front()) && text::isAsciiDigit(b.front())) return true;
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](char one, char other) { return text::isAsciiDigit(one) == text::isAsciiDigit(other); });
+}
+
+// What names the version behind its code, "28" of "hx20-28tr", "b" of "hx20-b-tr"; empty: none. From `at` on, which goes behind it.
+std::string_view nextSuffix(std::string_view printed, std::string_view code, std::size_t& at) {
     std::size_t const behind = at + code.size();
     at = behind;
     if (behind >= printed.size() || printed[behind] != '-') return {};
-    auto const digits = printed.substr(behind + 1);
-    return digits.substr(0, std::find_if_not(digits.begin(), digits.end(), text::isAsciiDigit) - digits.begin());
+    auto suffix = wordAt(printed, behind + 1);
+    if (!suffix.empty() && text::isAsciiDigit(suffix.front())) suffix = suffix.substr(0, std::find_if_not(suffix.begin(), suffix.end(), text::isAsciiDigit) - suffix.begin());
+    if (!namesVersion(suffix)) return {};
+    at = behind + 1 + suffix.size();
+    return suffix;
 }
 
-// "hx20-33" is none of "hx20-28-tr".
-bool statesOtherNumber(std::string_view printed, std::string_view chosen, std::string_view code) {
+bool holdsWord(std::string_view text, std::string_view word) {
+    for (auto at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1)) {
+        if ((at == 0 || !isLetterOrDigit(text[at - 1])) && wordAt(text, at) == word) return true;
+    }
+    return false;
+}
+
+// " to hx20-50", "~d" behind a version: those between are meant too.
+bool goesOnToAnother(std::string_view behind) {
+    constexpr std::array<std::string_view, 9> kTo{"to ", "thru ", "through ", "bis ", "~", "...", "…", "至", "到"};
+    behind.remove_prefix(std::min(behind.find_first_not_of(' '), behind.size()));
+    return std::any_of(kTo.begin(), kTo.end(), [&](std::string_view to) { return behind.substr(0, to.size()) == to; });
+}
+
+// "hx20-33" is none of "hx20-28-tr", "hx20-a" none of "hx20-b"; "hx20-28/33" and "hx20-a to d" are of theirs.
+bool statesOtherSuffix(std::string_view printed, std::string_view chosen, std::string_view code) {
     std::size_t at = chosen.find(code);
     if (at == std::string_view::npos) return false;
-    std::string_view const wanted = nextNumber(chosen, code, at);
-    if (wanted.empty()) return false;
+    std::string_view const wanted = nextSuffix(chosen, code, at);
+    if (wanted.empty() || holdsWord(printed, wanted)) return false;
     for (at = printed.find(code); at != std::string_view::npos; at = printed.find(code, at)) {
-        std::string_view const number = nextNumber(printed, code, at);
-        if (number.empty() || number == wanted) return false;
+        std::string_view const suffix = nextSuffix(printed, code, at);
+        if (suffix.empty() || suffix == wanted || !areOfOneKind(suffix, wanted) || goesOnToAnother(printed.substr(at))) return false;
     }
     return true;
+}
+
+// "hx20b" of "hx20a/b", and of "hx20a to hx20d": the ends of further codes are printed alone, or those between not at all.
+bool meansFurther(std::string_view printed, std::string_view wanted, std::string_view code) {
+    std::size_t const behind = printed.find(code) + code.size();
+    if (behind > printed.size() || code.size() < 2) return false;
+    if (goesOnToAnother(printed.substr(behind))) return wanted.substr(0, code.size() - 1) == code.substr(0, code.size() - 1);
+    for (std::size_t at = behind; at < printed.size(); ++at) {
+        if (isLetterOrDigit(printed[at - 1]) || printed[at - 1] == '-' || !isLetterOrDigit(printed[at])) continue;
+        auto const end = wordAt(printed, at);
+        if (end.size() >= code.size() || code.back() == '+' || !areOfOneKind(code.substr(code.size() - end.size()), end)) continue;
+        if (holdsCode(wanted, std::string(code.substr(0, code.size() - end.size())) + std::string(end))) return true;
+    }
+    return false;
 }
 
 // "hx20" is in "hx20-tr", and not in "hx20a-tr".
@@ -84,8 +131,8 @@ bool isOtherVariant(std::string_view printed, std::string_view chosen) {
     std::string const folded = text::asciiLower(text::foldForComparison(printed));
     std::string const whole = text::asciiLower(text::foldForComparison(chosen));
     return std::none_of(codes.begin(), codes.end(), [&](std::string const& code) {
-        if (statesOtherNumber(folded, whole, code)) return false;
-        return isBeginOfCode(folded, code) ? holdsWhole(whole, code) : holdsCode(wanted, code);
+        if (statesOtherSuffix(folded, whole, code)) return false;
+        return (isBeginOfCode(folded, code) ? holdsWhole(whole, code) : holdsCode(wanted, code)) || meansFurther(folded, wanted, code);
     });
 }
 
