@@ -2,11 +2,13 @@
 // is no UTF-8 is left to the library. Tested by tests/src/model/json_text_test.cpp.
 #include "model/json_text.h"
 
+#include <algorithm>
 #include <array>
 #include <cassert>
 #include <charconv>
 #include <cmath>
 #include <cstdint>
+#include <cstring>
 #include <string_view>
 #include <utility>
 
@@ -36,20 +38,26 @@ std::size_t wideCharacter(std::string_view text) {
     return overlong || outside ? 0 : length;
 }
 
-// Looks at every byte, so that the compiler can take many at once.
-bool isPlainAscii(std::string_view text) {
-    std::uint8_t bad = 0;
-    for (char const byte : text) {
-        auto const c = static_cast<std::uint8_t>(byte);
-        bad |= static_cast<std::uint8_t>((c < 0x20) | (c >= 0x80) | (c == '"') | (c == '\\'));
-    }
-    return bad == 0;
+constexpr std::uint64_t eightOf(unsigned char byte) { return 0x0101010101010101U * byte; }
+
+// Not 0 where one of eight bytes is a control character, a quote, a backslash or not ASCII.
+std::uint64_t troubleIn(std::uint64_t bytes) {
+    auto const isZero = [](std::uint64_t each) { return (each - eightOf(1)) & ~each; };  // top bit of the first such byte
+    std::uint64_t const trouble = (bytes - eightOf(0x20)) | bytes | isZero(bytes ^ eightOf('"')) | isZero(bytes ^ eightOf('\\'));
+    return trouble & eightOf(0x80);
 }
 
 // Whether `text` may stand between quotes as it is.
 bool isPlain(std::string_view text) {
-    if (isPlainAscii(text)) return true;
+    constexpr std::size_t kEight = 8;
     for (std::size_t i = 0; i < text.size();) {
+        if (std::uint64_t bytes = 0; i + kEight <= text.size()) {
+            std::memcpy(&bytes, text.data() + i, kEight);
+            if (troubleIn(bytes) == 0) {
+                i += kEight;
+                continue;
+            }
+        }
         auto const c = static_cast<unsigned char>(text[i]);
         if (c < 0x20 || c == '"' || c == '\\') return false;
         std::size_t const length = c < 0x80 ? 1 : wideCharacter(text.substr(i));
@@ -57,6 +65,23 @@ bool isPlain(std::string_view text) {
         i += length;
     }
     return true;
+}
+
+// A number of two decimals at most, as places on a page are, without a search for the
+// shortest digits. Null: it is another number.
+char* writeHundredths(char* at, double number) {
+    constexpr double kLarge = 1e7;
+    double const magnitude = std::fabs(number);
+    if (magnitude >= kLarge) return nullptr;
+    auto const hundredths = static_cast<std::uint32_t>(magnitude * 100 + 0.5);
+    if (hundredths / 100.0 != magnitude) return nullptr;
+    if (std::signbit(number)) *at++ = '-';
+    constexpr int kLongest = 7;  // digits before the point
+    at = std::to_chars(at, at + kLongest, hundredths / 100).ptr;
+    *at++ = '.';
+    *at++ = static_cast<char>('0' + hundredths / 10 % 10);
+    if (hundredths % 10 != 0) *at++ = static_cast<char>('0' + hundredths % 10);
+    return at;
 }
 
 }  // namespace
@@ -74,7 +99,7 @@ JsonText& JsonText::value(Json const& json) {
             beginObject();
             for (auto const& [name, of] : json.get_ref<Json::object_t const&>()) {
                 value(name);  // any text
-                m_text += kColon;
+                put(kColon);
                 m_placed = true;
                 value(of);
             }
@@ -94,12 +119,14 @@ JsonText& JsonText::value(Json const& json) {
 }
 
 JsonText& JsonText::key(std::string_view name) {
-    assert(isPlainAscii(name));
+    assert(isPlain(name));
     separate();
-    m_text += '"';
-    m_text += name;
-    m_text += '"';
-    m_text += kColon;
+    constexpr std::string_view kEnd = "\": ";
+    char* at = room(name.size() + 1 + kEnd.size());
+    *at++ = '"';
+    at = std::copy(name.begin(), name.end(), at);
+    std::copy(kEnd.begin(), kEnd.end(), at);
+    m_length += name.size() + 1 + kEnd.size();
     m_placed = true;
     return *this;
 }
@@ -115,6 +142,7 @@ JsonText& JsonText::value(std::nullptr_t) { return bare("null"); }
 JsonText& JsonText::value(double number) {
     if (!std::isfinite(number)) return bare("null");
     std::array<char, 64> digits{};
+    if (char const* const end = writeHundredths(digits.data(), number)) return bare({digits.data(), end});
     char const* const last = nlohmann::detail::to_chars(digits.data(), digits.data() + digits.size(), number);
     return bare({digits.data(), static_cast<std::size_t>(last - digits.data())});
 }
@@ -132,16 +160,21 @@ JsonText& JsonText::value(std::array<double, 4> const& numbers) {
 }
 
 JsonText& JsonText::append(JsonText const& part) {
-    if (part.m_text.empty()) return *this;
-    if (!m_first) m_text += ',';
-    m_text += part.m_text;
+    if (part.m_length == 0) return *this;
+    if (!m_first) put(",");
+    put(std::string_view(part.m_text).substr(0, part.m_length));
     m_first = false;
     return *this;
 }
 
+std::string JsonText::take() {
+    m_text.resize(m_length);
+    return std::move(m_text);
+}
+
 JsonText& JsonText::begin(char bracket) {
     startValue();
-    m_text += bracket;
+    put({&bracket, 1});
     m_depth += kIndent;
     m_first = true;
     return *this;
@@ -150,17 +183,19 @@ JsonText& JsonText::begin(char bracket) {
 JsonText& JsonText::end(char bracket) {
     m_depth -= kIndent;
     if (!m_first) {
-        m_text += '\n';
-        m_text.append(m_depth, ' ');
+        char* const at = room(m_depth + 1);
+        *at = '\n';
+        std::fill_n(at + 1, m_depth, ' ');
+        m_length += m_depth + 1;
     }
-    m_text += bracket;
+    put({&bracket, 1});
     m_first = false;
     return *this;
 }
 
 JsonText& JsonText::bare(std::string_view text) {
     startValue();
-    m_text += text;
+    put(text);
     return *this;
 }
 
@@ -184,21 +219,37 @@ void JsonText::startValue() {
 // Before an element or a key.
 void JsonText::separate() {
     static constexpr std::string_view kBreak = ",\n                                ";
+    constexpr std::size_t kCopied = kBreak.size() - 1;  // always as much, which is a few instructions
     std::size_t const begin = m_first ? 1 : 0;
     std::size_t const length = 2 - begin + m_depth;
     m_first = false;
-    m_text += kBreak.substr(begin, length);
-    if (m_depth + 2 > kBreak.size()) m_text.append(m_depth + 2 - kBreak.size(), ' ');
+    char* const at = room(length + kCopied);
+    std::copy_n(kBreak.data() + begin, kCopied, at);
+    if (length > kCopied) std::fill(at + kCopied, at + length, ' ');
+    m_length += length;
 }
 
 void JsonText::write(std::string_view text) {
     if (!isPlain(text)) {
-        m_text += Json(text).dump(-1, ' ', false, Json::error_handler_t::replace);
+        put(Json(text).dump(-1, ' ', false, Json::error_handler_t::replace));
         return;
     }
-    m_text += '"';
-    m_text += text;
-    m_text += '"';
+    char* at = room(text.size() + 2);
+    *at++ = '"';
+    at = std::copy(text.begin(), text.end(), at);
+    *at = '"';
+    m_length += text.size() + 2;
+}
+
+char* JsonText::room(std::size_t bytes) {
+    constexpr std::size_t kLeast = 1024;
+    if (m_text.size() - m_length < bytes) m_text.resize(m_text.size() + m_text.size() / 2 + bytes + kLeast);
+    return m_text.data() + m_length;
+}
+
+void JsonText::put(std::string_view piece) {
+    std::copy(piece.begin(), piece.end(), room(piece.size()));
+    m_length += piece.size();
 }
 
 std::string jsonText(Json const& json) { return JsonText().value(json).take(); }

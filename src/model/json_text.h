@@ -61,7 +61,7 @@ public:
 
     // The elements of a part, after those that are there.
     JsonText& append(JsonText const& part);
-    [[nodiscard]] std::string take() { return std::move(m_text); }
+    [[nodiscard]] std::string take();
 
 private:
     JsonText& begin(char bracket);
@@ -72,8 +72,11 @@ private:
     void startValue();
     void separate();
     void write(std::string_view text);
+    char* room(std::size_t bytes);  // behind what is written, for as many more
+    void put(std::string_view piece);
 
-    std::string m_text;
+    std::string m_text;        // longer than what is written, so that a piece is a mere copy
+    std::size_t m_length = 0;  // of what is written
     std::size_t m_depth = 0;
     bool m_first = true;   // nothing stands in the innermost bracket yet
     bool m_placed = true;  // what is written next needs no comma: it is the root or follows a key

@@ -45,7 +45,7 @@ TEST(JsonText, WritesNumbersAsTheLibraryDoes) {
     std::uint32_t state = 5;
     for (int i = 0; i < 20000; ++i) {
         state = state * 1664525 + 1013904223;
-        expectSame(Json::array({static_cast<double>(state >> 12U) / 100, static_cast<double>(state) / 7}));
+        expectSame(Json::array({static_cast<double>(state >> 12U) / 100, static_cast<double>(state) / 100, -static_cast<double>(state >> 2U) / 100, static_cast<double>(state) / 7}));
     }
 }
 
