@@ -8,8 +8,9 @@
 
 #include <algorithm>
 #include <cstddef>
-#include <set>
+#include <iterator>
 #include <string_view>
+#include <vector>
 
 #include "compare/edit_script.h"
 
@@ -48,14 +49,21 @@ struct Run {
     std::size_t end = 0;
 };
 
+// Of the tokens of a sentence, ascending.
+using Keys = std::vector<std::string_view>;
+
+Keys keysOf(ReadSentence const& sentence) {
+    Keys keys;
+    keys.reserve(sentence.tokens.size());
+    for (Token const& token : sentence.tokens) keys.push_back(token.key);
+    std::sort(keys.begin(), keys.end());
+    return keys;
+}
+
 class Lists {
 public:
-    Lists(ReadSentence const& sentence, ReadSentence const& other) : m_sentence(sentence), m_tokens(sentence.tokens) {
-        for (Token const& token : other.tokens) m_elsewhere.insert(token.key);
-        for (Token const& token : m_tokens) {
-            if (auto const found = m_elsewhere.find(token.key); found != m_elsewhere.end()) m_elsewhere.erase(found);
-            else m_own.insert(token.key);
-        }
+    Lists(ReadSentence const& sentence, Keys const& keys, Keys const& others) : m_sentence(sentence), m_tokens(sentence.tokens) {
+        std::set_difference(keys.begin(), keys.end(), others.begin(), others.end(), std::back_inserter(m_own));
     }
 
     [[nodiscard]] bool hasOwnWords() const { return !m_own.empty(); }
@@ -79,13 +87,14 @@ public:
     [[nodiscard]] bool dropsLastOf(Lists const& shorter) const {
         if (shorter.hasOwnWords() || commas() <= shorter.commas()) return false;
         for (Run run; run.begin < m_tokens.size(); run.begin = run.end + 1) {
-            for (run.end = run.begin; run.end < m_tokens.size() && m_own.count(m_tokens[run.end].key) > 0;) ++run.end;
+            for (run.end = run.begin; run.end < m_tokens.size() && isOwn(m_tokens[run.end]);) ++run.end;
             if (run.end - run.begin <= kLongestMember && namesSomething(run) && isLastOfList(run)) return true;
         }
         return false;
     }
 
 private:
+    [[nodiscard]] bool isOwn(Token const& token) const { return std::binary_search(m_own.begin(), m_own.end(), std::string_view(token.key)); }
     [[nodiscard]] std::ptrdiff_t commas() const { return std::count(m_sentence.joints.begin(), m_sentence.joints.end(), Joint::Comma); }
 
     // A comma stands before the member in front of it.
@@ -103,7 +112,7 @@ private:
     // By a word; values and symbols are counted where they stand.
     [[nodiscard]] bool namesSomething(Run run) const {
         return std::any_of(m_tokens.begin() + static_cast<std::ptrdiff_t>(run.begin), m_tokens.begin() + static_cast<std::ptrdiff_t>(run.end),
-                           [this](Token const& token) { return token.kind == Kind::Word && !namesNothing(token) && m_own.count(token.key) > 0; });
+                           [this](Token const& token) { return token.kind == Kind::Word && !namesNothing(token) && isOwn(token); });
     }
 
     [[nodiscard]] Joint jointBefore(std::size_t at) const { return at < m_sentence.joints.size() ? m_sentence.joints[at] : Joint::None; }
@@ -139,8 +148,7 @@ private:
 
     ReadSentence const& m_sentence;
     std::vector<Token> const& m_tokens;
-    std::multiset<std::string_view> m_elsewhere;
-    std::multiset<std::string_view> m_own;
+    Keys m_own;  // what the other sentence does not have, or not as often; ascending
 };
 
 std::vector<Edit> scriptOf(ReadSentence const& reference, ReadSentence const& candidate) {
@@ -195,8 +203,10 @@ bool dropsMember(ReadSentence const& reference, ReadSentence const& candidate) {
     // Ties in the edit script fall the same way when the sheets are exchanged.
     if (comesLater(reference, candidate)) return dropsMember(candidate, reference);
     if (reference.tokens.size() > kMostTokens || candidate.tokens.size() > kMostTokens) return false;
-    Lists const left(reference, candidate);
-    Lists const right(candidate, reference);
+    Keys const keys = keysOf(reference);
+    Keys const others = keysOf(candidate);
+    Lists const left(reference, keys, others);
+    Lists const right(candidate, others, keys);
     if (!left.hasOwnWords() && !right.hasOwnWords()) return false;
     auto const script = scriptOf(reference, candidate);
     if (!saysTheSameOtherwise(script, std::min(reference.tokens.size(), candidate.tokens.size()))) return false;

@@ -240,6 +240,7 @@ private:
     [[nodiscard]] bool differs(Meaning meaning) const {
         int const a = m_reference.count(meaning);
         int const b = m_candidate.count(meaning);
+        if (a == b) return false;
         return countingOf(meaning) == Counting::Often ? a != b : (a > 0) != (b > 0);
     }
     [[nodiscard]] bool any(std::initializer_list<Meaning> meanings) const {
@@ -402,8 +403,9 @@ private:
         // "from drain to source" here and "from source to drain" there; "hot and cold" is "cold and hot".
         if (m_reference.has(Meaning::And) || m_reference.has(Meaning::Or)) return;
         auto const order = contrastedWords(m_reference);
+        if (order.size() < 2) return;
         auto const otherOrder = contrastedWords(m_candidate);
-        if (order.size() < 2 || order == otherOrder || !std::is_permutation(order.begin(), order.end(), otherOrder.begin(), otherOrder.end())) return;
+        if (order == otherOrder || !std::is_permutation(order.begin(), order.end(), otherOrder.begin(), otherOrder.end())) return;
         for (std::string_view const word : order) {
             for (std::string_view const other : order) {
                 if (auto const wording = contrastOf(word, other)) raise(*wording);
@@ -413,10 +415,10 @@ private:
 
     // Words of a sentence that exclude another of its words, in order.
     static Keys contrastedWords(ReadSentence const& sentence) {
-        constexpr std::size_t kMostWords = 80;
-        Keys words = keysOfKind(sentence, Kind::Word);
-        if (words.size() > kMostWords) return {};
-        std::erase_if(words, [](std::string_view word) { return !hasContrast(word); });
+        constexpr std::ptrdiff_t kMostWords = 80;
+        auto const isWord = [](Token const& token) { return token.kind == Kind::Word; };
+        if (std::count_if(sentence.tokens.begin(), sentence.tokens.end(), isWord) > kMostWords) return {};
+        Keys const words = keysOf(sentence, [&](Token const& token) { return isWord(token) && hasContrast(token.key); });
         Keys found;
         std::copy_if(words.begin(), words.end(), std::back_inserter(found), [&](std::string_view word) {
             return std::any_of(words.begin(), words.end(), [word](std::string_view other) { return contrastOf(word, other).has_value(); });
