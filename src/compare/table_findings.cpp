@@ -14,6 +14,7 @@
 
 #include "compare/conditions.h"
 #include "compare/relation.h"
+#include "compare/table_heads.h"
 
 namespace standin::compare {
 
@@ -131,9 +132,11 @@ std::vector<Draft> findRowDifferences(SheetPair const& sheets, ParameterPairing 
         auto const& r = sheets.referenceRows[pair.reference];
         auto const& c = sheets.candidateRows[pair.candidate];
         if (r.key == c.key) continue;
-        if (!sheets.oneText() && ((r.read && c.read) || (r.head && c.head))) continue;
+        bool const heads = (r.head || c.head) && namesColumns(sheets.referenceRows, pair.reference) && namesColumns(sheets.candidateRows, pair.candidate);
+        if (!sheets.oneText() && ((r.read && c.read) || heads)) continue;
         if (!sheets.oneText() && !sheets.sameLanguage) continue;
         drafts.push_back(rowDraft(sheets, &r, &c));
+        if (heads && differInColumns(r.text, c.text)) drafts.back().finding.classes = {model::WordingClass::Style};
         RowChange const change = r.read && c.read ? changeOf(sheets, partnerOf, r, c, memo) : RowChange::Other;
         if (change == RowChange::Symbols) drafts.back().finding.classes = {model::WordingClass::Style};
         if (change == RowChange::Writing) drafts.back().finding.classes = {model::WordingClass::Edit};

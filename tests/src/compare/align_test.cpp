@@ -51,6 +51,7 @@ struct Texts {
     std::string pinName = "VSS";
     std::string pinFunction = "Negative power input";
     std::string partValue = "100 nF";
+    std::vector<std::string> partsHead = {"Symbol", "Value", "Purpose"};
     std::string head = "QX17 series Rev. 1.3";
     std::string code = "QX17A-T6";
     std::string heading = "Function";
@@ -79,7 +80,7 @@ Datasheet sheetOf(Texts const& texts) {
     sheet.sentence("Place the capacitor close to the part.");
     sheet.section(SectionKind::Application, "Application");
     sheet.figure(texts.caption, {"QX17", texts.figureValue, "C1", "Logger"});
-    sheet.table(model::TableKind::Other, {{"Symbol", "Value", "Purpose"}, {"R1", "330 Ω", "Limits the current"}, {"C1", texts.partValue, "Filter"}}, "Table 3. External parts");
+    sheet.table(model::TableKind::Other, {texts.partsHead, {"R1", "330 Ω", "Limits the current"}, {"C1", texts.partValue, "Filter"}}, "Table 3. External parts");
     sheet.runningHead(texts.head, {1, 2, 3});
     for (int page = 1; page <= 3; ++page) sheet.runningHead(std::to_string(page), {page}, model::Furniture::Kind::PageNumber);
     return sheet.build();
@@ -122,6 +123,23 @@ TEST(Align, AnotherSymbolOfTheSameParameterIsNoOtherNumber) {
     auto const more = own(compared(sheetOf({}), sheetOf(changed)));
     ASSERT_EQ(more.size(), 1U);
     EXPECT_NE(more[0].classes, std::vector{model::WordingClass::Style});
+}
+
+// The head of one state has a column more; what stands in it is told by its rows.
+TEST(Align, AColumnMoreIsNoOtherNumber) {
+    auto const changed = [](char const* head) {
+        Texts texts;
+        texts.partsHead = {"Symbol", "Value [Ω]", "Purpose"};
+        Texts other;
+        other.partsHead = {"Symbol", head, "Purpose", "TS method"};
+        return own(compared(sheetOf(texts), sheetOf(other)));
+    };
+    auto const more = changed("Value [Ω]");
+    ASSERT_EQ(more.size(), 1U);
+    EXPECT_EQ(more[0].classes, std::vector{model::WordingClass::Style});
+    auto const unit = changed("Value [kΩ]");
+    ASSERT_EQ(unit.size(), 1U);
+    EXPECT_NE(unit[0].classes, std::vector{model::WordingClass::Style});
 }
 
 TEST(Align, AnotherCountOfPagesIsNoChangeOfAPageNumber) {
