@@ -116,11 +116,16 @@ bool isPlainTitle(std::string_view title) {
 
 bool hasDigits(std::string_view title) { return title.find_first_of("0123456789") != std::string_view::npos; }
 
-// The sheet has a section of that title, number and all.
-bool isSection(std::string_view printed, SheetNames const& names) {
+// The sheet's section of that title, number and all, or of a title of several lines whose first one it is ("4. Charge" may be
+// a pin beside "4. Charge of the mast"); empty: none.
+std::string_view sectionTitle(std::string_view printed, SheetNames const& names) {
     constexpr std::string_view kContinued = " (continued)";
-    if (text::asciiLower(printed).ends_with(kContinued)) printed.remove_suffix(kContinued.size());
-    return std::find(names.titles.begin(), names.titles.end(), printed) != names.titles.end();
+    std::string_view const plain = text::asciiLower(printed).ends_with(kContinued) ? printed.substr(0, printed.size() - kContinued.size()) : printed;
+    bool const severalWords = std::count(printed.begin(), printed.end(), ' ') >= 2;
+    for (std::string const& title : names.titles) {
+        if (title == printed || title == plain || (severalWords && title.size() > printed.size() && title.starts_with(printed) && title[printed.size()] == ' ')) return title;
+    }
+    return {};
 }
 
 // Words in front of which stands no value of a unit, no pin and, unless the number has a point
@@ -142,11 +147,21 @@ bool hasManyWords(std::string_view title) {
                          [](std::string_view word) { return text::isAsciiLetter(word.front()) && std::find(kSmall.begin(), kSmall.end(), word) == kSmall.end(); }) >= kMany;
 }
 
-// "4." in front: "2. VSS", "2. Ground" and "2. Cell Minus Sense Input" are pins, unless the sheet has a section of that title.
-bool readsAsChapter(std::string_view title, bool section, SheetNames const& names) {
+// "… after …", "… before …", "… during …": what happens when, which no pin is named by.
+bool saysWhen(std::string_view title) {
+    auto const words = text::words(title);
+    return std::any_of(words.begin(), words.end(), [](std::string_view word) {
+        std::string const lower = text::asciiLower(word);
+        return lower == "after" || lower == "before" || lower == "during";
+    });
+}
+
+// "4." in front: "2. VSS", "2. Ground" and "2. Cell Minus Sense Input" are pins, unless the sheet has a section of that
+// title; `section` is its title or empty.
+bool readsAsChapter(std::string_view title, std::string_view section, SheetNames const& names) {
     std::string_view const first = firstWord(title);
     if (hasDigits(title) || !isPlainTitle(withoutArrows(title)) || namesAPin(first, names)) return false;
-    return (section && hasManyWords(title)) || (!isCounted(text::asciiLower(first)) && !namesATerminal(first));
+    return hasManyWords(section) || (hasManyWords(title) && saysWhen(title)) || (!isCounted(text::asciiLower(first)) && !namesATerminal(first));
 }
 
 // "9.3.1": no date and no version, whose parts may begin with 0 or have more digits.
@@ -171,9 +186,10 @@ Marked heading(std::string_view printed, SheetNames const& names) {
     bool const point = mark.back() == '.';
     if (point) mark.remove_suffix(1);
     bool const whole = mark.find('.') == std::string_view::npos;
+    std::string_view const section = sectionTitle(printed, names);
     bool reads = false;
-    if (isDeepNumber(mark)) reads = !hasDigits(title) || isSection(printed, names);
-    else reads = (point && readsAsChapter(title, isSection(printed, names), names)) || (isSection(printed, names) && readsAsTitle(title, whole, names));
+    if (isDeepNumber(mark)) reads = !hasDigits(title) || !section.empty();
+    else reads = (point && readsAsChapter(title, section, names)) || (!section.empty() && readsAsTitle(title, whole, names));
     return reads ? Marked{Marked::Kind::Heading, mark, title} : unmarked(printed);
 }
 

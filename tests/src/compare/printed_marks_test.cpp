@@ -30,7 +30,14 @@ TEST(PrintedMarks, NumbersOfChapters) {
     EXPECT_EQ(shown("4. Ordering information"), "heading [4] Ordering information");
     EXPECT_EQ(shown("9.3.5 Adjustable lamp (LMP input)"), "heading [9.3.5] Adjustable lamp (LMP input)");
     EXPECT_EQ(shown("2.4.1 VSS"), "heading [2.4.1] VSS");
+    EXPECT_EQ(shown("4. Charge detection after the lamp"), "heading [4] Charge detection after the lamp");
+    EXPECT_EQ(shown("4. Reset Before Lamp Test"), "heading [4] Reset Before Lamp Test");
     SheetNames names;
+    names.titles = {"14. Package Outline Dimension", "5 Lamps (continued)"};
+    EXPECT_EQ(shown("14. Package Outline", names), "heading [14] Package Outline");
+    EXPECT_EQ(shown("5 Lamps (continued)", names), "heading [5] Lamps (continued)");
+    EXPECT_EQ(shown("14. Package Out", names), "none") << "no line of the title";
+    EXPECT_EQ(shown("14. Package Outline"), "none");
     names.titles = {"3 Description", "5 Outputs", "8.5 Lamp characteristics", "9.3.5.2 Lamp (QX2407)", "3 Package Dimensions", "5 V Lamp characteristics", "3.3 V Lamps"};
     EXPECT_EQ(shown("3 Description", names), "heading [3] Description");
     EXPECT_EQ(shown("8.5 Lamp characteristics", names), "heading [8.5] Lamp characteristics");
@@ -46,7 +53,7 @@ TEST(PrintedMarks, NumbersOfChapters) {
 TEST(PrintedMarks, ValuesCountsAndPinsStay) {
     for (char const* value : {"3.3 V supply", "3.3 Volt supply", "3.3 VSS", "2.5 Times the current", "1.5 Lamps at 4 V", "2. VSS", "2. Ground", "6 Channels", "1..2 Lamp", "4.28 Overcharge detection voltage",
                               "1.2 Overcurrent delay", "0.50 Pitch", "1.25 Maximum", "1.5 Hours", "4.7 Kilohm", "2.5 Percent", "10.5 Million cycles", "1.4.0 Firmware for 2 cells", "03.11.2019 Delay changed",
-                              "12.11.2019 Delay changed", "10.0.0.1 Address of the lamp", "2. Packages"}) {
+                              "12.11.2019 Delay changed", "10.0.0.1 Address of the lamp", "2. Packages", "4. Charge after", "2. Ground of the lamp", "2. Cell Minus Sense Input"}) {
         EXPECT_EQ(shown(value), "none") << value;
     }
 }
