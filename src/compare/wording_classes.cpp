@@ -314,6 +314,20 @@ private:
         return keysOf(m_reference, isRest) == keysOf(m_candidate, isRest);
     }
 
+    // "The QX17 is a lamp driver", "This device is a lamp driver", "The “17” is a lamp driver": one sentence names
+    // the one part of its sheet, or its maker, and the other does not. Of several parts each counts.
+    [[nodiscard]] bool nameThePartAlike() const {
+        if (m_reference.tokens.empty() || m_candidate.tokens.empty()) return false;
+        auto const isFurther = [](Token const& token) { return token.kind == Kind::OwnName && token.key != kOwnPart && token.key != kOwnMaker; };
+        if (sorted(keysOf(m_reference, isFurther)) != sorted(keysOf(m_candidate, isFurther))) return false;
+        auto const isPart = [](Token const& token) { return token.key == kOwnPart; };
+        auto const parts = [&](ReadSentence const& sentence) { return std::count_if(sentence.tokens.begin(), sentence.tokens.end(), isPart); };
+        auto const a = parts(m_reference);
+        auto const b = parts(m_candidate);
+        if (a == b || m_reference.usesNickname || m_candidate.usesNickname) return true;
+        return (b == 0 && m_reference.isOfOnePart) || (a == 0 && m_candidate.isOfOnePart);
+    }
+
     void findNumbers() {
         if (changed(Kind::Number)) {
             auto const a = only(keysOfKind(m_reference, Kind::Number), keysOfKind(m_candidate, Kind::Number));
@@ -332,7 +346,7 @@ private:
             raise(temperatures ? WordingClass::Temp : WordingClass::Num);
         }
         if (any({Meaning::RoomTemperature, Meaning::FullTemperature})) raise(WordingClass::Temp);
-        if (changed(Kind::OwnName)) raise(WordingClass::Ord);
+        if (changed(Kind::OwnName) && !nameThePartAlike()) raise(WordingClass::Ord);
         bool const limits = any({Meaning::Maximum, Meaning::Minimum}) && !differs(Meaning::Typical);
         if (limits || any({Meaning::Above, Meaning::Below, Meaning::AtLeast, Meaning::AtMost, Meaning::Rising, Meaning::Falling})) raise(WordingClass::Num);
         auto const signs = [](ReadSentence const& sentence) {

@@ -207,6 +207,7 @@ public:
         spreadUnits();
         findMeanings();
         fillTokens();
+        m_sentence.isOfOnePart = m_names.parts.size() == 1;
         return std::move(m_sentence);
     }
 
@@ -242,7 +243,32 @@ private:
         }
     }
 
+    // "595" in quotation marks, of the 74XC595.
+    [[nodiscard]] bool isNickname(quantity::QuantitySpan const& span) const {
+        constexpr std::size_t kFewestDigits = 3;
+        std::string_view const text = m_text;
+        std::string_view const number = text.substr(span.begin, span.end - span.begin);
+        if (m_names.parts.empty() || span.unit || number.size() < kFewestDigits || !std::all_of(number.begin(), number.end(), text::isAsciiDigit)) return false;
+        auto const before = text.substr(0, span.begin);
+        auto const behind = text.substr(span.end);
+        static constexpr std::string_view kClosing[] = {"\"", "'", "」", "』"};
+        bool const quoted = std::any_of(std::begin(kQuotes), std::end(kQuotes), [before](std::string_view quote) { return before.ends_with(quote); }) &&
+                            std::any_of(std::begin(kClosing), std::end(kClosing), [behind](std::string_view quote) { return behind.starts_with(quote); });
+        return quoted && std::any_of(m_names.parts.begin(), m_names.parts.end(), [number](std::string_view part) {
+                   std::size_t const last = part.find_last_of("0123456789");
+                   return last != std::string_view::npos && part.substr(0, last + 1).ends_with(number);
+               });
+    }
+
     void addNumber(quantity::QuantitySpan const& span) {
+        if (isNickname(span)) {
+            Word& own = m_words.emplace_back();
+            own.printed = std::string_view(m_text).substr(span.begin, span.end - span.begin);
+            own.token.kind = Kind::OwnName;
+            own.token.key = kOwnPart;
+            m_sentence.usesNickname = true;
+            return;
+        }
         bool const refers = !span.unit && isReferenceWord(lastPlain());
         Word& word = m_words.emplace_back();
         word.printed = std::string_view(m_text).substr(span.begin, span.end - span.begin);
@@ -298,7 +324,7 @@ private:
             Word& word = m_words.emplace_back();
             word.printed = printed;
             word.token.kind = Kind::OwnName;
-            word.token.key = "\u00A7part" + key.substr(part.size());
+            word.token.key = kOwnPart + key.substr(part.size());
             return true;
         }
         return false;
@@ -426,7 +452,7 @@ private:
             Word own;
             own.printed = m_words[i].printed;
             own.token.kind = Kind::OwnName;
-            own.token.key = "\u00A7part";
+            own.token.key = kOwnPart;
             m_words[i] = std::move(own);
             if (!joined) drop(m_words[i + 1]);
         }
@@ -451,7 +477,7 @@ private:
                 }
                 m_words[i].dropped = false;
                 m_words[i].token.kind = Kind::OwnName;
-                m_words[i].token.key = "\u00A7maker";
+                m_words[i].token.key = kOwnMaker;
             }
         }
     }

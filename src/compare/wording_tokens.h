@@ -29,6 +29,10 @@ struct SheetNames {
     std::map<std::string, std::string> symbols;
 };
 
+// Keys of tokens: a part of the sheet, with what stands behind its name ("-TR"); its maker.
+inline const std::string kOwnPart = "\u00A7part";
+inline constexpr std::string_view kOwnMaker = "\u00A7maker";
+
 struct Token {
     enum class Kind : std::uint8_t { Word, Number, Symbol, Pin, Sign, OwnName, Reference };
     Kind kind = Kind::Word;
@@ -46,6 +50,8 @@ struct ReadSentence {
     std::array<std::uint16_t, kMeanings> said{};  // by Meaning
     bool speaksOfPins = false;                    // "pin", "terminal", "pad" or a pin's name
     bool speaksOfOutput = false;
+    bool isOfOnePart = false;   // its sheet has one part, so that its name says no more than "the part"
+    bool usesNickname = false;  // "the “595”": all of the sheet's parts, that end with the number
 
     [[nodiscard]] int count(Meaning meaning) const { return said[static_cast<std::size_t>(meaning)]; }
     [[nodiscard]] bool has(Meaning meaning) const { return count(meaning) > 0; }

@@ -306,6 +306,37 @@ TEST(WordingClasses, aPartThatIsOrderedInBothSheetsIsTheirOwn) {
     EXPECT_EQ(classify("OUT pin voltage regulation (qx24072)", "OUT pin voltage regulation (QX24079)", context).relation, Relation::MeaningChanged);
 }
 
+// What orders a version is another code; that one sentence names the part at all says nothing.
+TEST(WordingClasses, theNameOfTheOnePartSaysNothing) {
+    model::Datasheet reference;
+    reference.document.partNumbers = {"QX7517"};
+    reference.document.maker = "Lampworks";
+    model::Datasheet candidate;
+    candidate.document.partNumbers = {"MQX7517"};
+    WordingContext const context(reference, candidate);
+    auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
+    EXPECT_EQ(classes("The QX7517 is a driver of lamps.", "This monolithic circuit is a driver of lamps."), "STYLE ");
+    EXPECT_EQ(classes("The QX7517 is a driver of lamps.", "The MQX7517 is a driver of small lamps."), "STYLE ");
+    EXPECT_EQ(classes("Lampworks products light the mast.", "The products light the mast."), "STYLE ");
+    EXPECT_EQ(classes("The lamp is driven by the QX7517.", "The lamp is driven by the “517”."), "EDIT ");
+    EXPECT_EQ(classes("The lamp is driven by the QX7517.", "The lamp is driven by the 517."), "NUM ");
+    EXPECT_EQ(classes("The lamp is driven by the QX7517.", "The lamp is driven by the “518”."), "NUM ");
+    EXPECT_EQ(classes("The lamp needs \"200\" of the QX7517.", "The lamp needs \"300\" of the MQX7517."), "NUM ");
+    EXPECT_NE(classes("The QX7517-A lights the lamp.", "The circuit lights the lamp."), "STYLE ");
+    EXPECT_NE(classes("The QX7517-A lights the lamp.", "The MQX7517-B lights the lamp."), "STYLE ");
+    EXPECT_NE(classes("The QX7517 lights the lamp.", "The QX7518 lights the lamp."), "STYLE ");
+}
+
+TEST(WordingClasses, eachOfSeveralPartsCounts) {
+    model::Datasheet sheet;
+    sheet.document.partNumbers = {"74XC517", "74XCT517"};
+    WordingContext const context(sheet, sheet);
+    auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
+    EXPECT_EQ(classes("In the 74XC517 the lamp is lit.", "The lamp is lit."), "ORD ");
+    EXPECT_EQ(classes("The 74XC517 and 74XCT517 light the lamp.", "The 74XC517 lights the lamp."), "ORD ");
+    EXPECT_EQ(classes("The 74XC517; 74XCT517 is a driver of lamps.", "The \"517\" is a driver of small lamps."), "STYLE ");
+}
+
 TEST(WordingClasses, theNumberOfAHeadingSaysNothing) {
     WordingContext const context;
     auto const classes = [&](char const* reference, char const* candidate) { return shown(classify(reference, candidate, context).classes); };
