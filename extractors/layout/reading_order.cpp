@@ -2,7 +2,7 @@
 // gutter is tried from top to bottom: what crosses it (a wide heading, a rule over
 // both sides) ends a zone; a zone is two columns when both sides hold prose of
 // their own, not the cells of common rows. Each side is cut again in the same way.
-// Tested by layout_test.cpp.
+// Tested by layout_test.cpp and reading_order_test.cpp.
 #include "extractors/layout/reading_order.h"
 
 #include <algorithm>
@@ -34,8 +34,11 @@ constexpr float kCommonRows = 0.7F;     // more shared lines: rows of a table
 constexpr int kTextLines = 5;           // one side alone has to hold so much running text
 constexpr float kTextShare = 0.6F;
 constexpr float kFewCommonRows = 0.45F;
+constexpr Points kSetOff = 2.0F;  // a step to the next line that starts something new
+constexpr Points kBelow = 0.5F;
+constexpr std::size_t kHeadingLines = 3;
+constexpr std::uint32_t kFullLineLetters = 40;  // a heading has fewer
 constexpr int kDepth = 3;
-constexpr std::size_t kCandidates = 6;
 
 struct Side {
     std::vector<std::uint32_t> segments;
@@ -44,6 +47,7 @@ struct Side {
     int lines = 0;
     int prose = 0;   // segments long enough for running text
     int filled = 0;  // those that fill the column
+    int bulleted = 0;
     std::uint32_t letters = 0;
     std::uint32_t proseLetters = 0;
 
@@ -54,6 +58,11 @@ struct Side {
         *this = {};
         segments = std::move(memory);
     }
+};
+
+struct Gutter {
+    Points clear = 0;  // what stands left of the gutter ends before this
+    Points x = 0;      // what starts before this stands left of it
 };
 
 class Orderer {
@@ -82,17 +91,17 @@ private:
     }
 
     // Where a gutter may be: left of starts and right of ends that many segments share, most first.
-    std::vector<Points> candidates(std::vector<std::uint32_t> const& list) const {
+    std::vector<Gutter> candidates(std::vector<std::uint32_t> const& list) const {
         Points left = segment(list.front()).flow.x0;
         Points right = segment(list.front()).flow.x1;
         for (std::uint32_t i : list) {
             left = std::min(left, segment(i).flow.x0);
             right = std::max(right, segment(i).flow.x1);
         }
-        std::vector<std::pair<int, Points>> clusters;
+        std::vector<std::pair<int, Gutter>> clusters;
         std::vector<Points> places;
         places.reserve(list.size());
-        auto const collect = [&](auto place, Points shift) {
+        auto const collect = [&](auto place, auto gutterAt) {
             places.clear();
             for (std::uint32_t i : list) {
                 Points const x = place(segment(i));
@@ -102,16 +111,43 @@ private:
             for (std::size_t i = 0; i < places.size();) {
                 std::size_t last = i;
                 while (last < places.size() && places[last] - places[i] <= kSameStart * m_body) ++last;
-                if (last - i >= static_cast<std::size_t>(kProseLines)) clusters.emplace_back(static_cast<int>(last - i), (shift < 0 ? places[i] : places[last - 1]) + shift);
+                if (last - i >= static_cast<std::size_t>(kProseLines)) clusters.emplace_back(static_cast<int>(last - i), gutterAt(places[i], places[last - 1]));
                 i = last;
             }
         };
-        collect([](Segment const& s) { return s.flow.x0; }, -0.1F * m_body);
-        collect([](Segment const& s) { return s.flow.x1; }, 0.3F * m_body);
+        Points const width = kGutter * m_body;
+        collect([](Segment const& s) { return s.flow.x0; }, [&](Points first, Points) { return Gutter{first - width, first - 0.1F * m_body}; });
+        collect([](Segment const& s) { return s.flow.x1; }, [&](Points, Points last) { return Gutter{last + 0.1F * m_body, last + 0.3F * m_body}; });
         std::stable_sort(clusters.begin(), clusters.end(), [](auto const& a, auto const& b) { return a.first > b.first; });
-        std::vector<Points> found;
-        for (std::size_t i = 0; i < std::min(clusters.size(), kCandidates); ++i) found.push_back(clusters[i].second);
+        std::vector<Gutter> found;
+        found.reserve(clusters.size());
+        for (auto const& [shared, gutter] : clusters) found.push_back(gutter);
         return found;
+    }
+
+    // What a gutter can be worth at most: counts only, which spares cutting the zones of most gutters.
+    int mostWorthAt(std::vector<std::uint32_t> const& list, Gutter gutter) const {
+        int counts[2] = {0, 0};
+        int longOnes[2] = {0, 0};
+        int worth = 0;
+        auto const close = [&] {
+            int const less = std::min(longOnes[0], longOnes[1]);
+            bool const text = std::max(longOnes[0], longOnes[1]) >= kTextLines && std::min(counts[0], counts[1]) >= kProseLines;
+            worth += less >= kProseLines ? less : text ? 1 : 0;
+            counts[0] = counts[1] = longOnes[0] = longOnes[1] = 0;
+        };
+        for (std::uint32_t i : list) {
+            Segment const& s = segment(i);
+            bool const right = s.flow.x0 >= gutter.x;
+            if (!right && s.flow.x1 > gutter.clear) {
+                close();
+                continue;
+            }
+            ++counts[right];
+            if (s.letters >= kProseLetters) ++longOnes[right];
+        }
+        close();
+        return worth;
     }
 
     void measure(Side& side) const {
@@ -123,6 +159,7 @@ private:
             side.right = std::max(side.right, segment(i).flow.x1);
             side.letters += segment(i).letters;
             if (segment(i).line != line) ++side.lines;
+            if (segment(i).bulleted) ++side.bulleted;
             line = segment(i).line;
         }
         for (std::uint32_t i : side.segments) {
@@ -159,7 +196,8 @@ private:
         auto const isProse = [](Side const& side) { return side.prose >= kProseLines && static_cast<float>(side.proseLetters) >= kProseShare * static_cast<float>(side.letters); };
         if (isProse(left) && isProse(right)) {
             bool const filled = left.filled >= kProseLines && right.filled >= kProseLines;
-            return common < kCommonRows || filled ? std::min(left.prose, right.prose) : 0;
+            bool const list = std::max(left.bulleted, right.bulleted) >= kProseLines;
+            return common < kCommonRows || filled || list ? std::min(left.prose, right.prose) : 0;
         }
         // Running text beside a figure or a list that keeps its own lines.
         auto const isText = [](Side const& side) { return side.filled >= kTextLines && static_cast<float>(side.proseLetters) >= kTextShare * static_cast<float>(side.letters); };
@@ -172,11 +210,26 @@ private:
         Side left, right;
     };
 
+    // The heading of what ends the zone stays with it: short last lines of the left side, set off and below the end
+    // of the right one.
+    void leaveHeading(Zone& zone) const {
+        std::vector<std::uint32_t>& left = zone.left.segments;
+        Points const end = segment(zone.right.segments.back()).baseline + kBelow * m_body;
+        for (std::size_t i = left.size() - 1; i > 0 && left.size() - i <= kHeadingLines; --i) {
+            Segment const& s = segment(left[i]);
+            if (s.baseline <= end || s.letters >= kFullLineLetters) return;
+            if (s.baseline - segment(left[i - 1]).baseline <= kSetOff * m_body) continue;
+            zone.last -= left.size() - i;
+            left.resize(i);
+            return;
+        }
+    }
+
     // The two-column zones of `list` for a gutter, and what they are worth together.
-    std::vector<Zone> zonesAt(std::vector<std::uint32_t> const& list, Points gutter, int& worth) const {
+    std::vector<Zone> zonesAt(std::vector<std::uint32_t> const& list, Gutter gutter, int& worth) const {
         std::vector<Points> barriers;
         for (Rect const& rule : m_horizontals)
-            if (rule.x0 < gutter - kCrossing * m_body && rule.x1 > gutter + kCrossing * m_body) barriers.push_back((rule.y0 + rule.y1) / 2);
+            if (rule.x0 < gutter.x - kCrossing * m_body && rule.x1 > gutter.x + kCrossing * m_body) barriers.push_back((rule.y0 + rule.y1) / 2);
         std::sort(barriers.begin(), barriers.end());
         std::vector<Zone> zones;
         worth = 0;
@@ -186,6 +239,7 @@ private:
             zone.last = at;
             if (int const here = worthAsColumns(zone.left, zone.right); here > 0) {
                 worth += here;
+                if (at < list.size()) leaveHeading(zone);
                 zones.push_back(zone);
             }
             zone.left.clear();
@@ -200,31 +254,36 @@ private:
                 ++barrier;
             }
             if (crossed) close(i);
-            if (s.flow.x0 < gutter && s.flow.x1 > gutter) {
+            if (s.flow.x0 < gutter.x && s.flow.x1 > gutter.clear) {
                 close(i);
                 zone.first = i + 1;
                 continue;
             }
-            (s.flow.x0 < gutter ? zone.left : zone.right).segments.push_back(list[i]);
+            (s.flow.x0 < gutter.x ? zone.left : zone.right).segments.push_back(list[i]);
         }
         close(list.size());
         return zones;
     }
 
+    // The zones of the gutter that is worth most; of equals the one that most segments share.
+    std::vector<Zone> bestZones(std::vector<std::uint32_t> const& list) const {
+        std::vector<Zone> best;
+        int bestWorth = 0;
+        for (Gutter gutter : candidates(list)) {
+            if (mostWorthAt(list, gutter) <= bestWorth) continue;
+            int worth = 0;
+            std::vector<Zone> zones = zonesAt(list, gutter, worth);
+            if (worth <= bestWorth) continue;
+            bestWorth = worth;
+            best = std::move(zones);
+        }
+        return best;
+    }
+
     void cut(std::vector<std::uint32_t> list, int depth, int column) {
         if (list.empty()) return;
         std::vector<Zone> best;
-        int bestWorth = 0;
-        if (depth < kDepth && list.size() >= 2 * static_cast<std::size_t>(kProseLines)) {
-            for (Points gutter : candidates(list)) {
-                int worth = 0;
-                std::vector<Zone> zones = zonesAt(list, gutter, worth);
-                if (worth > bestWorth) {
-                    bestWorth = worth;
-                    best = std::move(zones);
-                }
-            }
-        }
+        if (depth < kDepth && list.size() >= 2 * static_cast<std::size_t>(kProseLines)) best = bestZones(list);
         std::size_t at = 0;
         auto const rows = [&](std::size_t until) {
             if (until <= at) return;
@@ -285,7 +344,8 @@ std::vector<Segment> cutSegments(std::span<WordDraft const> words, std::span<std
             }
             Segment& s = segments.back();
             ++s.wordCount;
-            s.bullet = s.wordCount == 1 && isBulletText(draft.word.text);
+            if (s.wordCount == 1) s.bulleted = isBulletText(draft.word.text);
+            s.bullet = s.wordCount == 1 && s.bulleted;
             s.flow = model::united(s.flow, draft.flow);
             if (draft.word.text.size() > longest && draft.word.script == model::Script::Normal) {
                 longest = draft.word.text.size();

@@ -26,6 +26,7 @@ struct Segment {
     model::Points baseline = 0;
     model::Points size = 0;       // of its longest-running font size
     bool bullet = false;          // a lone bullet
+    bool bulleted = false;        // starts with a bullet
     bool barBefore = false;       // parted from its left neighbour by a vertical rule
 };
 

@@ -137,7 +137,8 @@ bool contradictsItself(std::span<model::Pin const> pins) {
     for (std::size_t i = 0; i < pins.size(); ++i) {
         if (pins[i].number == "0") return true;
         for (std::size_t k = 0; k < i; ++k) {
-            bool const same = !pins[i].number.empty() && pins[k].number == pins[i].number && pins[k].package == pins[i].package && pins[k].name != pins[i].name;
+            if (pins[k].number != pins[i].number || pins[k].package != pins[i].package) continue;
+            bool const same = pins[i].number.empty() ? pins[k].name == pins[i].name : pins[k].name != pins[i].name;
             if (!same) continue;
             ++again;
             break;

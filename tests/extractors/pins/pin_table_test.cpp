@@ -108,6 +108,8 @@ TEST(PinTable, ALogicTableIsNoPinTable) {
     EXPECT_TRUE(contradictsItself(pinsOfTable(states, pinColumnsOf(states))));
     auto const pins = table(1, {{"No.", "Name"}, {"1", "IN"}, {"2", "OUT"}});
     EXPECT_FALSE(contradictsItself(pinsOfTable(pins, pinColumnsOf(pins))));
+    auto const levels = table(1, {{"", "CK", "Operation"}, {"H", "X", "lamps go dark"}, {"L", "L", "counts"}, {"L", "H", "holds"}, {"L", "X", "holds"}});
+    EXPECT_TRUE(contradictsItself(pinsOfTable(levels, pinColumnsOf(levels))));
 }
 
 TEST(PinTable, EmptyAndBrokenTables) {
