@@ -113,6 +113,7 @@ public:
         result.judgement = judgementOf(result.outcome);
         result.distance = m_distance;
         result.typicalOnly = m_typicalOnly;
+        result.turned = m_turned;
         return result;
     }
 
@@ -123,6 +124,7 @@ private:
         bool const polar = m_terms.polar && allNegative(m_r) && allNegative(m_c);
         bool const rating = m_terms.role == Role::Withstand && m_terms.polar && loneNegativeMaximum(m_r) && loneNegativeMaximum(m_c);
         if (bySign || polar || rating) {
+            m_bothTurned = allNegative(m_r) && allNegative(m_c);
             m_turned = allNegative(m_r) || allNegative(m_c);
             bool const chain = rating && !bySign;
             m_r = magnitudes(m_r);
@@ -140,12 +142,13 @@ private:
     }
 
     // The one limit of what the part needs is printed under Min ("set-up time min 20 ns"),
-    // that of what it tolerates under Max ("VIL max 0.8 V"): it decides all the same. Not
-    // where both bounds or magnitudes govern, nor where no entry of the vocabulary says what the row is.
+    // that of what it tolerates under Max ("VIL max 0.8 V"), that of a current that flows out under either ("IOH min
+    // -0.4 mA"): it decides all the same. Not where both bounds govern, nor where no entry of the vocabulary says what the row is.
     void putOnDecidingSide() {
         if (!m_terms.known) return;
-        bool const needs = m_terms.role == Role::Cap && m_terms.bound == Bound::Max && m_r.lo && m_c.lo && !m_r.hi && !m_c.hi;
-        bool const tolerates = m_terms.role == Role::Floor && m_terms.bound == Bound::Min && m_r.hi && m_c.hi && !m_r.lo && !m_c.lo;
+        bool const turned = m_terms.bound == Bound::Magnitude && m_bothTurned;
+        bool const needs = m_terms.role == Role::Cap && (m_terms.bound == Bound::Max || turned) && m_r.lo && m_c.lo && !m_r.hi && !m_c.hi;
+        bool const tolerates = m_terms.role == Role::Floor && (m_terms.bound == Bound::Min || turned) && m_r.hi && m_c.hi && !m_r.lo && !m_c.lo;
         if (!needs && !tolerates) return;
         for (Bounds* bounds : {&m_r, &m_c}) {
             std::swap(bounds->lo, bounds->hi);
@@ -410,6 +413,7 @@ private:
     Bounds m_c;
     bool m_signLost = false;
     bool m_turned = false;
+    bool m_bothTurned = false;  // both are negative
     bool m_typicalOnly = false;
     std::optional<Distance> m_distance;
 };

@@ -51,6 +51,7 @@ struct ParameterJudgement {
     model::HazardSide hazardSide = model::HazardSide::None;
     std::optional<Distance> distance;  // of the bound that decided
     bool typicalOnly = false;          // no limit stands behind it
+    bool turned = false;               // of magnitudes, since values are negative: higher is the larger one
 };
 
 // Either parameter may be null (found in one sheet only, or not known to the

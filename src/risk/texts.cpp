@@ -146,6 +146,39 @@ std::string insideTitle(std::string_view name, model::Finding const& finding, st
     return fmt::format("{} is {}{}", name, most ? "lower" : "higher", by);
 }
 
+// Both print one limit ("-4"), no range.
+bool haveOneLimit(model::Finding const& finding) {
+    auto const one = [](model::Side const& side) { return side.min.empty() != side.max.empty() && (side.min.empty() ? isMost(side.max) : isLeast(side.min)); };
+    return finding.reference && finding.candidate && one(*finding.reference) && one(*finding.candidate);
+}
+
+// Negative values of which one reaches further; what a limit of one sheet only means is said otherwise.
+bool isOfMagnitudes(model::Finding const& finding, ParameterJudgement const& judged) {
+    bool const limited = judged.outcome != Outcome::HazardBoundOpen && judged.outcome != Outcome::TypicalOnly && judged.outcome != Outcome::TypicalOnlyBeyond;
+    if (!judged.turned || !judged.distance || !limited) return false;
+    switch (finding.relation) {
+        case Relation::ReachesHigher:
+        case Relation::ReachesLower:
+        case Relation::ClearAbove:
+        case Relation::ClearBelow:
+        case Relation::TypDiffers: return true;
+        case Relation::Inside:
+        case Relation::Wider: return haveOneLimit(finding);
+        default: return false;
+    }
+}
+
+// "-4 A" against "-4.2 A": which one is the larger current, not the higher number.
+std::string magnitudeTitle(std::string_view name, model::Finding const& finding, ParameterJudgement const& judged, std::string const& by) {
+    bool const larger = judged.distance->higher;
+    if (judged.distance->of == Bounding::Typical) return fmt::format("{}: typical value {} in magnitude{}", name, larger ? "larger" : "smaller", by);
+    if (haveOneLimit(finding)) return fmt::format("{} is {} in magnitude{}", name, larger ? "larger" : "smaller", by);
+    if (finding.relation == Relation::ClearAbove || finding.relation == Relation::ClearBelow) {
+        return fmt::format("{} lies clear of the reference's range, {} in magnitude{}", name, larger ? "larger" : "smaller", by);
+    }
+    return fmt::format("{} reaches {} in magnitude{}", name, larger ? "higher" : "lower", by);
+}
+
 }  // namespace
 
 std::string amount(Decimal value, std::string_view unit) {
@@ -221,6 +254,7 @@ std::string parameterTitle(std::string_view name, model::Finding const& finding,
             return fmt::format("{}: {}", name, compare::saysOnlyDirection(finding) ? "sign of the load current printed differently" : "stated under other conditions");
         default: break;
     }
+    if (isOfMagnitudes(finding, judged)) return magnitudeTitle(name, finding, judged, by);
     if (judged.outcome == Outcome::NotEnclosing || judged.outcome == Outcome::NotEnclosingCharger) {
         bool const single = finding.reference && finding.reference->min.empty();
         if (!judged.distance || judged.distance->of == Bounding::Typical) return fmt::format("{} is narrower", name);

@@ -47,6 +47,7 @@ TEST(JudgeParameter, ByRoleAndHazardBound) {
     Terms const thermal = termsOf(nullptr, model::ParameterKind::Thermal);
     Terms const leak = terms(Role::Cap, Bound::Max, Severity::Hazard);
     Terms const current = terms(Role::Floor, Bound::Min, Severity::Function);
+    Terms const sourced = terms(Role::Floor, Bound::Magnitude, Severity::Function);
     Terms const rating = terms(Role::Withstand, Bound::Both, Severity::Hazard);
     Terms charger = rating;
     charger.chargerPin = true;
@@ -56,6 +57,9 @@ TEST(JudgeParameter, ByRoleAndHazardBound) {
         {"needed, printed under Min", drain, Relation::Inside, parameter("20", "", ""), parameter("25", "", ""), Outcome::HazardOverlap, Judgement::Worse, 1, false},
         {"tolerated, printed under Max", current, Relation::ReachesLower, parameter("", "", "0.8"), parameter("", "", "0.7"), Outcome::HazardOverlap, Judgement::Worse, 2, false},
         {"tolerated, a typical value more", current, Relation::TypDiffers, parameter("", "", "0.8"), parameter("", "1.2", "0.8"), Outcome::Better, Judgement::Better, 1, false},
+        {"needed that flows out, printed under Min", sourced, Relation::ReachesLower, parameter("-0.2", "", ""), parameter("-0.36", "", ""), Outcome::Better, Judgement::Better, 1, false},
+        {"needed that flows out, printed under Max", sourced, Relation::ReachesHigher, parameter("", "", "-0.36"), parameter("", "", "-0.2"), Outcome::HazardOverlap, Judgement::Worse, 2, false},
+        {"needed that flows out, less under Min", sourced, Relation::Inside, parameter("-0.36", "-1", ""), parameter("-0.2", "-0.6", ""), Outcome::HazardOverlap, Judgement::Worse, 2, false},
         {"both bounds decide: less under Min", pin, Relation::ReachesLower, parameter("5e-6", "", "", "A"), parameter("3e-6", "", "", "A"), Outcome::HazardOverlap, Judgement::Worse, 2, false},
         {"both bounds decide: more under Min", pin, Relation::Inside, parameter("5e-6", "", "", "A"), parameter("8e-6", "", "", "A"), Outcome::Better, Judgement::Better, 1, false},
         {"unknown: what Min means is not known", thermal, Relation::ReachesLower, parameter("150", "", "", "degC"), parameter("125", "", "", "degC"), Outcome::TypicalDiffers, Judgement::Open, 1, false},

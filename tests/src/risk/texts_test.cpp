@@ -1,5 +1,7 @@
 #include "risk/texts.h"
 
+#include <array>
+
 #include <gtest/gtest.h>
 
 namespace standin::risk {
@@ -65,6 +67,26 @@ TEST(Texts, ALoneLimitThatMovedInwardsIsLowerOrHigher) {
     }
     EXPECT_EQ(texts::parameterTitle("Delay", insideOf("", "<7", "", "5"), judged, vocabulary::Role::Cap, "s"), "Delay is lower by 2 s");
     EXPECT_EQ(texts::parameterTitle("Slope", insideOf("", "-3", "", "-5"), judged, vocabulary::Role::Cap, "V"), "Slope is lower by 2 V");
+}
+
+// "-4.2 A" is the larger current, though the lower number.
+TEST(Texts, NegativeValuesAreSetAgainstEachOtherByMagnitude) {
+    using model::Relation;
+    auto const titled = [](Relation relation, std::array<char const*, 4> printed, Bounding of, bool larger) {
+        model::Finding finding = insideOf(printed[0], printed[1], printed[2], printed[3]);
+        finding.relation = relation;
+        ParameterJudgement judged;
+        judged.outcome = larger ? Outcome::Better : Outcome::NotEnclosing;
+        judged.turned = true;
+        judged.distance = Distance{.of = of, .higher = larger, .amount = quantity::Decimal(2)};
+        return texts::parameterTitle("Drain current", finding, judged, vocabulary::Role::Withstand, "A");
+    };
+    EXPECT_EQ(titled(Relation::Inside, {"", "-4", "", "-6"}, Bounding::Maximum, true), "Drain current is larger in magnitude by 2 A");
+    EXPECT_EQ(titled(Relation::Wider, {"", "-6", "", "-4"}, Bounding::Maximum, false), "Drain current is smaller in magnitude by 2 A");
+    EXPECT_EQ(titled(Relation::ReachesLower, {"-4", "", "-6", ""}, Bounding::Minimum, true), "Drain current is larger in magnitude by 2 A");
+    EXPECT_EQ(titled(Relation::ReachesLower, {"-4", "-1", "-6", "-1"}, Bounding::Maximum, true), "Drain current reaches higher in magnitude by 2 A");
+    EXPECT_EQ(titled(Relation::ClearBelow, {"-4", "-3", "-6", "-5"}, Bounding::Maximum, true), "Drain current lies clear of the reference's range, larger in magnitude by 2 A");
+    EXPECT_EQ(titled(Relation::TypDiffers, {"", "", "", ""}, Bounding::Typical, false), "Drain current: typical value smaller in magnitude by 2 A");
 }
 
 TEST(Texts, OneValueUnderTwoConditionsIsSaidOnce) {
