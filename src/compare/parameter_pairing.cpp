@@ -107,7 +107,11 @@ int filledColumns(Parameter const& p) { return (p.min ? 1 : 0) | (p.typ ? 2 : 0)
 class Pairing {
 public:
     Pairing(SheetPair const& sheets, ConditionMemo& conditions)
-        : m_sheets(sheets), m_naming(sheets.reference, sheets.candidate, sheets.vocabulary, conditions), m_conditions(conditions) {}
+        : m_sheets(sheets),
+          m_naming(sheets.reference, sheets.candidate, sheets.vocabulary, conditions),
+          m_conditions(conditions),
+          m_referenceProfiles(sheets.reference.parameters.size()),
+          m_candidateProfiles(sheets.candidate.parameters.size()) {}
 
     ParameterPairing run() {
         select(m_sheets.reference, m_sheets.options.referenceVariant, m_reference, m_result.otherVariantReference);
@@ -146,14 +150,14 @@ private:
     [[nodiscard]] Parameter const& c(int index) const { return m_sheets.candidate.parameters[static_cast<std::size_t>(index)]; }
 
     Profile const& referenceProfile(int index) {
-        auto const found = m_referenceProfiles.find(index);
-        if (found != m_referenceProfiles.end()) return found->second;
-        return m_referenceProfiles.emplace(index, profileOf(r(index), m_naming.ofReference(r(index)), m_sheets.referenceRows, index, m_conditions)).first->second;
+        auto& profile = m_referenceProfiles[static_cast<std::size_t>(index)];
+        if (!profile) profile = profileOf(r(index), m_naming.ofReference(r(index)), m_sheets.referenceRows, index, m_conditions);
+        return *profile;
     }
     Profile const& candidateProfile(int index) {
-        auto const found = m_candidateProfiles.find(index);
-        if (found != m_candidateProfiles.end()) return found->second;
-        return m_candidateProfiles.emplace(index, profileOf(c(index), m_naming.ofCandidate(c(index)), m_sheets.candidateRows, index, m_conditions)).first->second;
+        auto& profile = m_candidateProfiles[static_cast<std::size_t>(index)];
+        if (!profile) profile = profileOf(c(index), m_naming.ofCandidate(c(index)), m_sheets.candidateRows, index, m_conditions);
+        return *profile;
     }
 
     // How the conditions of two rows meet. Rows share theirs, so that few meetings are many rows'.
@@ -360,9 +364,9 @@ private:
 
     std::vector<Edge> possibleEdges() {
         std::vector<Edge> edges;
-        std::unordered_map<long long, char> seen;
+        std::vector<int> lastMet(m_sheets.candidate.parameters.size(), -1);  // by candidate, the reference that was set against it last
         auto consider = [&](int i, int j) {
-            if (!seen.emplace(edgeId(i, j), 1).second) return;
+            if (std::exchange(lastMet[static_cast<std::size_t>(j)], i) == i) return;
             double const weight = score(i, j);
             if (weight >= kPairThreshold) edges.push_back({i, j, weight});
         };
@@ -408,13 +412,15 @@ private:
 
     // By reference: the least that another partner would cost; no entry: there is none.
     std::unordered_map<int, double> lossesOf(std::vector<Edge> const& edges, std::vector<Edge> const& chosen) {
-        std::unordered_map<int, int> partner;
-        std::unordered_map<int, int> partnerOfCandidate;
+        constexpr int kNone = -1;
+        std::vector<int> partnerOfReference(m_sheets.reference.parameters.size(), kNone);
+        std::vector<int> partnerOfCandidate(m_sheets.candidate.parameters.size(), kNone);
         std::unordered_map<int, double> loss;
         std::unordered_map<long long, double> weightOf;
+        weightOf.reserve(edges.size());
         for (Edge const& edge : chosen) {
-            partner[edge.reference] = edge.candidate;
-            partnerOfCandidate[edge.candidate] = edge.reference;
+            partnerOfReference[static_cast<std::size_t>(edge.reference)] = edge.candidate;
+            partnerOfCandidate[static_cast<std::size_t>(edge.candidate)] = edge.reference;
         }
         for (Edge const& edge : edges) weightOf[edgeId(edge.reference, edge.candidate)] = edge.weight;
         auto weightAt = [&](int i, int j) {
@@ -426,30 +432,30 @@ private:
             if (!isNew) found->second = std::min(found->second, value);
         };
         for (Edge const& edge : edges) {
-            auto const own = partner.find(edge.reference);
-            auto const other = partnerOfCandidate.find(edge.candidate);
-            if (own != partner.end() && own->second == edge.candidate) continue;
+            int const own = partnerOfReference[static_cast<std::size_t>(edge.reference)];
+            int const other = partnerOfCandidate[static_cast<std::size_t>(edge.candidate)];
+            if (own != kNone && own == edge.candidate) continue;
             // Rows of two versions that print the same: whichever is meant, it says the same.
-            bool const likeOwn = own != partner.end() && printTheSame(c(own->second), c(edge.candidate));
-            bool const likeOther = other != partnerOfCandidate.end() && printTheSame(r(other->second), r(edge.reference));
+            bool const likeOwn = own != kNone && printTheSame(c(own), c(edge.candidate));
+            bool const likeOther = other != kNone && printTheSame(r(other), r(edge.reference));
             double const now =
-                (own == partner.end() ? 0.0 : weightAt(edge.reference, own->second)) + (other == partnerOfCandidate.end() ? 0.0 : weightAt(other->second, edge.candidate));
-            bool const exchange = own != partner.end() && other != partnerOfCandidate.end();
-            double const then = edge.weight + (exchange ? weightAt(other->second, own->second) : 0.0);
+                (own == kNone ? 0.0 : weightAt(edge.reference, own)) + (other == kNone ? 0.0 : weightAt(other, edge.candidate));
+            bool const exchange = own != kNone && other != kNone;
+            double const then = edge.weight + (exchange ? weightAt(other, own) : 0.0);
             double lost = (now - then) / (exchange ? 2 : 1);
-            int const metNow = (own == partner.end() ? 0 : agreeingConditions({edge.reference, own->second})) +
-                               (other == partnerOfCandidate.end() ? 0 : agreeingConditions({other->second, edge.candidate}));
-            int const metThen = agreeingConditions(edge) + (exchange ? agreeingConditions({other->second, own->second}) : 0);
+            int const metNow = (own == kNone ? 0 : agreeingConditions({edge.reference, own})) +
+                               (other == kNone ? 0 : agreeingConditions({other, edge.candidate}));
+            int const metThen = agreeingConditions(edge) + (exchange ? agreeingConditions({other, own}) : 0);
             // As good by little, and the rows state fewer of one another's conditions: no doubt.
             if (lost >= 0 && metNow > metThen) lost = std::max(lost, kNearlyAsGood);
             // Nor where the words that tell rows apart ("carry out", "decode out") would meet less.
-            if (lost > kNothing && lost < kNearlyAsGood && own != partner.end()) {
-                double const toldNow = told(edge.reference, own->second) + (exchange ? told(other->second, edge.candidate) : 0.0);
-                double const toldThen = told(edge.reference, edge.candidate) + (exchange ? told(other->second, own->second) : 0.0);
+            if (lost > kNothing && lost < kNearlyAsGood && own != kNone) {
+                double const toldNow = told(edge.reference, own) + (exchange ? told(other, edge.candidate) : 0.0);
+                double const toldThen = told(edge.reference, edge.candidate) + (exchange ? told(other, own) : 0.0);
                 if (toldNow - toldThen >= kClearlyTold * (exchange ? 2 : 1)) lost = kNearlyAsGood;
             }
-            if (own != partner.end() && !likeOwn) lower(edge.reference, lost);
-            if (other != partnerOfCandidate.end() && !likeOther) lower(other->second, lost);
+            if (own != kNone && !likeOwn) lower(edge.reference, lost);
+            if (other != kNone && !likeOther) lower(other, lost);
         }
         return loss;
     }
@@ -465,9 +471,14 @@ private:
     // found their partners under one other name and nowhere else, the rest is looked for
     // there too.
     bool followStrands(std::vector<Edge>& edges, std::vector<Edge> const& chosen, std::unordered_map<int, double> const& losses) {
+        std::vector<std::optional<Key>> ofReference(m_sheets.reference.parameters.size());
+        std::vector<std::optional<Key>> ofCandidate(m_sheets.candidate.parameters.size());
         auto strands = [&](Edge const& edge) {
-            return std::pair{strandOf(m_referenceWords, edge.reference, kinOf(r(edge.reference), referenceProfile(edge.reference)), referenceProfile(edge.reference)),
-                             strandOf(m_candidateWords, edge.candidate, kinOf(c(edge.candidate), candidateProfile(edge.candidate)), candidateProfile(edge.candidate))};
+            auto& reference = ofReference[static_cast<std::size_t>(edge.reference)];
+            auto& candidate = ofCandidate[static_cast<std::size_t>(edge.candidate)];
+            if (!reference) reference = strandOf(m_referenceWords, edge.reference, kinOf(r(edge.reference), referenceProfile(edge.reference)), referenceProfile(edge.reference));
+            if (!candidate) candidate = strandOf(m_candidateWords, edge.candidate, kinOf(c(edge.candidate), candidateProfile(edge.candidate)), candidateProfile(edge.candidate));
+            return std::pair{*reference, *candidate};
         };
         std::map<std::pair<Key, Key>, int> votes;
         std::unordered_map<Key, int> all;  // of a strand of either sheet
@@ -690,7 +701,7 @@ private:
     bool m_versionsSettled = false;
     std::vector<int> m_reference, m_candidate;          // of the chosen variants
     std::vector<int> m_freeReference, m_freeCandidate;  // without a twin
-    std::unordered_map<int, Profile> m_referenceProfiles, m_candidateProfiles;
+    std::vector<std::optional<Profile>> m_referenceProfiles, m_candidateProfiles;  // by row
 };
 
 }  // namespace
