@@ -64,14 +64,14 @@ ClaimReader::ClaimReader(vocabulary::HistoryWords const& words, std::vector<std:
       m_removed(phraseKeys(words.removed)),
       m_place(phraseKeys(words.place)) {
     // Words of change and place are no subject either.
-    std::vector<std::string> fillers = words.fillers;
-    for (auto const* list : {&words.from, &words.to, &words.was, &words.added, &words.removed, &words.place}) fillers.insert(fillers.end(), list->begin(), list->end());
-    m_fillers = phraseKeys(fillers);
+    m_fillers = phraseKeys(words.fillers);
+    for (auto const* list : {&m_from, &m_to, &m_was, &m_added, &m_removed, &m_place}) m_fillers.insert(m_fillers.end(), list->begin(), list->end());
+    longestFirst(m_fillers);
     for (auto const& title : titles) {
         TokenKeys keys = keysOf(titleTokens(title));
         if (!keys.empty()) m_titles.push_back(std::move(keys));
     }
-    std::stable_sort(m_titles.begin(), m_titles.end(), [](auto const& a, auto const& b) { return a.size() > b.size(); });
+    longestFirst(m_titles);
 }
 
 ClaimedChange ClaimReader::changeOf(std::vector<ClaimToken> const& tokens) const {

@@ -24,12 +24,14 @@ bool saysSomething(std::string_view word) {
 std::string keyOfWord(std::string_view word) {
     std::string kept;
     kept.reserve(word.size());
+    bool ascii = true;
     for (char const byte : word) {
         bool const bare = isAsciiWord(byte) || static_cast<unsigned char>(byte) >= 0x80;
-        if (bare || byte == '+' || byte == '.' || byte == '/') kept.push_back(byte);
+        if (bare || byte == '+' || byte == '.' || byte == '/') kept.push_back(text::isAsciiUpper(byte) ? static_cast<char>(byte | ' ') : byte);
+        ascii = ascii && static_cast<unsigned char>(byte) < 0x80;
     }
     while (!kept.empty() && (kept.back() == '.' || kept.back() == '/')) kept.pop_back();
-    std::string key = text::unifiedSpelling(text::lowerCase(kept));
+    std::string key = text::unifiedSpelling(ascii ? kept : text::lowerCase(kept));
     key.resize(text::singular(key).size());  // which takes off an ending
     return key;
 }
@@ -113,8 +115,12 @@ std::vector<TokenKeys> phraseKeys(std::vector<std::string> const& phrases) {
         TokenKeys keys = keysOf(claimTokens(phrase));
         if (!keys.empty()) list.push_back(std::move(keys));
     }
-    std::stable_sort(list.begin(), list.end(), [](auto const& a, auto const& b) { return a.size() > b.size(); });
+    longestFirst(list);
     return list;
+}
+
+void longestFirst(std::vector<TokenKeys>& phrases) {
+    std::stable_sort(phrases.begin(), phrases.end(), [](auto const& a, auto const& b) { return a.size() > b.size(); });
 }
 
 std::size_t phraseAt(std::vector<ClaimToken> const& tokens, std::size_t at, std::vector<TokenKeys> const& phrases) {

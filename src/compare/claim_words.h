@@ -32,6 +32,7 @@ using TokenKeys = std::vector<std::string>;
 
 // Phrases as keys, the longest first.
 [[nodiscard]] std::vector<TokenKeys> phraseKeys(std::vector<std::string> const& phrases);
+void longestFirst(std::vector<TokenKeys>& phrases);  // else in their order
 
 // Tokens that a phrase takes from `at` on; 0: none begins there.
 [[nodiscard]] std::size_t phraseAt(std::vector<ClaimToken> const& tokens, std::size_t at, std::vector<TokenKeys> const& phrases);

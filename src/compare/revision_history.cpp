@@ -210,12 +210,19 @@ struct Columns {
     int statements = -1;
 };
 
+struct Phrases {
+    explicit Phrases(vocabulary::HistoryWords const& words) : from(phraseKeys(words.from)), to(phraseKeys(words.to)), first(phraseKeys(words.first)) {
+        for (auto const& word : words.revision) revision.push_back(text::lowerCase(word));
+        std::stable_sort(revision.begin(), revision.end(), [](auto const& a, auto const& b) { return a.size() > b.size(); });
+    }
+
+    std::vector<std::string> revision;  // lower case, the longest first
+    std::vector<TokenKeys> from, to, first;
+};
+
 class Reading {
 public:
-    explicit Reading(vocabulary::HistoryWords const& words) : m_from(phraseKeys(words.from)), m_to(phraseKeys(words.to)), m_first(phraseKeys(words.first)) {
-        for (auto const& word : words.revision) m_revision.push_back(text::lowerCase(word));
-        std::stable_sort(m_revision.begin(), m_revision.end(), [](auto const& a, auto const& b) { return a.size() > b.size(); });
-    }
+    explicit Reading(Phrases const& phrases) : m_phrases(phrases) {}
 
     std::vector<HistoryEntry> read(model::Datasheet const& sheet) {
         auto const lines = linesOf(sheet);
@@ -239,7 +246,7 @@ private:
         std::string const folded = text::foldForComparison(text::trimmed(cell));
         if (folded.size() > kLongestIdentity) return {};
         if (isLabel(folded)) return folded;
-        auto const labels = labelsIn(folded, m_revision);
+        auto const labels = labelsIn(folded, m_phrases.revision);
         return labels.empty() ? std::string() : labels.back().text;
     }
 
@@ -280,7 +287,7 @@ private:
         return std::any_of(table.cells.begin(), table.cells.end(), [&](model::Cell const& cell) {
             if (!cell.header || cell.column != column || cell.text.size() > kLongestIdentity || !labelOf(cell.text).empty()) return false;
             std::string const lower = text::lowerCase(text::foldForComparison(cell.text));
-            return std::any_of(m_revision.begin(), m_revision.end(), [&](auto const& word) { return word.size() > 1 && lower.find(word) != std::string::npos; });
+            return std::any_of(m_phrases.revision.begin(), m_phrases.revision.end(), [&](auto const& word) { return word.size() > 1 && lower.find(word) != std::string::npos; });
         });
     }
 
@@ -313,11 +320,11 @@ private:
     bool takeHead(Line const& line, Cleaned const& clean) {
         if (clean.bullet || clean.text.empty()) return false;
         std::string const folded = text::foldForComparison(clean.text);
-        auto labels = labelsIn(folded, m_revision);
+        auto labels = labelsIn(folded, m_phrases.revision);
         if (labels.empty() || labels.back().begin > kLongestHead) return false;
         bool const leads = labels.front().begin == 0;
         auto const before = claimTokens(std::string_view(folded).substr(0, labels.back().begin));
-        bool const fromTo = says(before, m_from) && says(before, m_to);
+        bool const fromTo = says(before, m_phrases.from) && says(before, m_phrases.to);
         if (!leads && !fromTo) return false;
         Label const& named = fromTo ? labels.back() : labels.front();
         begin(named.text, fromTo && labels.size() > 1 ? labels.front().text : std::string(), line);
@@ -362,7 +369,7 @@ private:
     void addStatements(std::string const& text, int page, model::Place const& place) {
         for (auto& part : parted(text)) {
             auto const tokens = claimTokens(part);
-            if (tokens.empty() || phraseAt(tokens, 0, m_first) == tokens.size()) continue;
+            if (tokens.empty() || phraseAt(tokens, 0, m_phrases.first) == tokens.size()) continue;
             if (dateNumber(part) != 0 && part.size() < 20) continue;
             m_entries.back().statements.push_back({std::move(part), page, place});
         }
@@ -375,8 +382,7 @@ private:
         return false;
     }
 
-    std::vector<std::string> m_revision;  // lower case, the longest first
-    std::vector<TokenKeys> m_from, m_to, m_first;
+    Phrases const& m_phrases;
     std::vector<HistoryEntry> m_entries;
     bool m_bullets = false;  // of the entry at hand
     bool m_inRows = false;  // the last entry stands in a row of a table
@@ -384,6 +390,11 @@ private:
 
 }  // namespace
 
-std::vector<HistoryEntry> readHistory(model::Datasheet const& sheet, vocabulary::HistoryWords const& words) { return Reading(words).read(sheet); }
+std::vector<HistoryEntry> readHistory(model::Datasheet const& sheet, vocabulary::HistoryWords const& words) { return Reading(Phrases(words)).read(sheet); }
+
+Histories readHistories(model::Datasheet const& reference, model::Datasheet const& candidate, vocabulary::HistoryWords const& words) {
+    Phrases const phrases(words);
+    return {.reference = Reading(phrases).read(reference), .candidate = Reading(phrases).read(candidate)};
+}
 
 }  // namespace standin::compare

@@ -32,4 +32,10 @@ struct HistoryEntry {
 // In the order in which the sheet prints them; empty where it has no history.
 [[nodiscard]] std::vector<HistoryEntry> readHistory(model::Datasheet const& sheet, vocabulary::HistoryWords const& words);
 
+// Of both sheets; the words are made ready once.
+struct Histories {
+    std::vector<HistoryEntry> reference, candidate;
+};
+[[nodiscard]] Histories readHistories(model::Datasheet const& reference, model::Datasheet const& candidate, vocabulary::HistoryWords const& words);
+
 }  // namespace standin::compare

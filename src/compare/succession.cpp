@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 #include <string_view>
+#include <unordered_set>
 
 #include "compare/revision_order.h"
 #include "compare/text_keys.h"
@@ -23,28 +24,41 @@ bool sharePartNumber(model::Datasheet const& a, model::Datasheet const& b) {
     return std::any_of(b.document.partNumbers.begin(), b.document.partNumbers.end(), [&](auto const& part) { return known.count(text::foldKey(part)) > 0; });
 }
 
-// Keys of what is printed, sentences and rows; short ones say the same in any sheet.
-std::set<Key> printedKeys(model::Datasheet const& sheet) {
-    std::set<Key> keys;
-    auto const add = [&keys](std::string_view text) {
+// Calls take(key) for what is printed, sentences and rows, until that returns true; short ones
+// say the same in any sheet.
+template <class Take>
+void forEachPrintedKey(model::Datasheet const& sheet, Take const& take) {
+    auto const taken = [&take](std::string_view text) {
         std::string const key = text::foldKey(text);
-        if (key.size() >= kTellingText) keys.insert(hashOf(key));
+        return key.size() >= kTellingText && take(hashOf(key));
     };
-    for (auto const& sentence : sheet.text) add(sentence.text);
+    for (auto const& sentence : sheet.text) {
+        if (taken(sentence.text)) return;
+    }
     for (auto const& table : sheet.tables) {
         std::map<int, std::string> rows;
         for (auto const& cell : table.cells) rows[cell.row] += cell.text;
-        for (auto const& [row, text] : rows) add(text);
+        for (auto const& [row, text] : rows) {
+            if (taken(text)) return;
+        }
     }
-    return keys;
 }
 
 // Two makers may give their parts one number; then little else is printed alike.
 bool shareTheirText(model::Datasheet const& a, model::Datasheet const& b) {
-    auto const left = printedKeys(a);
-    auto const right = printedKeys(b);
-    auto const common = std::count_if(left.begin(), left.end(), [&](Key key) { return right.count(key) > 0; });
-    return common > 0 && static_cast<double>(common) >= kOneSheet * static_cast<double>(std::min(left.size(), right.size()));
+    std::unordered_set<Key> left;
+    std::unordered_set<Key> right;
+    forEachPrintedKey(a, [&left](Key key) {
+        left.insert(key);
+        return false;
+    });
+    std::size_t common = 0;
+    auto const isEnough = [&](std::size_t shorter) { return common > 0 && static_cast<double>(common) >= kOneSheet * static_cast<double>(shorter); };
+    forEachPrintedKey(b, [&](Key key) {
+        if (right.insert(key).second && left.count(key) > 0) ++common;
+        return isEnough(left.size());  // whatever else the other prints
+    });
+    return isEnough(std::min(left.size(), right.size()));
 }
 
 // The latest revision that a sheet states: in its history, or of itself.
@@ -68,8 +82,7 @@ int latestDate(model::Datasheet const& sheet, std::vector<HistoryEntry> const& h
 
 std::optional<Succession> successionOf(model::Datasheet const& reference, model::Datasheet const& candidate, vocabulary::HistoryWords const& words) {
     if (!sharePartNumber(reference, candidate) || !shareTheirText(reference, candidate)) return std::nullopt;
-    auto const ofReference = readHistory(reference, words);
-    auto const ofCandidate = readHistory(candidate, words);
+    auto const [ofReference, ofCandidate] = readHistories(reference, candidate, words);
     if (ofReference.empty() && ofCandidate.empty()) return std::nullopt;
     std::string const before = latestOf(reference, ofReference);
     std::string const after = latestOf(candidate, ofCandidate);
