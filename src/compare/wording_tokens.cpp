@@ -331,6 +331,13 @@ private:
     }
 
     void addPlainWord(std::string_view printed, Compound compound) {
+        if (isPlainlySmall(printed)) {
+            Word& word = m_words.emplace_back();
+            word.printed = printed;
+            word.plain = printed;
+            fillWord(word);
+            return;
+        }
         std::string plain = text::lowerCase(printed);
         if (plain.size() > 2 && plain.ends_with("'s")) plain.resize(plain.size() - 2);
         if (isOneOf(plain, {"cannot", "can't"})) {
@@ -346,32 +353,44 @@ private:
         Word& word = m_words.emplace_back();
         word.printed = printed;
         word.plain = std::move(plain);
-        std::string const& lower = word.plain;
+        bool const counts = numberWord(word.plain) > 0;
         bool const sign = printed != "&" && !text::isAsciiLetter(printed.front()) && !text::isAsciiDigit(printed.front()) && static_cast<unsigned char>(printed.front()) < 0x80;
         if (sign || printed == "≤" || printed == "≥" || printed == "±" || printed == "×") {
             word.token.kind = Kind::Sign;
             word.token.key = std::string(printed);
             word.plain.clear();
             if (printed == "<") word.plain = "less than";
-        } else if (int const number = numberWord(lower); number > 0) {
-            word.token.kind = Kind::Number;
-            word.value = number;
-        } else if (isUnitWord(printed)) {
+        } else if (!counts && isUnitWord(printed)) {
             auto const unit = quantity::parseUnit(printed);
             word.token.kind = Kind::Number;  // a unit is part of what is stated
             word.token.key = "u:" + unit->factor.toShortString() + unit->coherent;
             word.token.unit = unit->coherent;
-        } else if (symbol) {
+        } else if (!counts && symbol) {
             word.token.key = quantity::symbolKey(printed);
             bool const pin = isPinName(word.token.key);
             word.token.kind = pin ? Kind::Pin : Kind::Symbol;
             auto const other = pin ? m_names.symbols.end() : m_names.symbols.find(word.token.key);
             if (other != m_names.symbols.end()) word.token.key = other->second;
             if (word.token.key != "nc") word.plain.clear();
-        } else if (isFiller(lower, m_language)) {
+        } else {
+            fillWord(word);
+        }
+    }
+
+    // Most words: small letters that stand for no symbol, no unit and no two words.
+    [[nodiscard]] bool isPlainlySmall(std::string_view printed) const {
+        bool const small = printed.size() > 2 && std::all_of(printed.begin(), printed.end(), text::isAsciiLower);
+        return small && !m_allCapitals && m_headings.empty() && printed != "cannot";
+    }
+
+    void fillWord(Word& word) const {
+        if (int const number = numberWord(word.plain); number > 0) {
+            word.token.kind = Kind::Number;
+            word.value = number;
+        } else if (isFiller(word.plain, m_language)) {
             word.filler = true;
         } else {
-            word.token.key = wordKey(lower);
+            word.token.key = wordKey(word.plain);
         }
     }
 

@@ -157,19 +157,18 @@ struct Matter {
 };
 
 Matter matterOf(Finding const& finding, SheetView const& sheets) {
+    if (!finding.canonical.empty()) {
+        if (auto const* entry = sheets.vocabulary().find(finding.canonical, sheets.family())) {
+            return {.severity = entry->severity, .known = true, .caution = entry->caution, .words = insideSentence(entry->title)};
+        }
+    }
     std::vector<vocabulary::Topic> topics;
-    for (auto const& side : {finding.reference, finding.candidate}) {
-        if (!side) continue;
-        for (auto& topic : sheets.vocabulary().topics(side->text, sheets.family())) topics.push_back(std::move(topic));
+    for (auto const* side : {&finding.reference, &finding.candidate}) {
+        if (!*side) continue;
+        for (auto& topic : sheets.vocabulary().topics((*side)->text, sheets.family())) topics.push_back(std::move(topic));
     }
     std::stable_sort(topics.begin(), topics.end(), [](auto const& a, auto const& b) { return a.severity > b.severity; });
     Matter matter;
-    if (!finding.canonical.empty()) {
-        if (auto const* entry = sheets.vocabulary().find(finding.canonical, sheets.family())) {
-            matter = {.severity = entry->severity, .known = true, .caution = entry->caution, .words = insideSentence(entry->title)};
-            return matter;
-        }
-    }
     if (topics.empty()) return matter;
     matter.known = true;
     matter.severity = topics.front().severity;

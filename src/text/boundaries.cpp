@@ -41,6 +41,16 @@ bool isWordLetter(char32_t code) {
 
 bool isUnitSign(char32_t code) { return code == 0xB0 || code == 0xBA || code == U'%' || code == 0x2103 || code == 0x2109 || code == 0x2030 || code == 0x221A; }
 
+// Bytes that a word goes on with, whatever stands around them: ASCII letters, digits, "_".
+constexpr std::array<bool, 256> kGoesOn = [] {
+    std::array<bool, 256> goesOn{};
+    for (unsigned byte = 0; byte < 0x80; ++byte) {
+        char const c = static_cast<char>(byte);
+        goesOn[byte] = isAsciiLetter(c) || isAsciiDigit(c) || c == '_';
+    }
+    return goesOn;
+}();
+
 class WordScanner {
 public:
     explicit WordScanner(std::string_view text) : m_text(text) {}
@@ -48,6 +58,10 @@ public:
     std::vector<std::string_view> scan() {
         m_words.reserve(m_text.size() / 5 + 1);
         while (m_at < m_text.size()) {
+            if (isAsciiLetter(m_text[m_at])) {
+                takeWord();
+                continue;
+            }
             std::size_t next = m_at;
             char32_t const code = decodeNext(m_text, next);
             if (isSpace(code)) {
@@ -144,6 +158,10 @@ private:
     void takeWord() {
         std::size_t end = m_at;
         while (end < m_text.size()) {
+            if (kGoesOn[static_cast<unsigned char>(m_text[end])]) {
+                ++end;
+                continue;
+            }
             char32_t const code = codeAt(end);
             if (isWordLetter(code) || isDigit(code)) {
                 end = after(end);

@@ -430,22 +430,23 @@ std::string_view singular(std::string_view word) {
 namespace {
 
 struct SpellingHints {
-    bool stem = false;  // holds a pair of letters without which no stem of two spellings is there
+    bool stem = false;  // holds three letters without which no stem of two spellings is there
     bool ise = false;   // holds "is"
 };
 
-// Most words hold none of the pairs: one pass instead of a search for every stem.
+// Most words hold none of them: one pass instead of a search for every stem.
 SpellingHints spellingHints(std::string_view word) {
     SpellingHints hints;
     for (std::size_t i = 1; i < word.size(); ++i) {
         char const before = word[i - 1];
+        char const next = i + 1 < word.size() ? word[i + 1] : '\0';
         switch (word[i]) {
-            case 'u': hints.stem = hints.stem || before == 'o' || before == 'g' || before == 'i'; break;
-            case 'r': hints.stem = hints.stem || before == 't' || before == 'b'; break;
-            case 'm': hints.stem = hints.stem || before == 'm'; break;
-            case 'c': hints.stem = hints.stem || before == 'n'; break;
-            case 'l': hints.stem = hints.stem || before == 'l'; break;
-            case 'y': hints.stem = hints.stem || before == 'e'; break;
+            case 'u': hints.stem = hints.stem || (before == 'o' && (next == 'r' || next == 'l')) || (before == 'g' && next == 'e') || (before == 'i' && next == 'm'); break;
+            case 'r': hints.stem = hints.stem || ((before == 't' || before == 'b') && next == 'e'); break;
+            case 'm': hints.stem = hints.stem || (before == 'm' && (next == 'e' || next == 'a')); break;
+            case 'c': hints.stem = hints.stem || (before == 'n' && (next == 'e' || next == 'i')); break;
+            case 'l': hints.stem = hints.stem || (before == 'l' && (next == 'e' || next == 'i')); break;
+            case 'e': hints.stem = hints.stem || (before == 'r' && next == 'y'); break;
             case 's': hints.ise = hints.ise || before == 'i'; break;
             default: break;
         }
