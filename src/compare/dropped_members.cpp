@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <iterator>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -22,6 +23,7 @@ using Kind = Token::Kind;
 using Joint = ReadSentence::Joint;
 
 constexpr std::size_t kLongestMember = 10;  // words
+constexpr std::size_t kLongestSubstitute = 3;  // words
 constexpr std::size_t kLongestBeside = 4;   // words of the member next to it
 constexpr std::size_t kMostLeftOut = 6;     // words, of a sentence that is part of another
 constexpr std::size_t kFewestKept = 2;      // of it; one word alone is part of many a sentence
@@ -91,6 +93,16 @@ public:
             if (run.end - run.begin <= kLongestMember && namesSomething(run) && isLastOfList(run)) return true;
         }
         return false;
+    }
+
+    // Words of this sentence alone beside a word, slash or comma that joins.
+    [[nodiscard]] bool isPlaceInList(Run run) const {
+        if (run.end - run.begin > kLongestSubstitute || !namesSomething(run)) return false;
+        bool const words = std::all_of(m_tokens.begin() + static_cast<std::ptrdiff_t>(run.begin), m_tokens.begin() + static_cast<std::ptrdiff_t>(run.end),
+                                       [](Token const& token) { return token.kind == Kind::Word && !namesNothing(token); });
+        bool const behindWord = run.begin > 1 && joins(m_tokens[run.begin - 1]);
+        bool const beforeWord = run.end + 1 < m_tokens.size() && joins(m_tokens[run.end]);
+        return words && (behindWord || beforeWord || isJoined(run));
     }
 
 private:
@@ -183,6 +195,35 @@ bool dropsCompound(std::vector<Edit> const& script, ReadSentence const& referenc
     return false;
 }
 
+std::string joinedKeys(std::vector<Token> const& tokens, Run run) {
+    std::string joined;
+    for (std::size_t at = run.begin; at < run.end; ++at) joined += tokens[at].key;
+    return joined;
+}
+
+// "protecting" and "protection", "over voltage" and "overvoltage"; not "overvoltage" and "overcurrent".
+bool haveOneStem(std::string const& a, std::string const& b) {
+    constexpr std::size_t kShortestStem = 4;
+    auto const [end, other] = std::mismatch(a.begin(), a.end(), b.begin(), b.end());
+    auto const common = static_cast<std::size_t>(end - a.begin());
+    return common >= kShortestStem && 3 * common >= 2 * std::min(a.size(), b.size());
+}
+
+// "the lamp and the bell" here, "the lamp and the fan" there: the sentence is the same but for one of several.
+bool substitutesMember(std::vector<Edit> const& script, Lists const& left, Lists const& right, ReadSentence const& reference, ReadSentence const& candidate) {
+    Run removed;
+    Run inserted;
+    for (Edit const& edit : script) {
+        if (edit.kind == EditKind::Keep) continue;
+        Run& run = edit.kind == EditKind::Remove ? removed : inserted;
+        if (run.end > 0) return false;
+        std::size_t const begin = edit.kind == EditKind::Remove ? edit.reference : edit.candidate;
+        run = {begin, begin + edit.count};
+    }
+    if (removed.end == 0 || inserted.end == 0 || removed.begin != inserted.begin) return false;
+    return left.isPlaceInList(removed) && right.isPlaceInList(inserted) && !haveOneStem(joinedKeys(reference.tokens, removed), joinedKeys(candidate.tokens, inserted));
+}
+
 bool comesLater(ReadSentence const& sentence, ReadSentence const& other) {
     auto const byKey = [](Token const& a, Token const& b) { return a.key < b.key; };
     if (sentence.tokens.size() != other.tokens.size()) return sentence.tokens.size() > other.tokens.size();
@@ -219,6 +260,14 @@ bool dropsMember(ReadSentence const& reference, ReadSentence const& candidate) {
         if ((removed ? left : right).isMember({begin, begin + edit.count})) return true;
     }
     return left.dropsLastOf(right) || right.dropsLastOf(left) || dropsCompound(script, reference, candidate);
+}
+
+bool substitutesMember(ReadSentence const& reference, ReadSentence const& candidate) {
+    if (!joinsSomething(reference) || !joinsSomething(candidate)) return false;
+    if (std::max(reference.tokens.size(), candidate.tokens.size()) > kMostTokens) return false;
+    Keys const keys = keysOf(reference);
+    Keys const others = keysOf(candidate);
+    return substitutesMember(scriptOf(reference, candidate), Lists(reference, keys, others), Lists(candidate, others, keys), reference, candidate);
 }
 
 bool isPartOf(ReadSentence const& reference, ReadSentence const& candidate) {

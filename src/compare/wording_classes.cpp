@@ -460,9 +460,11 @@ private:
         if (any({Meaning::Each, Meaning::Any, Meaning::All, Meaning::Only, Meaning::Total}) || bothAlone) raise(WordingClass::Scope);
     }
 
-    // "charge and discharge" here and "charge" there.
+    // "charge and discharge" here and "charge" there; "the lamp and the bell" here and "the lamp and the fan" there.
     void findMembers() {
-        if (dropsMember(m_reference, m_candidate)) raise(!raisedAny() && any(kStates) ? WordingClass::Trig : WordingClass::Scope);
+        bool const first = !raisedAny();
+        bool const changed = dropsMember(m_reference, m_candidate) || (first && substitutesMember(m_reference, m_candidate));
+        if (changed) raise(first && any(kStates) ? WordingClass::Trig : WordingClass::Scope);
     }
 
     void findTimes() {

@@ -361,7 +361,7 @@ std::string_view classText(WordingClass wordingClass) {
         case WordingClass::Num: return "another number, unit or symbol";
         case WordingClass::Pin: return "other handling or connection of a pin";
         case WordingClass::Temp: return "other temperature or supply range";
-        case WordingClass::Scope: return "other scope (each, any, all, only), or one of several left out";
+        case WordingClass::Scope: return "other scope (each, any, all, only), or one of several left out or another";
         case WordingClass::Grade: return "other grade of promise";
         case WordingClass::Ord: return "other meaning of an ordering code";
         case WordingClass::Time: return "other time or sequence";
