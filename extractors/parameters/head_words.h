@@ -1,5 +1,5 @@
-// What a column title says its column holds, in English, Chinese, Japanese,
-// German and Russian. A data table, matched on folded words.
+// What a column title says its column holds. The titles of all languages are
+// data: vocabulary/column_titles.h.
 //
 //     columnRoleOf("Test Conditions")  -> Condition
 //     columnRoleOf("最小值 Min.")        -> Min

@@ -1,16 +1,13 @@
-// Known column titles in English, Chinese, Japanese, German and Russian.
+// Known titles (vocabulary/column_titles.h) among the cells of a page.
 #pragma once
 
-#include <cstdint>
 #include <string_view>
+
+#include "vocabulary/column_titles.h"
 
 namespace standin::tables {
 
-enum class ColumnTitle : std::uint8_t {
-    None,
-    Parameter, Symbol, Conditions, Min, Typ, Max, Value, Unit, Note, TestCircuit,  // specifications
-    Pin, Name, Description, Type, Package, PartNumber, Marking, Date, Revision     // other tables
-};
+using vocabulary::ColumnTitle;
 
 // The title that `text` (one cell's words, lines joined) is, whatever its case,
 // spacing, full stops and bracketed additions ("Voltage" is none; "Min." and

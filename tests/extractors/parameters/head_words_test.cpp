@@ -52,6 +52,9 @@ TEST(HeadWords, ReadsBilingualSpacedAndBrokenTitles) {
     EXPECT_EQ(columnRoleOf("Typical extrapolation formula"), Note);
     EXPECT_EQ(columnRoleOf("№ п/п"), Ignored);
     EXPECT_EQ(columnRoleOf("Num"), Ignored);
+    EXPECT_EQ(columnRoleOf("Number"), Ignored);
+    EXPECT_EQ(columnRoleOf("Range"), Value);
+    EXPECT_EQ(columnRoleOf("说明"), Note);
 }
 
 TEST(HeadWords, LeavesVariantsAndProseUnknown) {

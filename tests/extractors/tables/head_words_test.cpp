@@ -42,11 +42,12 @@ TEST(HeadWords, knowsTitlesInAllLanguages) {
         {"参数 Kenngröße", T::Parameter},
         {"Größe 最大值", T::Max},
         {"ＭＡＸ", T::Max},
-        {"[最大] I/O", T::Type},
+        {"[最大] I/O", T::PinType},
         {"Unit (4)", T::Unit},
         {"4 PINS", T::None},
         {"最大 4", T::None},
         {"Detection voltage", T::None},
+        {"Range", T::None},
         {"", T::None},
     };
     for (auto const& c : cases) EXPECT_EQ(columnTitle(c.text), c.title) << c.text;
