@@ -2,7 +2,6 @@
 #include "compare/table_heads.h"
 
 #include <algorithm>
-#include <array>
 #include <string>
 #include <vector>
 
@@ -10,6 +9,7 @@
 #include "quantity/unit.h"
 #include "text/fold.h"
 #include "text/utf8.h"
+#include "vocabulary/column_titles.h"
 
 namespace standin::compare {
 
@@ -38,10 +38,10 @@ std::string_view unitOf(std::string_view cell) {
 }
 
 bool namesALimit(std::string_view cell) {
-    static constexpr std::array<std::string_view, 10> kLimits{"min", "typ", "max", "minimum", "typical", "maximum", "nom", "nominal", "value", "values"};
+    using T = vocabulary::ColumnTitle;
     std::string const lower = text::asciiLower(cell);
-    std::string_view const word = std::string_view(lower).substr(0, lower.find_first_of(".,("));
-    return std::find(kLimits.begin(), kLimits.end(), word) != kLimits.end();
+    T const title = vocabulary::columnTitleOf(vocabulary::columnTitleKey(std::string_view(lower).substr(0, lower.find_first_of(".,("))));
+    return title == T::Min || title == T::Typ || title == T::Max || title == T::Value;
 }
 
 // "VCU", "tOC", "VOUT(REG)": short, and no plain word.

@@ -25,6 +25,8 @@ TEST(DifferInColumns, AColumnMoreIsNoOtherColumn) {
         {"Name | Min | Unit", "Name | Max | Unit", false},
         {"Name | Value | Unit", "Name | Min | Max | Unit", false},
         {"Name | Min. | Typ. | Max. | Unit", "Name | Min. | Max. | Unit", false},
+        {"参数 | 最小值 | 典型值 | 单位", "参数 | 最小值 | 单位", false},
+        {"Bezeichnung | Mindestwert | Richtwert | Einheit", "Bezeichnung | Richtwert | Einheit", false},
         {"Name | Delay | V", "Name | Delay | Package | mV", false},
         {"Part | VCU [V]", "Part | VCU [V]", false},
         {"", "", false},
