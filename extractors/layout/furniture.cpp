@@ -46,6 +46,7 @@ constexpr int kPageNumberWords = 6;
 struct Candidate {
     std::uint32_t page = 0;  // index into pages
     std::uint32_t line = 0;
+    bool atSide = false;  // rotated text beside the page's own
     std::vector<int> numbers;
     std::string text;
 };
@@ -156,14 +157,27 @@ private:
                 bool const bottom = centre.y > (1 - kEdgeZone) * page.height;
                 bool const side = line.direction != Direction::Right && (centre.x < kSideZone * page.width || centre.x > (1 - kSideZone) * page.width);
                 if (!top && !bottom && !side) continue;
-                if (!side && (standsInGrid(page, line) || looksLikeTableHead(rowText(page, line)))) continue;
-                Candidate candidate{p, l, {}, model::lineText(page, line)};
+                Candidate candidate{p, l, side, {}, model::lineText(page, line)};
                 std::string key = pattern(candidate.text, candidate.numbers);
                 if (key.empty()) continue;
                 key += top ? "\x01" : bottom ? "\x02" : "\x03";
                 m_groups[std::move(key)].push_back(std::move(candidate));
             }
         }
+    }
+
+    // Of candidates in the order of their pages.
+    static std::size_t countPages(std::vector<Candidate> const& candidates) {
+        std::size_t pages = 0;
+        for (std::size_t i = 0; i < candidates.size(); ++i) pages += i == 0 || candidates[i].page != candidates[i - 1].page ? 1U : 0U;
+        return pages;
+    }
+
+    // Asked of what could be furniture only, for it looks at all of a page.
+    bool isOfTable(Candidate const& c) const {
+        PageLayout const& page = m_pages[c.page];
+        TextLine const& line = page.lines[c.line];
+        return !c.atSide && (standsInGrid(page, line) || looksLikeTableHead(rowText(page, line)));
     }
 
     static std::string rowText(PageLayout const& page, TextLine const& line) {
@@ -176,6 +190,11 @@ private:
     // Between vertical rules that reach far beyond the line: a row of a table, not a running head.
     static bool standsInGrid(PageLayout const& page, TextLine const& line) {
         Points const y = line.box.centre().y;
+        auto const partsCells = [&](model::Rule const& rule) {
+            if (rule.axis != model::Rule::Axis::Vertical || rule.box.y0 > y || rule.box.y1 < y) return false;
+            return rule.box.height() >= kGridHeight * line.size && rule.box.height() > kGridPart * page.height;
+        };
+        if (std::none_of(page.rules.begin(), page.rules.end(), partsCells)) return false;
         Points left = line.box.x0;
         Points right = line.box.x1;
         for (TextLine const& other : page.lines) {
@@ -183,11 +202,7 @@ private:
             left = std::min(left, other.box.x0);
             right = std::max(right, other.box.x1);
         }
-        for (model::Rule const& rule : page.rules) {
-            if (rule.axis != model::Rule::Axis::Vertical || rule.box.y0 > y || rule.box.y1 < y || rule.box.height() < kGridHeight * line.size) continue;
-            if (rule.box.x0 > left + 2 && rule.box.x1 < right - 2 && rule.box.height() > kGridPart * page.height) return true;
-        }
-        return false;
+        return std::any_of(page.rules.begin(), page.rules.end(), [&](model::Rule const& rule) { return partsCells(rule) && rule.box.x0 > left + 2 && rule.box.x1 < right - 2; });
     }
 
     Points edgeDistance(Candidate const& c) const {
@@ -198,6 +213,8 @@ private:
 
     void decide() {
         for (auto& [key, all] : m_groups) {
+            if (countPages(all) < needed()) continue;
+            std::erase_if(all, [this](Candidate const& c) { return isOfTable(c); });
             // Same place: neighbours by distance from the edge.
             std::sort(all.begin(), all.end(), [&](Candidate const& a, Candidate const& b) {
                 Points const x = edgeDistance(a);
@@ -252,7 +269,7 @@ private:
                 if (m_marked[c.page][c.line] != Role::None) continue;
                 bool const changed =
                     std::any_of(heads.begin(), heads.end(), [&](auto const& entry) { return entry.second.pages.count(c.page) == 0 && isChangedHead(c, *entry.second.line); });
-                if (changed) m_marked[c.page][c.line] = Role::RunningHead;
+                if (changed && !isOfTable(c)) m_marked[c.page][c.line] = Role::RunningHead;
             }
         }
     }
