@@ -134,10 +134,16 @@ constexpr float kTitleSpace = 0.42F;  // more than a word space
 constexpr std::uint32_t kMostTitleWords = 12;
 constexpr std::uint32_t kLongestTitleWords = 4;
 
-Piece partOf(PageLayout const& page, Piece const& piece, std::uint32_t from, std::uint32_t to) {
+// Without its box.
+Piece wordsOf(Piece const& piece, std::uint32_t from, std::uint32_t to) {
     Piece part = piece;
     part.first = piece.first + from;
     part.count = to - from;
+    return part;
+}
+
+Piece partOf(PageLayout const& page, Piece const& piece, std::uint32_t from, std::uint32_t to) {
+    Piece part = wordsOf(piece, from, to);
     part.box = {};
     for (std::uint32_t i = part.first; i < part.first + part.count; ++i) part.box = united(part.box, page.words[i].box);
     return part;
@@ -146,16 +152,19 @@ Piece partOf(PageLayout const& page, Piece const& piece, std::uint32_t from, std
 }  // namespace
 
 void cutAtTitles(PageLayout const& page, Piece const& piece, std::vector<Piece>& out) {
+    if (piece.count < 2 || piece.count > kMostTitleWords) {
+        out.push_back(piece);
+        return;
+    }
     std::vector<Piece> titles;
     bool const one = columnTitle(textOf(page, piece)) != ColumnTitle::None;
-    bool const close = piece.count >= 2 && piece.count <= kMostTitleWords;
-    for (std::uint32_t at = 0; close && at < piece.count;) {
+    for (std::uint32_t at = 0; at < piece.count;) {
         std::uint32_t end = std::min(at + kLongestTitleWords, piece.count);
         // "Symbol   Parameter" is a title as a whole, but not where more than a word space parts it
         for (std::uint32_t i = at + 1; one && i < end; ++i) {
             if (page.words[piece.first + i].box.x0 - page.words[piece.first + i - 1].box.x1 >= kTitleSpace * piece.size) end = i;
         }
-        while (end > at && columnTitle(textOf(page, partOf(page, piece, at, end))) == ColumnTitle::None) --end;
+        while (end > at && columnTitle(textOf(page, wordsOf(piece, at, end))) == ColumnTitle::None) --end;
         if (end == at) {
             titles.clear();
             break;

@@ -25,6 +25,10 @@ char32_t lowered(char32_t c) {
     return c;
 }
 
+void makeLower(std::string& key) {
+    for (char& c : key) c = text::isAsciiUpper(c) ? static_cast<char>(c + ('a' - 'A')) : c;
+}
+
 }  // namespace
 
 ColumnTitle columnTitle(std::string_view text) {
@@ -34,14 +38,17 @@ ColumnTitle columnTitle(std::string_view text) {
     std::string wide;
     int depth = 0;
     for (std::size_t at = 0; at < text.size();) {
-        auto const byte = static_cast<unsigned char>(text[at]);
-        char32_t const c = lowered(byte < 0x80 ? static_cast<char32_t>(text[at++]) : text::decodeNext(text, at));
-        if (c >= U'a' && c <= U'z') {  // most of all text
+        std::size_t end = at;
+        while (end < text.size() && text::isAsciiLetter(text[end])) ++end;
+        if (end > at) {  // most of all text
+            std::string_view const letters = text.substr(at, end - at);
+            at = end;
             if (depth > 0) continue;
-            key.push_back(static_cast<char>(c));
-            if (!wide.empty()) latin.push_back(static_cast<char>(c));
+            key += letters;
+            if (!wide.empty()) latin += letters;
             continue;
         }
+        char32_t const c = lowered(text::decodeNext(text, at));
         if (c == U' ') continue;
         if (c == U'(' || c == U'[' || c == U'\uFF08' || c == U'\u3010') {
             ++depth;
@@ -63,9 +70,11 @@ ColumnTitle columnTitle(std::string_view text) {
             text::append(latin, c);
         }
     }
+    makeLower(key);
     if (auto const title = columnTitleOf(key); title != ColumnTitle::None) return title;
     if (latin.empty() || wide.empty()) return ColumnTitle::None;
     if (auto const title = columnTitleOf(wide); title != ColumnTitle::None) return title;
+    makeLower(latin);
     return columnTitleOf(latin);
 }
 

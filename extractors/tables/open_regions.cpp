@@ -102,6 +102,7 @@ public:
     std::vector<Region> find() {
         std::vector<Region> regions;
         for (std::size_t i = 0; i < m_rows.size(); ++i) {
+            if (m_rows[i].segments.size() < 2) continue;  // heads and rows of values have two
             // Columns of the seed: all together where they are one, or where only all make a head.
             std::vector<int> columns;
             for (auto const& s : m_rows[i].segments) {
@@ -186,6 +187,7 @@ private:
         for (auto const& line : groupByBaseline(pieces, kSameLine * m_font)) {
             PrintedRow row;
             row.baseline = line.baseline;
+            row.segments.reserve(line.pieces.size());
             for (auto const p : line.pieces) {
                 SegmentOfRow segment;
                 segment.piece = pieces[p];

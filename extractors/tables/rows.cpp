@@ -660,15 +660,15 @@ int ColumnModel::firstValueColumn() const {
 }
 
 std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, Points fontHeight) {
+    std::vector<PlacedPiece*> wide;  // over several columns
+    std::copy_if(pieces.begin(), pieces.end(), std::back_inserter(wide), [](auto const* p) { return p->column0 != p->column1; });
     // A value that only goes on from words above it ("(7 to" / "20 V)") is none of its own.
     for (auto* p : pieces) {
         if (!isValueLike(p->shape)) continue;
-        for (auto* q : pieces) {
+        for (auto* q : wide) {
             Points const pitch = p->piece.baseline - q->piece.baseline;
-            if (q->area != p->area || pitch < kSameLine * fontHeight || pitch > kWrapPitch * fontHeight || q->wrapOf || q->column0 > p->column0 || q->column1 < p->column0 ||
-                q->column0 == q->column1) {
+            if (q->area != p->area || pitch < kSameLine * fontHeight || pitch > kWrapPitch * fontHeight || q->wrapOf || q->column0 > p->column0 || q->column1 < p->column0)
                 continue;
-            }
             if (isValueLike(q->shape)) continue;
             auto const above = textOf(page, q->piece);
             if (!(endsOpen(above) || opensBracket(above))) continue;
@@ -679,9 +679,10 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
     }
     // The column with most value lines leads; a lone value between two of its lines is centred on both.
     std::vector<std::vector<Points>> ofColumn(static_cast<std::size_t>(std::max(columns.count(), 0)));
+    std::vector<PlacedPiece*> own;
     for (int column = 0; column < columns.count(); ++column) {
         if (columns.holdsValues[static_cast<std::size_t>(column)] == 0) continue;
-        std::vector<PlacedPiece*> own;
+        own.clear();
         for (auto* p : pieces) {
             if (p->column0 == column) own.push_back(p);
         }
@@ -698,7 +699,7 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
     std::size_t lead = 0;
     std::size_t most = 0;
     for (std::size_t i = 0; i < ofColumn.size(); ++i) {
-        ofColumn[i] = clustered(ofColumn[i], tolerance);
+        ofColumn[i] = clustered(std::move(ofColumn[i]), tolerance);
         if (ofColumn[i].size() > most) {
             most = ofColumn[i].size();
             lead = i;
@@ -716,10 +717,9 @@ std::vector<Points> valueBaselines(PageLayout const& page, std::vector<PlacedPie
     }
     // Words over several value columns below their values ("(7 to 20 V)") have a row of their own.
     Points lastWords = -1e6F;
-    std::vector<PlacedPiece*> sorted = pieces;
-    std::sort(sorted.begin(), sorted.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
-    for (auto* p : sorted) {
-        if (p->column0 == p->column1 || columns.holdsValues[static_cast<std::size_t>(p->column0)] == 0 || all.empty()) continue;
+    std::sort(wide.begin(), wide.end(), [](auto* a, auto* b) { return a->piece.baseline < b->piece.baseline; });
+    for (auto* p : wide) {
+        if (columns.holdsValues[static_cast<std::size_t>(p->column0)] == 0 || all.empty()) continue;
         if (p->wrapOf || isValueLike(p->shape)) continue;
         Points const y = p->piece.baseline;
         bool const overValue =
