@@ -39,7 +39,10 @@ namespace standin::layout {
 // Ends a sentence of CJK text: the next sentence is a word of its own.
 [[nodiscard]] inline bool isSentenceEnd(char32_t c) { return c >= 0x3002 && (c == 0x3002 || c == 0xFF01 || c == 0xFF1F || c == 0xFF1B); }
 
-[[nodiscard]] inline bool isLeaderDot(char32_t c) { return c == U'.' || c == 0xB7 || c == 0x2026 || c == 0x2024 || c == 0x22C5 || c == 0x30FB || c == 0xFF65; }
+[[nodiscard]] inline bool isLeaderDot(char32_t c) {
+    if (c < 0x80) return c == U'.';
+    return c == 0xB7 || c == 0x2026 || c == 0x2024 || c == 0x22C5 || c == 0x30FB || c == 0xFF65;
+}
 
 // Characters whose word needs normalising to NFC: combining marks and singletons.
 [[nodiscard]] inline bool needsComposition(char32_t c) {
@@ -48,7 +51,7 @@ namespace standin::layout {
            (c >= 0x591 && c <= 0x6FF);
 }
 
-[[nodiscard]] inline bool isCombining(char32_t c) { return (c >= 0x300 && c <= 0x36F) || c == 0x3099 || c == 0x309A; }
+[[nodiscard]] inline bool isCombining(char32_t c) { return c >= 0x300 && (c <= 0x36F || c == 0x3099 || c == 0x309A); }
 
 // No Unicode that a reader could use.
 [[nodiscard]] inline bool isUnknown(char32_t c) {

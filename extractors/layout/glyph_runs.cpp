@@ -119,8 +119,8 @@ private:
         if (m_open) {
             GlyphRun& run = m_found.runs.back();
             model::Glyph const& last = m_content.glyphs[m_found.glyphs.back()];
-            bool const samePlace = std::abs(flow.x0 - m_lastStart) < kDoubleOffset * glyph.size && std::abs(baseline - run.baseline) < kDoubleOffset * glyph.size;
-            if (last.code == glyph.code && samePlace && std::abs(glyph.size - run.size) < kDoubleOffset * run.size) {
+            auto const samePlace = [&] { return std::abs(flow.x0 - m_lastStart) < kDoubleOffset * glyph.size && std::abs(baseline - run.baseline) < kDoubleOffset * glyph.size; };
+            if (last.code == glyph.code && samePlace() && std::abs(glyph.size - run.size) < kDoubleOffset * run.size) {
                 run.doubled = true;
                 m_spacePending = false;
                 return;

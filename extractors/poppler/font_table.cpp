@@ -272,12 +272,10 @@ void FontEntry::contradict(Decoded& text, CharCode code) const {
     text.contradicted = true;
 }
 
-Decoded const& FontEntry::decode(CharCode code, Unicode const* unicode, int length) {
+Decoded const& FontEntry::decodeOther(CharCode code, Unicode const* unicode, int length) {
     if (!m_cid) {
         auto& slot = m_decoded8[code & 0xFFU];
-        if (!slot) {
-            slot = std::make_unique<Decoded>(resolve(code & 0xFFU, unicode, length));
-        }
+        slot = std::make_unique<Decoded>(resolve(code & 0xFFU, unicode, length));
         return *slot;
     }
     // The common case of a CID font needs no table.

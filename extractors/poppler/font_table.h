@@ -48,12 +48,16 @@ public:
     [[nodiscard]] double scale() const { return m_scale; }
 
     // `unicode`, `length`: what Poppler maps the code to.
-    [[nodiscard]] Decoded const& decode(CharCode code, Unicode const* unicode, int length);
+    [[nodiscard]] Decoded const& decode(CharCode code, Unicode const* unicode, int length) {
+        auto const& known = m_decoded8[code & 0xFFU];  // of an 8-bit font: most of all
+        return known ? *known : decodeOther(code, unicode, length);
+    }
 
     int pageStamp = 0;           // page for which pageIndex holds
     std::uint16_t pageIndex = 0;  // in PageContent::fonts
 
 private:
+    Decoded const& decodeOther(CharCode code, Unicode const* unicode, int length);
     Decoded resolve(CharCode code, Unicode const* unicode, int length);
     Decoded resolveByName(CharCode code, Unicode const* unicode, int length) const;
     void contradict(Decoded& text, CharCode code) const;

@@ -125,16 +125,18 @@ void PageDevice::startPage(int, GfxState* state, XRef*) {
 
 FontEntry& PageDevice::currentFont(GfxState* state) {
     GfxFont* const font = state->getFont().get();
-    if (m_current != nullptr && font == m_currentGfxFont) return *m_current;
+    if (m_current == nullptr || font != m_currentGfxFont) takeFont(font);
+    return *m_current;
+}
+
+void PageDevice::takeFont(GfxFont* font) {
     m_currentGfxFont = font;
     m_current = &m_fonts.entry(*font);
     m_letteringKnown = false;
-    if (m_current->pageStamp != m_stamp) {
-        m_current->pageStamp = m_stamp;
-        m_current->pageIndex = static_cast<std::uint16_t>(std::min<std::size_t>(m_page->fonts.size(), 0xFFFF));
-        if (m_page->fonts.size() <= 0xFFFF) m_page->fonts.push_back(m_current->font());
-    }
-    return *m_current;
+    if (m_current->pageStamp == m_stamp) return;
+    m_current->pageStamp = m_stamp;
+    m_current->pageIndex = static_cast<std::uint16_t>(std::min<std::size_t>(m_page->fonts.size(), 0xFFFF));
+    if (m_page->fonts.size() <= 0xFFFF) m_page->fonts.push_back(m_current->font());
 }
 
 std::uint32_t PageDevice::fillColour(GfxState* state) {
@@ -289,12 +291,8 @@ bool PageDevice::patchMeshShadedFill(GfxState* state, GfxPatchMeshShading*) {
     return true;
 }
 
-void PageDevice::addGlyphs(Glyph const& glyph, Decoded const& text) {
-    if (text.count == 1) {
-        m_page->glyphs.push_back(glyph);
-        m_page->glyphs.back().code = text.codes[0];
-        return;
-    }
+// A glyph of several characters, as a glyph for each.
+void PageDevice::addParts(Glyph const& glyph, Decoded const& text) {
     auto const count = static_cast<Points>(text.count);
     Points const width = glyph.box.width();
     Points const height = glyph.box.height();
@@ -367,6 +365,14 @@ void PageDevice::placeGlyph(Glyph& glyph, Lettering const& lettering, Vector sta
     }
 }
 
+// The middle band of the glyph decides: boxes of fonts reach into their neighbours.
+bool PageDevice::liesOutside(Glyph const& glyph, Rect const& clip) {
+    Points const bandX = glyph.direction == Direction::Up || glyph.direction == Direction::Down ? glyph.box.width() / 4 : 0;
+    Points const bandY = bandX == 0 ? glyph.box.height() / 4 : 0;
+    auto const slack = static_cast<Points>(kClipSlack);
+    return glyph.box.x1 - bandX < clip.x0 - slack || glyph.box.x0 + bandX > clip.x1 + slack || glyph.box.y1 - bandY < clip.y0 - slack || glyph.box.y0 + bandY > clip.y1 + slack;
+}
+
 void PageDevice::drawChar(GfxState* state, double x, double y, double dx, double dy, double originX, double originY, CharCode code, int nBytes,
                           Unicode const* u, int uLen) {
     if (ignoring() || m_full) return;
@@ -376,7 +382,7 @@ void PageDevice::drawChar(GfxState* state, double x, double y, double dx, double
     }
     FontEntry& font = currentFont(state);
     Decoded const& text = font.decode(code, u, uLen);
-    m_contradicted = m_contradicted || text.contradicted;
+    if (text.contradicted) m_contradicted = true;
     Lettering const& look = lettering(state, font);
     auto const& ctm = state->getCTM();
 
@@ -423,14 +429,14 @@ void PageDevice::drawChar(GfxState* state, double x, double y, double dx, double
     if (patterned) m_textIsPaintedLater = true;
     glyph.invisible = mode == 3 || (mode == 7 && !patterned) || (strokes ? state->getStrokeOpacity() : state->getFillOpacity()) <= 0;
 
-    // The middle band of the glyph decides: boxes of fonts reach into their neighbours.
     Rect const& clip = clipOf(state);
-    Points const bandX = glyph.direction == Direction::Up || glyph.direction == Direction::Down ? glyph.box.width() / 4 : 0;
-    Points const bandY = bandX == 0 ? glyph.box.height() / 4 : 0;
-    auto const slack = static_cast<Points>(kClipSlack);
-    glyph.outside = glyph.box.x1 - bandX < clip.x0 - slack || glyph.box.x0 + bandX > clip.x1 + slack || glyph.box.y1 - bandY < clip.y0 - slack ||
-                    glyph.box.y0 + bandY > clip.y1 + slack;
-    addGlyphs(glyph, text);
+    if (!clip.contains(glyph.box)) glyph.outside = liesOutside(glyph, clip);
+    if (text.count == 1) {
+        glyph.code = text.codes[0];
+        m_page->glyphs.push_back(glyph);
+    } else {
+        addParts(glyph, text);
+    }
 }
 
 void PageDevice::takeImage(GfxState* state, int width, int height, std::uint64_t content, std::uint32_t colour, Opacity opacity) {

@@ -110,6 +110,7 @@ private:
     [[nodiscard]] Lettering const& lettering(GfxState* state, FontEntry const& font);
     void placeGlyph(model::Glyph& glyph, Lettering const& lettering, Vector start, Vector along) const;
     [[nodiscard]] FontEntry& currentFont(GfxState* state);
+    void takeFont(GfxFont* font);
     [[nodiscard]] std::uint32_t fillColour(GfxState* state);
     [[nodiscard]] std::uint32_t strokeColour(GfxState* state);
     [[nodiscard]] Paint paintOf(GfxState* state, std::uint32_t colour, double opacity);
@@ -119,7 +120,8 @@ private:
     void fillPath(GfxState* state);
     void paintClip(GfxState* state, std::uint32_t colour, bool colourKnown, std::uint64_t shape);
     void takeImage(GfxState* state, int width, int height, std::uint64_t content, std::uint32_t colour, Opacity opacity);
-    void addGlyphs(model::Glyph const& glyph, Decoded const& text);
+    [[nodiscard]] static bool liesOutside(model::Glyph const& glyph, model::Rect const& clip);
+    void addParts(model::Glyph const& glyph, Decoded const& text);
 
     FontTable& m_fonts;
     model::PageContent* m_page = nullptr;
