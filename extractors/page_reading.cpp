@@ -1,7 +1,8 @@
 // A list of pages to do for each document. A thread takes pages from the front
 // of "its" document; when that is done it helps with another one from the back,
-// provided enough is left to pay for opening the document a second time. Every
-// thread has its own reader, since Poppler documents are not shared.
+// provided enough is left to pay for opening the document a second time, and then
+// hands over what is read. Every thread has its own reader, since Poppler documents
+// are not shared.
 //
 // Tested by tests/extractors/read_datasheet_test.cpp.
 #include "extractors/page_reading.h"
@@ -35,11 +36,13 @@ struct Task {
     std::vector<ReadPage> pages;
     std::size_t front = 0;  // pages [front, back) are still to do
     std::size_t back = 0;
+    int readers = 0;  // that have it open, or are about to
+    bool handedOver = false;
 };
 
 class Work {
 public:
-    Work(std::span<FileBytes const> files, ReadOptions const& options) : m_options(options) {
+    Work(std::span<FileBytes const> files, ReadOptions const& options, std::function<void(std::size_t, ReadDocument)> const& whenRead) : m_options(options), m_whenRead(whenRead) {
         m_tasks.resize(files.size());
         for (std::size_t i = 0; i < files.size(); ++i) m_tasks[i].file = &files[i];
     }
@@ -48,16 +51,10 @@ public:
         model::inPieces(static_cast<std::size_t>(std::max(1, m_options.threads)), [this](std::size_t piece) { work(piece); });
     }
 
-    std::vector<model::Result<ReadDocument>> results() {
-        std::vector<model::Result<ReadDocument>> results;
-        for (auto& task : m_tasks) {
-            if (task.error) {
-                results.emplace_back(tl::unexpect, *task.error);
-            } else {
-                results.push_back(ReadDocument{std::move(task.info), std::move(task.pages)});
-            }
-        }
-        return results;
+    std::vector<std::optional<model::Error>> errors() {
+        std::vector<std::optional<model::Error>> errors;
+        for (auto& task : m_tasks) errors.push_back(std::move(task.error));
+        return errors;
     }
 
 private:
@@ -71,32 +68,62 @@ private:
         for (std::size_t i = 0; i < m_tasks.size(); ++i) help(m_tasks[(thread + i) % m_tasks.size()]);
         // The thread lives on: what it keeps between pictures would stay to the end of the program.
         if (m_options.recogniser.release != nullptr) m_options.recogniser.release();
+        for (std::size_t i = 0; i < m_tasks.size(); ++i) {
+            if (claimWhole(m_tasks[i])) handOver(i);
+        }
     }
 
     bool claimOpening(Task& task) {
         std::scoped_lock lock(m_mutex);
         if (task.opened) return false;
         task.opened = true;
+        ++task.readers;
         return true;
     }
 
+    bool claimHelp(Task& task) {
+        std::scoped_lock lock(m_mutex);
+        if (task.error || task.back - task.front < kPagesWorthASecondReader) return false;
+        ++task.readers;
+        return true;
+    }
+
+    // Every page is read, by this thread or others. The one that ends the last page asks after that.
+    bool claimWhole(Task& task) {
+        std::scoped_lock lock(m_mutex);
+        if (task.error || task.handedOver || !task.opened || task.readers > 0 || task.front < task.back) return false;
+        task.handedOver = true;
+        return true;
+    }
+
+    void handOver(std::size_t place) {
+        auto& task = m_tasks[place];
+        // The threads' notes arrive in any order; what is written may not depend on it.
+        std::sort(task.info.warnings.begin(), task.info.warnings.end());
+        m_whenRead(place, {std::move(task.info), std::move(task.pages)});
+    }
+
     void openAndRead(Task& task) {
-        auto reader = open(task);
-        if (!reader) return;
-        describe(task, *reader);
-        readWhile(task, *reader, /*fromFront=*/true);
-        keepNotes(task, *reader);
+        if (auto reader = open(task)) {
+            describe(task, *reader);
+            readWhile(task, *reader, /*fromFront=*/true);
+            keepNotes(task, *reader);
+        }
+        leave(task);
     }
 
     void help(Task& task) {
-        {
-            std::scoped_lock lock(m_mutex);
-            if (task.error || task.back - task.front < kPagesWorthASecondReader) return;
+        if (!claimHelp(task)) return;
+        if (auto reader = open(task)) {
+            readWhile(task, *reader, /*fromFront=*/false);
+            keepNotes(task, *reader);
         }
-        auto reader = open(task);
-        if (!reader) return;
-        readWhile(task, *reader, /*fromFront=*/false);
-        keepNotes(task, *reader);
+        leave(task);
+    }
+
+    void leave(Task& task) {
+        std::scoped_lock lock(m_mutex);
+        --task.readers;
     }
 
     std::optional<poppler::DocumentReader> open(Task& task) {
@@ -154,7 +181,7 @@ private:
                 page.layout.page = number;
                 page.layout.notes.push_back({number, content.error().message});
             }
-            finishPage(task);
+            finishPage();
         }
     }
 
@@ -175,12 +202,14 @@ private:
         return unread ? std::move(*unread) : fail(unread.error());
     }
 
-    void finishPage(Task& task) {
+    void finishPage() {
         std::scoped_lock lock(m_mutex);
         ++m_done;
         if (m_stopped || !m_options.progress || m_options.progress(m_done, m_total)) return;
         m_stopped = true;
-        task.error = model::Error{model::ErrorKind::Unreadable, "reading was stopped", task.file->file};
+        for (Task& stopped : m_tasks) {
+            if (!stopped.error) stopped.error = model::Error{model::ErrorKind::Unreadable, "reading was stopped", stopped.file->file};
+        }
     }
 
     void keepNotes(Task& task, poppler::DocumentReader& reader) {
@@ -194,6 +223,7 @@ private:
     }
 
     ReadOptions const& m_options;
+    std::function<void(std::size_t, ReadDocument)> const& m_whenRead;
     std::vector<Task> m_tasks;
     std::mutex m_mutex;  // guards everything of a task but its claimed pages
     int m_done = 0;
@@ -203,15 +233,10 @@ private:
 
 }  // namespace
 
-std::vector<model::Result<ReadDocument>> readPages(std::span<FileBytes const> files, ReadOptions const& options) {
-    Work work(files, options);
+std::vector<std::optional<model::Error>> readPages(std::span<FileBytes const> files, ReadOptions const& options, std::function<void(std::size_t, ReadDocument)> const& whenRead) {
+    Work work(files, options, whenRead);
     work.run();
-    auto results = work.results();
-    // The threads' notes arrive in any order; what is written may not depend on it.
-    for (auto& result : results) {
-        if (result) std::sort(result->info.warnings.begin(), result->info.warnings.end());
-    }
-    return results;
+    return work.errors();
 }
 
 }  // namespace standin::reading

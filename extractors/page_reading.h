@@ -2,6 +2,9 @@
 // threads. Private to extractors/reading.
 #pragma once
 
+#include <cstddef>
+#include <functional>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -28,8 +31,11 @@ struct FileBytes {
     std::string bytes;
 };
 
-// Opens and reads every document; the result has one entry a file. The threads
-// start at different documents and help each other out at the end.
-[[nodiscard]] std::vector<model::Result<ReadDocument>> readPages(std::span<FileBytes const> files, ReadOptions const& options);
+// Opens and reads every document. The threads start at different documents, help each
+// other out at the end, and hand over each document that is read: `whenRead` gets its
+// place in `files`, on the thread that is free for it while others may still read the next.
+// The result has one entry a file: why it was not handed over.
+[[nodiscard]] std::vector<std::optional<model::Error>> readPages(std::span<FileBytes const> files, ReadOptions const& options,
+                                                                 std::function<void(std::size_t, ReadDocument)> const& whenRead);
 
 }  // namespace standin::reading

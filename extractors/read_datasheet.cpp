@@ -30,7 +30,6 @@
 #include "extractors/recognised_marks.h"
 #include "extractors/sections/sections.h"
 #include "extractors/tables/find_tables.h"
-#include "model/crew.h"
 #include "model/datasheet_json.h"
 #include "model/file.h"
 
@@ -166,8 +165,8 @@ model::Datasheet understand(ReadDocument document, vocabulary::Vocabulary const&
     return sheet;
 }
 
-// One result a path, in their order. PDFs share the threads; a datasheet that
-// was read before is parsed alone. `kept` gets what the sheets were made from, one
+// One result a path, in their order. PDFs share the threads, and one is understood while pages
+// of another are still read; a datasheet that was read before is parsed alone. `kept` gets what the sheets were made from, one
 // a path, or is empty.
 std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const> paths, ReadOptions const& options,
                                                      vocabulary::Vocabulary const& vocabulary, std::span<ReadTrace> kept) {
@@ -185,19 +184,11 @@ std::vector<model::Result<model::Datasheet>> readAll(std::span<std::string const
             places.push_back(i);
         }
     }
-    auto documents = readPages(pdfs, options);
-    auto const finish = [&](std::size_t k) {
-        auto& document = documents[k];
-        if (document) {
-            sheets[places[k]] = understand(std::move(*document), vocabulary, kept.empty() ? nullptr : &kept[places[k]].pages);
-        } else {
-            sheets[places[k]] = tl::unexpected(document.error());
-        }
-    };
-    if (documents.size() == 2 && options.threads > 1) {
-        model::together([&finish] { finish(0); }, [&finish] { finish(1); });
-    } else {
-        for (std::size_t k = 0; k < documents.size(); ++k) finish(k);
+    auto const errors = readPages(pdfs, options, [&](std::size_t k, ReadDocument document) {
+        sheets[places[k]] = understand(std::move(document), vocabulary, kept.empty() ? nullptr : &kept[places[k]].pages);
+    });
+    for (std::size_t k = 0; k < errors.size(); ++k) {
+        if (errors[k]) sheets[places[k]] = tl::unexpected(*errors[k]);
     }
     for (std::size_t k = 0; k < pdfs.size() && !kept.empty(); ++k) kept[places[k]].bytes = std::move(pdfs[k].bytes);
     return sheets;

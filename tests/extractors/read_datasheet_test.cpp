@@ -323,6 +323,18 @@ TEST(ReadDatasheet, ProgressCountsPagesAndCanStop) {
     EXPECT_FALSE(readDatasheet(data("protection/reference.pdf"), options, builtIn()).has_value());
 }
 
+TEST(ReadPair, WhatIsStoppedStopsBoth) {
+    for (int const allowed : {0, 1, 3}) {
+        std::atomic<int> calls{0};
+        ReadOptions options;
+        options.progress = [&calls, allowed](int, int) { return ++calls <= allowed; };
+        auto const pair = readPair(data("protection/reference.pdf"), data("protection/candidate.pdf"), options, builtIn());
+        ASSERT_FALSE(pair.has_value()) << allowed;
+        EXPECT_EQ(pair.error().message, "reading was stopped") << allowed;
+        EXPECT_FALSE(pair.error().file.empty()) << allowed;
+    }
+}
+
 TEST(ReadPair, TheFirstTroubleIsTheReferences) {
     auto const pair = readPair(data("features/empty.pdf"), data("features/not-a-pdf.pdf"), {}, builtIn());
     ASSERT_FALSE(pair.has_value());
