@@ -438,13 +438,11 @@ private:
             // Rows of two versions that print the same: whichever is meant, it says the same.
             bool const likeOwn = own != kNone && printTheSame(c(own), c(edge.candidate));
             bool const likeOther = other != kNone && printTheSame(r(other), r(edge.reference));
-            double const now =
-                (own == kNone ? 0.0 : weightAt(edge.reference, own)) + (other == kNone ? 0.0 : weightAt(other, edge.candidate));
+            double const now = (own == kNone ? 0.0 : weightAt(edge.reference, own)) + (other == kNone ? 0.0 : weightAt(other, edge.candidate));
             bool const exchange = own != kNone && other != kNone;
             double const then = edge.weight + (exchange ? weightAt(other, own) : 0.0);
             double lost = (now - then) / (exchange ? 2 : 1);
-            int const metNow = (own == kNone ? 0 : agreeingConditions({edge.reference, own})) +
-                               (other == kNone ? 0 : agreeingConditions({other, edge.candidate}));
+            int const metNow = (own == kNone ? 0 : agreeingConditions({edge.reference, own})) + (other == kNone ? 0 : agreeingConditions({other, edge.candidate}));
             int const metThen = agreeingConditions(edge) + (exchange ? agreeingConditions({other, own}) : 0);
             // As good by little, and the rows state fewer of one another's conditions: no doubt.
             if (lost >= 0 && metNow > metThen) lost = std::max(lost, kNearlyAsGood);

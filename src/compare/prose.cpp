@@ -9,6 +9,7 @@
 #include "compare/wording_classes.h"
 #include "compare/wording_pairing.h"
 #include "model/crew.h"
+#include "text/utf8.h"
 
 namespace standin::compare {
 
@@ -55,7 +56,8 @@ public:
     explicit Prose(SheetPair const& sheets) : m_sheets(sheets), m_reference(sheets.reference.text), m_candidate(sheets.candidate.text) {}
 
     ProseFindings run() {
-        for (WordingPair const& pair : pairSentences(m_reference, m_candidate, m_sheets.oneText() ? Origin::OneText : Origin::TwoTexts)) take(pair);
+        Origin const origin = m_sheets.oneText() ? Origin::OneText : Origin::TwoTexts;
+        for (WordingPair const& pair : pairSentences({m_reference, m_sheets.referenceTextKeys}, {m_candidate, m_sheets.candidateTextKeys}, origin)) take(pair);
         takeAlone(m_reference, partnersOfReference(m_result.pairs, m_reference.size()), InSheet::Reference);
         takeAlone(m_candidate, partnersOfCandidate(m_result.pairs, m_candidate.size()), InSheet::Candidate);
         auto& drafts = m_result.drafts;
@@ -68,6 +70,12 @@ public:
     }
 
 private:
+    // Leader dots alone.
+    static bool saysNothing(std::string_view text) {
+        auto const says = [](char c) { return text::isAsciiLetter(c) || text::isAsciiDigit(c); };
+        return std::none_of(text.begin(), text.end(), says) && spaceless(text).empty();
+    }
+
     static bool countsItsPage(model::Datasheet const& sheet, Sentence const& sentence) {
         return !sentence.places.empty() && isOwnPageNumber(sentence.text, sentence.places.front().page, sheet.document.pages);
     }
@@ -103,8 +111,7 @@ private:
             Draft draft = makeDraft(FindingKind::Wording, Rank::Wording, inReference ? Relation::OnlyReference : Relation::OnlyCandidate, inReference ? side : std::nullopt,
                                     inReference ? std::nullopt : side);
             draft.finding.section = sentences[i].section;
-            // Leader dots alone say nothing.
-            draft.weak = countsItsPage(inReference ? m_sheets.reference : m_sheets.candidate, sentences[i]) || spaceless(sentences[i].text).empty();
+            draft.weak = countsItsPage(inReference ? m_sheets.reference : m_sheets.candidate, sentences[i]) || saysNothing(sentences[i].text);
             (inReference ? draft.referencePlaces : draft.candidatePlaces) = sentences[i].places;
             m_result.drafts.push_back(std::move(draft));
         }

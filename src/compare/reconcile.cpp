@@ -4,6 +4,7 @@
 #include "compare/reconcile.h"
 
 #include <algorithm>
+#include <optional>
 #include <set>
 #include <string>
 #include <string_view>
@@ -237,16 +238,17 @@ void linkProperties(std::vector<Draft>& drafts, SheetPair const& sheets) {
         std::string b = spaceless(after);
         if (a != b) changes.emplace_back(std::move(a), std::move(b));
     }
+    std::vector<std::optional<std::pair<std::string, std::string>>> plain(drafts.size());  // texts of both sides, where they were looked at
     for (auto& property : drafts) {
         if (property.rank != Rank::Document || property.dropped) continue;
         for (std::size_t i = 0; i < drafts.size() && property.cause < 0; ++i) {
             auto const& draft = drafts[i];
             if (draft.dropped || draft.cause >= 0 || draft.rank == Rank::Document || draft.rank == Rank::Coverage) continue;
             if (!draft.finding.reference || !draft.finding.candidate) continue;
-            std::string const before = spaceless(draft.finding.reference->text);
-            std::string const after = spaceless(draft.finding.candidate->text);
+            if (!plain[i]) plain[i].emplace(spaceless(draft.finding.reference->text), spaceless(draft.finding.candidate->text));
             bool const shown = std::any_of(changes.begin(), changes.end(), [&](auto const& change) {
-                return (change.first.empty() || before.find(change.first) != std::string::npos) && (change.second.empty() || after.find(change.second) != std::string::npos);
+                return (change.first.empty() || plain[i]->first.find(change.first) != std::string::npos) &&
+                       (change.second.empty() || plain[i]->second.find(change.second) != std::string::npos);
             });
             if (shown) property.cause = static_cast<int>(i);
         }

@@ -10,6 +10,7 @@
 
 #include "compare/device_codes.h"
 #include "compare/similarity_pairing.h"
+#include "compare/wording_pairing.h"
 #include "text/leaders.h"
 
 namespace standin::compare {
@@ -149,13 +150,6 @@ std::vector<Key> bodyKeys(PrintedRows const& rows) {
     return keys;
 }
 
-std::vector<Key> sentenceKeys(model::Datasheet const& sheet) {
-    std::vector<Key> keys;
-    keys.reserve(sheet.text.size());
-    for (auto const& sentence : sheet.text) keys.push_back(keyOf(sentence.text));
-    return keys;
-}
-
 std::string primaryLanguage(model::Datasheet const& sheet) {
     if (sheet.document.languages.empty()) return {};
     std::string const& tag = sheet.document.languages.front();
@@ -171,8 +165,8 @@ SheetPair::SheetPair(model::Datasheet const& referenceSheet, model::Datasheet co
       vocabulary(words),
       referenceRows(referenceSheet),
       candidateRows(candidateSheet),
-      referenceTextKeys(sentenceKeys(referenceSheet)),
-      candidateTextKeys(sentenceKeys(candidateSheet)),
+      referenceTextKeys(sentenceKeys(referenceSheet.text)),
+      candidateTextKeys(sentenceKeys(candidateSheet.text)),
       pagesInPlace(findPagesInPlace(*this)),
       rowPairs(pairRows(referenceRows, candidateRows, pagesInPlace)),
       wording(referenceSheet, candidateSheet) {

@@ -17,11 +17,6 @@ constexpr std::size_t kMostPostings = 24;    // a token met more often tells not
 constexpr std::size_t kMostCompared = 12;    // candidates looked at for one entry
 constexpr std::size_t kSmallLists = 12;      // below this every pair is compared
 
-// What similarity() could give for texts of so many tokens.
-double mostSimilarity(std::size_t a, std::size_t b) {
-    return a + b == 0 ? 1 : 2.0 * static_cast<double>(std::min(a, b)) / static_cast<double>(a + b);
-}
-
 struct Posting {
     Key token = 0;
     std::size_t place = 0;  // in `candidate`

@@ -124,6 +124,8 @@ double similarity(std::span<Key const> a, std::span<Key const> b) {
     return 2.0 * static_cast<double>(common) / static_cast<double>(a.size() + b.size());
 }
 
+double mostSimilarity(std::size_t a, std::size_t b) { return a + b == 0 ? 1 : 2.0 * static_cast<double>(std::min(a, b)) / static_cast<double>(a + b); }
+
 LetterPairs::LetterPairs(std::string_view text) : m_text(text.substr(0, kLettersCompared)) {
     for (std::size_t i = 0; i + 1 < m_text.size(); ++i) {
         m_pairs[m_count++] = static_cast<std::uint16_t>((static_cast<unsigned char>(m_text[i]) << 8U) | static_cast<unsigned char>(m_text[i + 1]));

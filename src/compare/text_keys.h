@@ -39,6 +39,7 @@ using Key = std::uint64_t;
 // Dice's measure over two sorted lists: 1 the same, 0 nothing in common; two
 // empty lists are the same.
 [[nodiscard]] double similarity(std::span<Key const> a, std::span<Key const> b);
+[[nodiscard]] double mostSimilarity(std::size_t a, std::size_t b);  // that lists of such lengths could have
 
 // The pairs of neighbouring bytes of a short text: of a word or two. Bounded: only the
 // first 64 bytes count. Made once for a text that is compared with many.

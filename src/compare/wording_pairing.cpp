@@ -36,14 +36,16 @@ constexpr std::size_t kMostStarts = 8;  // places tried for one opening
 
 class Side {
 public:
-    explicit Side(std::span<model::Sentence const> sentences)
-        : m_sentences(sentences), m_tokens(sentences.size()), m_partner(sentences.size(), -1), m_plain(sentences.size()), m_letters(sentences.size()) {
-        m_keys.reserve(sentences.size());
-        for (auto const& sentence : sentences) m_keys.push_back(keyOf(sentence.text));
-    }
+    explicit Side(KeyedSentences const& sheet)
+        : m_sentences(sheet.sentences),
+          m_tokens(sheet.sentences.size()),
+          m_partner(sheet.sentences.size(), -1),
+          m_plain(sheet.sentences.size()),
+          m_letters(sheet.sentences.size()),
+          m_keys(sheet.keys) {}
 
     [[nodiscard]] int size() const { return static_cast<int>(m_sentences.size()); }
-    [[nodiscard]] std::vector<Key> const& keys() const { return m_keys; }
+    [[nodiscard]] std::span<Key const> keys() const { return m_keys; }
     [[nodiscard]] Key key(int i) const { return m_keys[at(i)]; }
     [[nodiscard]] std::string const& text(int i) const { return m_sentences[at(i)].text; }
 
@@ -87,12 +89,12 @@ private:
     std::vector<int> m_partner;  // index of the pair, or -1
     std::vector<std::string> m_plain;
     std::vector<std::optional<LetterPairs>> m_letters;
-    std::vector<Key> m_keys;
+    std::span<Key const> m_keys;
 };
 
 class SentencePairing {
 public:
-    SentencePairing(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate, Origin origin) : m_reference(reference), m_candidate(candidate), m_origin(origin) {}
+    SentencePairing(KeyedSentences const& reference, KeyedSentences const& candidate, Origin origin) : m_reference(reference), m_candidate(candidate), m_origin(origin) {}
 
     std::vector<WordingPair> run() {
         pairEqual();
@@ -117,9 +119,12 @@ private:
         m_pairs.push_back(pair);
     }
 
-    double likeness(int i, int j) {
-        double const tokens = similarity(m_reference.tokens(i), m_candidate.tokens(j));
-        bool const letters = m_origin == Origin::OneText && std::min(m_reference.tokens(i).size(), m_candidate.tokens(j).size()) <= kShortText;
+    // 0: it is below the threshold.
+    double likeness(int i, int j, double threshold) {
+        auto const& a = m_reference.tokens(i);
+        auto const& b = m_candidate.tokens(j);
+        bool const letters = m_origin == Origin::OneText && std::min(a.size(), b.size()) <= kShortText;
+        double const tokens = mostSimilarity(a.size(), b.size()) < threshold ? 0 : similarity(a, b);
         if (!letters) return tokens;
         return std::max(tokens, letterSimilarity(m_reference.letters(i), m_candidate.letters(j)));
     }
@@ -244,12 +249,12 @@ private:
     }
 
     void pairGap(int a0, int a1, int b0, int b1, Neighbours neighbours) {
-        std::vector<Key> const left(m_reference.keys().begin() + a0, m_reference.keys().begin() + a1);
-        std::vector<Key> const right(m_candidate.keys().begin() + b0, m_candidate.keys().begin() + b1);
+        auto const left = m_reference.keys().subspan(static_cast<std::size_t>(a0), static_cast<std::size_t>(a1 - a0));
+        auto const right = m_candidate.keys().subspan(static_cast<std::size_t>(b0), static_cast<std::size_t>(b1 - b0));
         bool const lone = left.size() == 1 && right.size() == 1;
         if (!lone && (left.size() == 1 || right.size() == 1) && left.size() + right.size() <= static_cast<std::size_t>(kMostJoined) + 1 && pairJoined(a0, a1, b0, b1)) return;
-        auto const pairs = alignSequences(left, right, [&](int i, int j) { return likeness(a0 + i, b0 + j); },
-                                          {.threshold = m_origin == Origin::TwoTexts ? kLikelyOfTwoTexts : (lone && neighbours == Neighbours::Both ? kLikelyAlone : kLikelyInGap)});
+        double const threshold = m_origin == Origin::TwoTexts ? kLikelyOfTwoTexts : (lone && neighbours == Neighbours::Both ? kLikelyAlone : kLikelyInGap);
+        auto const pairs = alignSequences(left, right, [&](int i, int j) { return likeness(a0 + i, b0 + j, threshold); }, {.threshold = threshold});
         for (IndexPair const pair : pairs) add({a0 + pair.reference, b0 + pair.candidate, 1, 1, false});
     }
 
@@ -328,8 +333,19 @@ private:
 
 }  // namespace
 
-std::vector<WordingPair> pairSentences(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate, Origin origin) {
+std::vector<Key> sentenceKeys(std::span<model::Sentence const> sentences) {
+    std::vector<Key> keys;
+    keys.reserve(sentences.size());
+    for (auto const& sentence : sentences) keys.push_back(keyOf(sentence.text));
+    return keys;
+}
+
+std::vector<WordingPair> pairSentences(KeyedSentences const& reference, KeyedSentences const& candidate, Origin origin) {
     return SentencePairing(reference, candidate, origin).run();
+}
+
+std::vector<WordingPair> pairSentences(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate, Origin origin) {
+    return pairSentences(KeyedSentences{reference, sentenceKeys(reference)}, KeyedSentences{candidate, sentenceKeys(candidate)}, origin);
 }
 
 std::string joinedText(std::span<model::Sentence const> sentences, int first, int count) {

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "compare/text_keys.h"
 #include "model/datasheet.h"
 
 namespace standin::compare {
@@ -35,6 +36,14 @@ enum class Origin : std::uint8_t { OneText, TwoTexts };
 // windows, also where a sheet repeats one sentence thousands of times. Exchanging
 // the sheets exchanges the pairs, but for ties.
 [[nodiscard]] std::vector<WordingPair> pairSentences(std::span<model::Sentence const> reference, std::span<model::Sentence const> candidate, Origin origin = Origin::OneText);
+
+// The same for sentences whose keys are known already.
+struct KeyedSentences {
+    std::span<model::Sentence const> sentences;
+    std::vector<Key> const& keys;  // as sentenceKeys() gives them
+};
+[[nodiscard]] std::vector<Key> sentenceKeys(std::span<model::Sentence const> sentences);
+[[nodiscard]] std::vector<WordingPair> pairSentences(KeyedSentences const& reference, KeyedSentences const& candidate, Origin origin);
 
 // The printed texts of a side of a pair, joined by one space.
 [[nodiscard]] std::string joinedText(std::span<model::Sentence const> sentences, int first, int count);
