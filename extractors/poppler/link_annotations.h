@@ -1,4 +1,4 @@
-// Tells pages whose only annotations are links to the network, which are not drawn. Poppler would
+// Tells pages whose only annotations are links, which are not drawn. Poppler would
 // parse each link with all that belongs to it. Private to extractors/poppler/;
 // includes Poppler.
 //

@@ -70,14 +70,42 @@ TEST(LinkAnnotations, WhatMayBeDrawnIsNoLink) {
 
 TEST(LinkAnnotations, OtherKindsThatBeginAlike) { EXPECT_FALSE(onlyLinks(Annotated{}.with({"<< /Subtype /LinkedStamp /Rect [20 20 60 40] >>"}))); }
 
+// What Poppler would have no complaint about.
+TEST(LinkAnnotations, PlacesThatArePlainlyWritten) {
+    for (std::string const place : {"/Dest [4 0 R /XYZ 0 100.5 null]", "/Dest[4 0 R/XYZ null -2. null]", "/Dest [4 0 R /Fit]", "/Dest (a \\) place)",
+                                    "/A << /D [4 0 R /XYZ 0 100 1] /S /GoTo >>", "/A<</S/GoTo/D(place)>>"}) {
+        std::string const link = fmt::format("<< /Rect [20 20 60 40] /Subtype /Link {} >>", place);
+        std::string const unseen = "<< /Subtype /Text /Rect [20 20 60 40] /Contents (note) >>";
+        EXPECT_TRUE(onlyLinks(Annotated{}.with({kLink, link}))) << link;
+        EXPECT_FALSE(onlyLinks(Annotated{}.with({link, unseen}))) << link;
+        EXPECT_TRUE(readPage(Annotated{}.with({link, unseen})).notes.empty()) << link;
+    }
+}
+
+TEST(LinkAnnotations, ActionsThatAreObjectsOfTheirOwn) {
+    auto const leadsBy = [](std::string const& action) {
+        Annotated sheet;
+        std::string const link = fmt::format("<< /A {} 0 R /Rect [20 20 60 40] /Subtype /Link >>", sheet.pdf.object(action));
+        return onlyLinks(sheet.with({link}));
+    };
+    EXPECT_TRUE(leadsBy("<< /S /URI /URI (http://a.example/b) >>"));
+    EXPECT_TRUE(leadsBy("<< /S /GoTo /D [4 0 R /Fit] >>"));
+    EXPECT_FALSE(leadsBy("<< /S /GoTo /D [] >>"));
+    EXPECT_FALSE(leadsBy("[]"));
+}
+
 // Poppler looks up where they lead to, and complains of what is not there: that stays a note.
-TEST(LinkAnnotations, PlacesInADocumentAreLeftToPoppler) {
-    for (std::string const link : {"<< /Subtype /Link /Rect [20 20 60 40] /Dest [] >>", "<< /Subtype /Link /Rect [20 20 60 40] /A << /S /GoTo /D [] >> >>",
-                                   "<< /A << /S /GoTo /D [] >> /Contents (/URI) /Rect [20 20 60 40] /Subtype /Link >>"}) {
+TEST(LinkAnnotations, OtherPlacesInADocumentAreLeftToPoppler) {
+    for (std::string const link :
+         {"<< /Subtype /Link /Rect [20 20 60 40] /Dest [] >>", "<< /Subtype /Link /Rect [20 20 60 40] /A << /S /GoTo /D [] >> >>",
+          "<< /A << /S /GoTo /D [] >> /Contents (/URI) /Rect [20 20 60 40] /Subtype /Link >>", "<< /Subtype /Link /Rect [20 20 60 40] /Dest [null /XYZ 0 10 0] >>",
+          "<< /Subtype /Link /Rect [20 20 60 40] /Dest [4 0 R] >>", "<< /Subtype /Link /Rect [20 20 60 40] /Dest [4 0 R /XYZ (a) 10 0] >>",
+          "<< /Subtype /Link /Rect [20 20 60 40] /A << /S /GoTo /D [4 0 R /Fit] /Next << /S /GoTo /D [] >> >> >>"}) {
         std::string const bytes = Annotated{}.with({kLink, link});
         EXPECT_FALSE(onlyLinks(bytes)) << link;
         EXPECT_EQ(readPage(bytes).notes.size(), 1U) << link;
     }
+    EXPECT_FALSE(onlyLinks(Annotated{}.with({"<< /Subtype /Link /Rect [20 20 60 40] /A << /S /GoToR /F (other.pdf) /D [0 /Fit] >> >>"})));
 }
 
 // The fields of a form are drawn though no annotation of the page names them.
