@@ -23,6 +23,7 @@ constexpr Points kDoubleOffset = 0.12F;
 constexpr Points kScriptSize = 0.88F;       // a script is at most this part of its host's size
 constexpr Points kScriptSizeAtLeast = 0.3F;
 constexpr Points kScriptGap = 0.3F;         // between host and script, sideways
+constexpr Points kMarkGap = 0.5F;           // the same where the script is a mark in brackets: "VO (1)"
 constexpr Points kChainGap = 0.4F;          // between two runs of one script
 constexpr Points kRaisedFrom = 0.06F;       // superscript: baseline raised by
 constexpr Points kRaisedTo = 0.8F;
@@ -164,6 +165,9 @@ private:
         return true;
     }
 
+    // "(1)"
+    bool isBracketed(GlyphRun const& run) const { return run.count >= 3 && run.count <= 5 && glyph(run, 0).code == U'(' && glyph(run, run.count - 1).code == U')' && isMark(run); }
+
     model::Script scriptBeside(GlyphRun const& small, GlyphRun const& host) const {
         if (small.leader || host.leader || host.cjk) return model::Script::Normal;
         Points const lowered = small.baseline - host.baseline;
@@ -278,7 +282,7 @@ private:
     bool findHost(std::uint32_t l, std::size_t i, Place& place) {
         std::uint32_t const self = m_lines[l].runs[i];
         GlyphRun& small = run(self);
-        Points best = kScriptGap;
+        Points best = isBracketed(small) ? kMarkGap : kScriptGap;
         std::uint32_t bestHost = kNoHost;
         model::Script bestScript = model::Script::Normal;
         auto const consider = [&](std::uint32_t other, Points gap) {
@@ -311,6 +315,7 @@ private:
             if (std::abs(m_lines[other].baseline - small.baseline) <= reach && mayHost(other, heights)) search(other);
         }
         if (bestScript == model::Script::Normal && small.count <= 4) {
+            best = kScriptGap;
             // A mark in front of its word: "(1) Text". Raised only.
             for (std::uint32_t other : m_linesOfHosts) {
                 if (other < l || m_lines[other].baseline - small.baseline > reach || !mayHost(other, heights)) continue;

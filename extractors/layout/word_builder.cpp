@@ -62,6 +62,12 @@ char32_t cleanedCode(char32_t c) {
     return c;
 }
 
+// "-----------" between a name and its value.
+bool isDashLeader(std::string_view word) {
+    constexpr std::size_t kLeast = 8;
+    return word.size() >= kLeast && word.find_first_not_of('-') == std::string_view::npos;
+}
+
 bool endsWithUnit(std::u32string_view word, std::u32string_view unit) {
     if (word.size() < unit.size() || word.substr(word.size() - unit.size()) != unit) return false;
     return word.size() == unit.size() || !isLetterLike(word[word.size() - unit.size() - 1]);
@@ -345,6 +351,7 @@ void WordBuilder::appendWords(RunLine const& line, std::vector<WordDraft>& words
     }
     finish(words);
     if (firstWord < words.size()) words[firstWord].word.spaceBefore = true;
+    for (std::size_t i = firstWord + 1; i + 1 < words.size(); ++i) words[i].word.dotLeader = words[i].word.dotLeader || isDashLeader(words[i].word.text);
     // Leaders of spaced dots: ". . . . ."
     std::size_t kept = firstWord;
     for (std::size_t i = firstWord; i < words.size();) {

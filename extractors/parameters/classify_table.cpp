@@ -8,6 +8,7 @@
 
 #include "extractors/parameters/shapes.h"
 #include "extractors/parameters/text_forms.h"
+#include "extractors/parameters/value_cell.h"
 #include "extractors/sections/sections.h"
 
 namespace standin::parameters {
@@ -84,7 +85,9 @@ bool unitsInCells(model::Table const& table, ColumnPlan const& plan, TableText c
         std::u32string const codes = decoded(words);
         std::size_t end = codes.size();
         while (end > 0 && !isDigit(codes[end - 1])) --end;
-        if (end > 0 && end < codes.size() && isUnitLike(encoded(std::u32string_view(codes).substr(end)))) ++united;
+        bool const behind = end > 0 && end < codes.size() && isUnitLike(encoded(std::u32string_view(codes).substr(end)));
+        // "250 mV max", "3.3 V ±2 %"
+        if (behind || !readValueCell(words, Slot::Single).unit.empty()) ++united;
     }
     return filled > 0 && united * 2 >= filled;
 }

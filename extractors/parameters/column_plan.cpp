@@ -537,7 +537,7 @@ CellKinds::Kind const& CellKinds::of(std::string const& text) {
     if (isNew) {
         entry->second = {.value = looksLikeValue(text),
                          .unit = isUnitLike(text),
-                         .symbol = isSymbolLike(text),
+                         .symbol = isSymbolLike(text) || isSymbolAtCondition(text),
                          .condition = isConditionLike(text),
                          .part = isPartLike(text),
                          .words = hasOrdinaryWord(text)};
@@ -586,6 +586,7 @@ ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment
             role = columnRoleOf(plan.titles[at]);
         }
         plan.roles[at] = role;
+        if (role == Condition) plan.conditionOf[at] = wayOf(plan.titles[at]);
         if (role != Unknown) ++known;
         plan.minTitle = plan.minTitle || role == Min;
         plan.typTitle = plan.typTitle || role == Typ;

@@ -41,7 +41,7 @@ struct ValueGroup {
 struct ColumnPlan {
     std::vector<ColumnRole> roles;
     std::vector<std::string> titles;   // lowest title of each column, empty: none
-    std::vector<std::string> conditionOf;  // symbol that heads a column of its values ("VCC", "TA"), empty: none
+    std::vector<std::string> conditionOf;  // symbol that heads a column of its values ("VCC", "TA"), "from" or "to"; empty: none
     std::vector<int> twins;            // a further column under the very same title, or -1: a value stands in either
     std::vector<ValueGroup> groups;
     bool headed = false;               // titles were found in this table or the one it continues

@@ -106,6 +106,13 @@ std::string closedHyphens(std::string text) {
 
 }  // namespace
 
+std::string_view wayOf(std::string_view title) {
+    std::string const bare = bareTitle(title);
+    if (bare == "from" || bare == "from input") return "from";
+    if (bare == "to" || bare == "to output") return "to";
+    return {};
+}
+
 ColumnRole columnRoleOf(std::string_view title) {
     if (title.empty() || title.size() > kLongestTitle) return Unknown;
     std::string bare = closedHyphens(bareTitle(title));
@@ -117,6 +124,7 @@ ColumnRole columnRoleOf(std::string_view title) {
     }
     if (bare.empty()) return Unknown;
     if (std::optional<ColumnRole> const role = lookup(bare)) return *role;
+    if (!wayOf(bare).empty()) return Condition;
     std::vector<std::string> words = splitAtSpaces(bare);
     if (words.size() > kMostPieces) return Unknown;
     // CJK and Latin run together ("参数parameter"): split at the change of script

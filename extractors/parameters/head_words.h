@@ -33,6 +33,9 @@ enum class ColumnRole : std::uint8_t {
 // unit and punctuation in the title don't matter.
 [[nodiscard]] ColumnRole columnRoleOf(std::string_view title);
 
+// "from" and "to" of the titles "From (input)" and "To (output)", else empty.
+[[nodiscard]] std::string_view wayOf(std::string_view title);
+
 // Titles that group value columns and say nothing else: "Limits", "Value", "Rating".
 [[nodiscard]] bool isNeutralGroupTitle(std::string_view title);
 

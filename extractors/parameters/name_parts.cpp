@@ -128,6 +128,16 @@ bool isPlainWord(std::string const& word) {
     return isLetter(codes[0]) && std::all_of(codes.begin() + 1, codes.end(), isSmall);
 }
 
+// "TMIN to TMAX", "TL to TH": over all temperatures.
+bool spansTemperatures(std::string_view text) {
+    constexpr std::size_t kLongestEnd = 5;
+    std::size_t const at = text.find(" to T");
+    if (at == std::string_view::npos || !text.starts_with('T')) return false;
+    std::string_view const from = text.substr(0, at);
+    std::string_view const to = text.substr(at + 4);
+    return from.size() > 1 && from.size() <= kLongestEnd && to.size() > 1 && to.size() <= kLongestEnd && from != to && isSymbolLike(from) && isSymbolLike(to);
+}
+
 }  // namespace
 
 std::string subjectOf(std::string_view condition) {
@@ -138,6 +148,7 @@ std::string subjectOf(std::string_view condition) {
 }
 
 bool startsWithCondition(std::string_view text) {
+    if (spansTemperatures(text)) return true;
     std::string const subject = subjectOf(text);
     if (subject.empty() || subject.size() > kLongestSubject || std::ranges::any_of(decoded(subject), isCjk)) return false;
     std::vector<std::string> const words = splitAtSpaces(subject);
@@ -170,6 +181,19 @@ std::string unitAsWritten(std::string_view printed) {
         if (unit.ends_with(behind)) unit = unit.substr(0, unit.size() - raised.size()) + "°C";
     }
     return unit;
+}
+
+bool isSymbolAtCondition(std::string_view text) {
+    std::size_t const at = text.find('@');
+    return at != std::string_view::npos && at > 0 && isSymbolLike(trimmed(text.substr(0, at))) && hasRelation(trimmed(text.substr(at + 1)));
+}
+
+std::string takeConditionAt(std::string& symbol) {
+    if (!isSymbolAtCondition(symbol)) return {};
+    std::size_t const at = symbol.find('@');
+    std::string condition = trimmed(std::string_view(symbol).substr(at + 1));
+    symbol = trimmed(std::string_view(symbol).substr(0, at));
+    return condition;
 }
 
 std::string takeCondition(std::string& name) {

@@ -13,6 +13,12 @@ namespace standin::parameters {
 // Moves a condition at the end of the name out of it; returns it, or empty.
 [[nodiscard]] std::string takeCondition(std::string& name);
 
+// "ID @ TC = 25 °C": a symbol and the condition it holds at.
+[[nodiscard]] bool isSymbolAtCondition(std::string_view text);
+
+// Moves the condition behind such a symbol out of it; returns it, or empty.
+[[nodiscard]] std::string takeConditionAt(std::string& symbol);
+
 // The text opens with a relation about one thing ("RL ≥ 2 kΩ, VO = 1 V", "Output = 0 V"), so it is no name.
 [[nodiscard]] bool startsWithCondition(std::string_view text);
 

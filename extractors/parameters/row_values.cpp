@@ -196,6 +196,7 @@ void RowReader::readValues(int row, RowCells const& cells) {
         symbol = joined(symbol, symbolIn(textOf(index), cellOf(index).rowSpan));
         marks.insert(marks.end(), textOf(index).marks.begin(), textOf(index).marks.end());
     }
+    rowCondition = joined(takeConditionAt(symbol), rowCondition);
     while (!symbol.empty() && (symbol.back() == ',' || symbol.back() == ';' || symbol.back() == ':')) symbol.pop_back();
     if (saysNothing(symbol)) symbol.clear();
     if (saysNothing(name)) name.clear();
@@ -225,11 +226,18 @@ void RowReader::readValues(int row, RowCells const& cells) {
             continue;
         }
         std::string const& heading = m_plan.conditionOf[static_cast<std::size_t>(cellOf(index).column)];
-        condition = joined(condition, heading.empty() || hasRelation(cell.text) ? cell.text : heading + " = " + cell.text);
+        bool const way = heading == "from" || heading == "to";
+        condition = joined(condition, heading.empty() || hasRelation(cell.text) ? cell.text : heading + (way ? " " : " = ") + cell.text);
         ++conditionCells;
     }
-    for (int index : cells.packages) condition = joined(condition, textOf(index).text);
-    for (int index : cells.parts) subVariant = joined(subVariant, textOf(index).text);
+    for (int index : cells.packages) {
+        condition = joined(condition, textOf(index).text);
+        marks.insert(marks.end(), textOf(index).marks.begin(), textOf(index).marks.end());
+    }
+    for (int index : cells.parts) {
+        subVariant = joined(subVariant, textOf(index).text);
+        marks.insert(marks.end(), textOf(index).marks.begin(), textOf(index).marks.end());
+    }
 
     takeTrailingChild(row, name, subVariant, rowCondition);
     takeSelected(name, subVariant);

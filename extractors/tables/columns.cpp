@@ -172,7 +172,9 @@ void cutAtTitles(PageLayout const& page, Piece const& piece, std::vector<Piece>&
         titles.push_back(partOf(page, piece, at, end));
         at = end;
     }
-    if (titles.size() < 2) titles.assign(1, piece);
+    // "IO max" is a symbol with its limit, not the titles "I/O" and "Max"
+    bool const symbol = titles.size() == 2 && columnTitle(textOf(page, titles[0])) == ColumnTitle::Type && isValueTitle(columnTitle(textOf(page, titles[1])));
+    if (titles.size() < 2 || symbol) titles.assign(1, piece);
     out.insert(out.end(), titles.begin(), titles.end());
 }
 

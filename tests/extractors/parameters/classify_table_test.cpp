@@ -85,6 +85,14 @@ TEST(ClassifyTable, RatingsMayHaveEmptyColumnsForConditionsAndTypicalValues) {
     EXPECT_EQ(kind({head, {"Voltage", "VQ", "4.9", "5", "5.1", "V", "IQ = 5 mA"}}), ParameterKind::Characteristic);
 }
 
+TEST(ClassifyTable, ValuesWithUnitAndLimitWordAreASpecification) {
+    model::Table const table = handMade({{"Parameter", "Conditions", "Limits"}, {"Dropout voltage", "IO = 300 mA", "250 mV max"}, {"Ground current", "IO = 0", "55 µA typ"}}, 1);
+    model::Section section;
+    section.kind = model::SectionKind::Characteristics;
+    TableText const text(table, nullptr);
+    EXPECT_EQ(classifyTable(table, text, planColumns(table, text, segmentsOf(table, text).front(), nullptr), &section), model::TableKind::Specification);
+}
+
 TEST(ClassifyTable, LimitsOfASymbolForEachPartAreASpecificationButNoSelectionGuide) {
     auto const table = handMade({{"v2 Device", ">3 VDET (V)", "", ""}, {"", "Min", "Typ", "Max"}, {"ZV27", "2.6", "2.7", "2.8"}, {"ZV30", "2.9", "3.0", "3.1"}}, 2);
     TableText const text(table, nullptr);

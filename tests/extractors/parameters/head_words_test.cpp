@@ -63,6 +63,15 @@ TEST(HeadWords, LeavesVariantsAndProseUnknown) {
     }
 }
 
+TEST(HeadWords, FromInputToOutputAreConditions) {
+    EXPECT_EQ(columnRoleOf("FROM (INPUT)"), ColumnRole::Condition);
+    EXPECT_EQ(columnRoleOf("To output"), ColumnRole::Condition);
+    EXPECT_EQ(columnRoleOf("TA = -40 to 85"), ColumnRole::Unknown);
+    EXPECT_EQ(wayOf("FROM (INPUT)"), "from");
+    EXPECT_EQ(wayOf("TO (OUTPUT)"), "to");
+    EXPECT_EQ(wayOf("Conditions"), "");
+}
+
 TEST(HeadWords, NeutralTitlesGroupOnly) {
     for (char const* title : {"Limits", "Value", "Ratings", "规格", "(V)"}) EXPECT_TRUE(isNeutralGroupTitle(title)) << title;
     for (char const* title : {"XX358A", "(SOT-223)", "Ta = 25 °C", "-40 °C to +85 °C"}) EXPECT_FALSE(isNeutralGroupTitle(title)) << title;

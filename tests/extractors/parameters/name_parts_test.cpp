@@ -81,6 +81,23 @@ TEST(NameParts, TellsConditionsFromNamesByTheirSubject) {
     EXPECT_EQ(subjectOf("25 °C"), "");
 }
 
+TEST(NameParts, FindsTheConditionBehindASymbol) {
+    std::string symbol = "ID @ TC = 25\u00B0C";
+    EXPECT_TRUE(isSymbolAtCondition(symbol));
+    EXPECT_EQ(takeConditionAt(symbol), "TC = 25\u00B0C");
+    EXPECT_EQ(symbol, "ID");
+    std::string address = "sales@maker = us";
+    EXPECT_EQ(takeConditionAt(address), "");
+    EXPECT_EQ(address, "sales@maker = us");
+}
+
+TEST(NameParts, FromOneTemperatureToAnotherIsACondition) {
+    EXPECT_TRUE(startsWithCondition("TMIN to TMAX"));
+    EXPECT_TRUE(startsWithCondition("TL to TH"));
+    EXPECT_FALSE(startsWithCondition("Turn-on to Turn-off"));
+    EXPECT_FALSE(startsWithCondition("TX to RX"));
+}
+
 TEST(NameParts, ARaisedLetterInAUnitIsADegreeSign) {
     for (char const* text : {"oC", "o C", "оС", "(оС)", "°C"}) EXPECT_EQ(unitAsWritten(text), "°C") << text;
     EXPECT_EQ(unitAsWritten("оС/Вт"), "°C/Вт");

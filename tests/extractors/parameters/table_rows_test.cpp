@@ -32,6 +32,35 @@ TEST(TableRows, OneLineAParameter) {
     EXPECT_EQ(rows[0].tableCondition, "Ta=25°C");
 }
 
+TEST(TableRows, DelaysFromAnInputToAnOutput) {
+    auto const rows = rowsOf(handMade({{"Parameter", "From (input)", "To (output)", "VCC", "Typ", "Max", "Unit"},
+                                       {"tPLH", "A or B", "Y", "3.0 V", "9.1", "14", "ns"},
+                                       {"tPHL", "A or B", "Y", "5.0 V", "5.2", "8.5", "ns"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "tPLH||from A or B to Y VCC = 3.0 V||~|9.1|14|ns");
+}
+
+TEST(TableRows, AMarkBesideThePackageIsOfItsValues) {
+    auto const rows = rowsOf(handMade({{"Package", "RθJA", "RθJC"}, {"QFN (Note 2)", "39.5 °C/W", "2.4 °C/W"}}, 1));
+    ASSERT_FALSE(rows.empty());
+    EXPECT_FALSE(rows[0].marks.empty());
+}
+
+TEST(TableRows, SymbolsWithoutATitleHoldTheirCondition) {
+    auto const rows = rowsOf(handMade({{"", "Parameter", "Max.", "Units"},
+                                       {"ID @ TC = 25°C", "Continuous drain current", "38", "A"},
+                                       {"ID @ TC = 100°C", "Continuous drain current", "27", "A"},
+                                       {"IDM", "Pulsed drain current", "150", "A"},
+                                       {"", "Linear derating factor", "0.63", "W/°C"}},
+                                      1));
+    ASSERT_EQ(rows.size(), 4U);
+    EXPECT_EQ(line(rows[0]), "ID|Continuous drain current|TC = 25°C||~|~|38|A");
+    EXPECT_EQ(line(rows[1]), "ID|Continuous drain current|TC = 100°C||~|~|27|A");
+    EXPECT_EQ(line(rows[2]), "IDM|Pulsed drain current|||~|~|150|A");
+    EXPECT_EQ(line(rows[3]), "|Linear derating factor|||~|~|0.63|W/°C");
+}
+
 TEST(TableRows, MergedNamesAndUnitsAreRepeated) {
     auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "Conditions", "Typ", "Max", "Unit"},
                                        {"v2 On-resistance", "v2 RDS(on)", "VGS=4.5V", "22", "28", "v2 mΩ"},

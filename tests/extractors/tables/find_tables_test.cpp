@@ -505,6 +505,18 @@ TEST(FindTables, ALineOfSupplyAndLimitIsNoHead) {
     EXPECT_EQ(spanAt(tables[0], 1, 0), Span(3, 1));
 }
 
+TEST(FindTables, ASymbolWithItsLimitIsNotTwoTitles) {
+    PageBuilder page;
+    page.text(50, 100, "Parameter").text(220, 100, "Symbol").text(420, 100, "Ratings").text(500, 100, "Unit").horizontal(104, 45, 545);
+    page.text(50, 114, "Supply voltage").text(220, 114, "VCC max").text(430, 114, "18 V");
+    page.text(50, 128, "Power dissipation").text(220, 128, "Pd max").text(430, 128, "0.9 W");
+    page.text(50, 142, "Output current").text(220, 142, "IO max").text(430, 142, "1.5 A");
+    page.text(50, 156, "Input current").text(220, 156, "II max").text(430, 156, "0.2 A");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].rows, 5);
+}
+
 TEST(FindTables, TemperaturesAboveTheTitlesAreHead) {
     PageBuilder page;  // "Symbol" and "Unit" stand between the lines of the two-line head
     page.text(250, 100, "25 °C").text(320, 100, "-40 °C to 85 °C");
