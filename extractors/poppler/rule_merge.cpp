@@ -7,10 +7,11 @@
 #include "extractors/poppler/rule_merge.h"
 
 #include <algorithm>
+#include <array>
 #include <bit>
 #include <cmath>
 #include <cstdint>
-#include <tuple>
+#include <numeric>
 
 namespace standin::poppler {
 
@@ -27,6 +28,7 @@ constexpr Points kLikeThickness = 0.8F;
 constexpr Points kLongestDash = 9.0F;
 constexpr Points kWidestGap = 6.0F;
 constexpr std::size_t kFewestDashes = 5;
+constexpr std::size_t kManyKeys = 1024;  // are faster to sort by bytes than by comparing
 
 Points thickness(Rule const& rule) { return rule.axis == Rule::Axis::Horizontal ? rule.box.height() : rule.box.width(); }
 
@@ -49,11 +51,33 @@ void RuleMerger::join(Piece& piece, Piece const& other) {
     piece.order = std::min(piece.order, other.order);
 }
 
+// By line; those of one line in the order given. Drawings have thousands of pieces on a
+// page, which are sorted by one byte of the number after the other.
+void RuleMerger::sortKeys() {
+    if (m_keys.size() < kManyKeys) {
+        std::sort(m_keys.begin(), m_keys.end(), [](Key const& a, Key const& b) { return a.line != b.line ? a.line < b.line : a.order < b.order; });
+        return;
+    }
+    m_sortedKeys.resize(m_keys.size());
+    for (unsigned shift = 0; shift < 64; shift += 8) {
+        auto const byteOf = [shift](Key const& key) { return static_cast<std::size_t>(key.line >> shift & 0xFFU); };
+        std::array<std::uint32_t, 257> starts{};  // of the keys with each byte
+        for (Key const& key : m_keys) ++starts[byteOf(key) + 1];
+        if (starts[byteOf(m_keys.front()) + 1] == m_keys.size()) continue;  // the same for all
+        std::partial_sum(starts.begin(), starts.end(), starts.begin());
+        for (Key const& key : m_keys) m_sortedKeys[starts[byteOf(key)]++] = key;
+        m_keys.swap(m_sortedKeys);
+    }
+}
+
 // Appends the pieces of the line, which are sorted along it, joined where they
 // touch.
-void RuleMerger::joinTouching() {
+void RuleMerger::joinTouching(std::vector<Rule> const& rules) {
     std::size_t const first = m_out.size();
-    for (Piece const& piece : m_line) {
+    for (std::uint64_t const place : m_line) {
+        auto const order = static_cast<std::uint32_t>(place);
+        Rule const& rule = rules[order];
+        Piece const piece = isHorizontal(rule) ? Piece{rule.box.x0, rule.box.x1, order, rule} : Piece{rule.box.y0, rule.box.y1, order, rule};
         bool const joins = m_out.size() > first && piece.from - m_out.back().to <= kTouching &&
                            std::abs(thickness(m_out.back().rule) - thickness(piece.rule)) <= kLikeThickness;
         if (joins) {
@@ -107,18 +131,18 @@ void RuleMerger::merge(std::vector<Rule>& rules) {
         Points const across = isHorizontal(rule) ? (rule.box.y0 + rule.box.y1) / 2 : (rule.box.x0 + rule.box.x1) / 2;
         m_keys.push_back({kind << 32U | orderedBits(across), static_cast<std::uint32_t>(i), across});
     }
-    std::sort(m_keys.begin(), m_keys.end(), [](Key const& a, Key const& b) { return a.line != b.line ? a.line < b.line : a.order < b.order; });
+    sortKeys();
     std::size_t begin = 0;
     while (begin < m_keys.size()) {
         std::size_t end = begin;
         m_line.clear();
         for (; end < m_keys.size() && m_keys[end].line >> 32U == m_keys[begin].line >> 32U && m_keys[end].across - m_keys[begin].across <= kSameLine; ++end) {
             Rule const& rule = rules[m_keys[end].order];
-            m_line.push_back({isHorizontal(rule) ? rule.box.x0 : rule.box.y0, isHorizontal(rule) ? rule.box.x1 : rule.box.y1, m_keys[end].order, rule});
+            m_line.push_back(static_cast<std::uint64_t>(orderedBits(isHorizontal(rule) ? rule.box.x0 : rule.box.y0)) << 32U | m_keys[end].order);
         }
-        std::sort(m_line.begin(), m_line.end(), [](Piece const& a, Piece const& b) { return std::tie(a.from, a.order) < std::tie(b.from, b.order); });
+        std::sort(m_line.begin(), m_line.end());
         std::size_t const first = m_out.size();
-        joinTouching();
+        joinTouching(rules);
         joinDashes(first);
         begin = end;
     }

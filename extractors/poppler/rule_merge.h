@@ -33,12 +33,14 @@ private:
         model::Points across = 0;  // that centre
     };
 
-    void joinTouching();
+    void sortKeys();
+    void joinTouching(std::vector<model::Rule> const& rules);
     void joinDashes(std::size_t first);
     static void join(Piece& piece, Piece const& other);
 
     std::vector<Key> m_keys;
-    std::vector<Piece> m_line;  // the pieces of one line
+    std::vector<Key> m_sortedKeys;
+    std::vector<std::uint64_t> m_line;  // the pieces of one line: where each begins along it, and its order
     std::vector<Piece> m_out;
     std::vector<std::uint32_t> m_places;  // in m_out, by order
 };

@@ -61,6 +61,28 @@ TEST(RuleMerge, FewOrUnevenPiecesAreNoDashes) {
     EXPECT_EQ(merged(uneven).size(), 6U);
 }
 
+// A page of many pieces is sorted in another way.
+TEST(RuleMerge, ManyPiecesAreJoinedAsFewAre) {
+    constexpr int kLines = 600;
+    std::vector<Rule> pieces;
+    std::vector<Rule> expected;
+    auto const heightOf = [](int line) { return static_cast<float>(line * 7 % kLines) * 1.5F - 20; };
+    auto const colourOf = [](int line) { return line % 3 == 0 ? 0xFF8000U : 0x000010U; };
+    for (int line = 0; line < kLines; ++line) {
+        pieces.push_back(across(40, 60, heightOf(line), colourOf(line)));
+        expected.push_back(across(-15, 60, heightOf(line), colourOf(line)));
+    }
+    for (int line = kLines; line-- > 0;) pieces.push_back(across(-15, 40, heightOf(line), colourOf(line)));
+    for (int i = 0; i < kLines; ++i) pieces.push_back(down(static_cast<float>(i) * 2 - 100, -5, 30));
+    auto const rules = merged(pieces);
+    expected.insert(expected.end(), pieces.end() - kLines, pieces.end());
+    ASSERT_EQ(rules.size(), expected.size());
+    for (std::size_t i = 0; i < rules.size(); ++i) {
+        EXPECT_EQ(rules[i].box, expected[i].box) << i;
+        EXPECT_EQ(rules[i].colour, expected[i].colour) << i;
+    }
+}
+
 TEST(RuleMerge, AMergerCanBeUsedAgain) {
     RuleMerger merger;
     std::vector<Rule> rules = {across(0, 10, 10), across(10, 20, 10)};
