@@ -327,9 +327,8 @@ private:
         std::size_t const least = led ? kLeastLedRows : kLeastSideRows;
         if (both.size() < least) return;
         auto const coverBy = [&](Rect const& box) {
-            for (std::size_t x = 0; x < slots; ++x) {
-                Points const at = from + static_cast<Points>(x);
-                if (box.x0 <= at && box.x1 >= at) ++cover[x];
+            for (auto x = static_cast<std::size_t>(std::max(0.0F, box.x0 - from - 1)); x < slots && from + static_cast<Points>(x) <= box.x1; ++x) {
+                if (box.x0 <= from + static_cast<Points>(x)) ++cover[x];
             }
         };
         for (auto const i : both) {
