@@ -55,9 +55,12 @@ PhraseIndex makeIndex(PhraseLanguage language) {
 }
 
 PhraseIndex const& indexOf(PhraseLanguage language) {
+    if (language == PhraseLanguage::German) {
+        static PhraseIndex const kGerman = makeIndex(PhraseLanguage::German);
+        return kGerman;
+    }
     static PhraseIndex const kEnglish = makeIndex(PhraseLanguage::English);
-    static PhraseIndex const kGerman = makeIndex(PhraseLanguage::German);
-    return language == PhraseLanguage::German ? kGerman : kEnglish;
+    return kEnglish;
 }
 
 struct CjkPhrase {

@@ -242,8 +242,8 @@ void JsonText::write(std::string_view text) {
 }
 
 char* JsonText::room(std::size_t bytes) {
-    constexpr std::size_t kLeast = 1024;
-    if (m_text.size() - m_length < bytes) m_text.resize(m_text.size() + m_text.size() / 2 + bytes + kLeast);
+    constexpr std::size_t kAhead = 1024;  // what is made ready at once stays in the cache until it is written
+    if (m_text.size() - m_length < bytes) m_text.resize(m_length + bytes + kAhead);
     return m_text.data() + m_length;
 }
 

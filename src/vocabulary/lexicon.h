@@ -7,6 +7,7 @@
 #pragma once
 
 #include <cstdint>
+#include <cstring>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -18,10 +19,26 @@ namespace standin::vocabulary {
 
 using ConceptId = std::uint16_t;
 
-// Hashing that finds a std::string key by a string_view.
+// Hashing that finds a std::string key by a string_view. Words and phrases are told by their
+// beginning, middle and end, which costs less than the look-up itself.
 struct ViewHash {
     using is_transparent = void;
-    std::size_t operator()(std::string_view text) const noexcept { return std::hash<std::string_view>{}(text); }
+    std::size_t operator()(std::string_view text) const noexcept {
+        std::uint64_t hash = text.size();
+        if (text.size() >= 8) hash = mixed(mixed(mixed(hash, read<8>(text, 0)), read<8>(text, text.size() / 2 - 4)), read<8>(text, text.size() - 8));
+        else if (text.size() >= 4) hash = mixed(hash, read<4>(text, 0) << 32 | read<4>(text, text.size() - 4));
+        else if (!text.empty()) hash = mixed(hash, read<1>(text, 0) << 16 | read<1>(text, text.size() / 2) << 8 | read<1>(text, text.size() - 1));
+        return static_cast<std::size_t>(hash ^ hash >> 32);
+    }
+
+private:
+    static std::uint64_t mixed(std::uint64_t hash, std::uint64_t more) { return (hash ^ more) * 0x9E3779B97F4A7C15U; }
+    template <std::size_t Bytes>
+    static std::uint64_t read(std::string_view text, std::size_t at) {
+        std::uint64_t bytes = 0;
+        std::memcpy(&bytes, text.data() + at, Bytes);
+        return bytes;
+    }
 };
 template <class T>
 using ViewMap = std::unordered_map<std::string, T, ViewHash, std::equal_to<>>;
