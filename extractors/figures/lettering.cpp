@@ -88,6 +88,15 @@ bool isNumberOfCaption(std::string_view text) {
     return std::none_of(kVerbs.begin(), kVerbs.end(), [words](auto verb) { return words.starts_with(verb); });
 }
 
+// Told by the first word, before the text is put together: most lines begin with another letter or a figure.
+bool lineBeginsCaption(model::PageLayout const& page, model::TextLine const& line) {
+    if (line.wordCount == 0) return false;
+    std::string_view const word = page.words[line.firstWord].text;
+    bool const plain = !word.empty() && (text::isAsciiLetter(word.front()) || text::isAsciiDigit(word.front()));
+    if (plain && std::string_view("FfAaBb").find(word.front()) == std::string_view::npos) return false;
+    return beginsCaption(model::lineText(page, line));
+}
+
 }  // namespace
 
 bool beginsCaption(std::string_view text) {
@@ -126,7 +135,7 @@ std::vector<LineUse> usesOfLines(model::PageLayout const& page, std::span<model:
         bool const title = page.bodySize > 0 && line.size >= kTitleSize * page.bodySize && line.direction == model::Direction::Right;
         if (taken) uses[l] = LineUse::Owned;
         else if (title && uses[l] == LineUse::Free) uses[l] = LineUse::Running;
-        else if (uses[l] != LineUse::Heading && beginsCaption(model::lineText(page, line))) uses[l] = LineUse::Caption;
+        else if (uses[l] != LineUse::Heading && lineBeginsCaption(page, line)) uses[l] = LineUse::Caption;
     }
     findProseBesideTables(page, uses);
     return uses;
@@ -139,14 +148,13 @@ std::vector<Caption> captionsOf(model::PageLayout const& page) {
         for (std::uint32_t l = block.firstLine; l < block.firstLine + block.lineCount; ++l) {
             auto const& line = page.lines[l];
             if (line.wordCount == 0 || page.words[line.firstWord].owner != model::Owner::None) continue;
-            auto text = model::lineText(page, line);
-            if (!beginsCaption(text)) continue;
-            Caption caption{std::move(text), line.box};
+            if (!lineBeginsCaption(page, line)) continue;
+            Caption caption{model::lineText(page, line), line.box};
             // The rest of its block belongs to it, unless that is a paragraph
             // that only begins with "Figure 3 shows".
             std::uint32_t const end = block.firstLine + block.lineCount;
             if (end - l <= kLongestCaption) {
-                for (++l; l < end && !beginsCaption(model::lineText(page, page.lines[l])); ++l) {
+                for (++l; l < end && !lineBeginsCaption(page, page.lines[l]); ++l) {
                     caption.text += ' ';
                     caption.text += model::lineText(page, page.lines[l]);
                     caption.box = model::united(caption.box, page.lines[l].box);

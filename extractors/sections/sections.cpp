@@ -147,6 +147,11 @@ private:
     std::optional<Heading> examine(std::size_t p, Block const& block, std::uint32_t l) const {
         PageLayout const& page = m_pages[p];
         TextLine const& line = page.lines[l];
+        bool const big = line.size >= kHeadingSize * page.bodySize;
+        if (!big && !atMargin(page, block, line)) return std::nullopt;
+        // On a row with others only what is clearly set apart: "FEATURES" beside "QUICK REFERENCE DATA".
+        bool const alone = !m_sharesRow[l];
+        if (!alone && line.size < kClearSize * page.bodySize && !(line.bold && big)) return std::nullopt;
         Heading heading;
         heading.page = p;
         heading.line = l;
@@ -156,15 +161,9 @@ private:
         heading.bold = line.bold;
         heading.capitals = allCapitals(heading.title);
         bool const bright = page.words[line.firstWord].colour == 0xFFFFFF && !page.words[line.firstWord].hidden;
-        bool const big = line.size >= kHeadingSize * page.bodySize;
         heading.look = line.bold || big || heading.capitals || bright || block.role == BlockRole::Heading;
-        bool const alone = !m_sharesRow[l];
-        if (!big && !atMargin(page, block, line)) return std::nullopt;
         bool const firstOfBlock = l == block.firstLine;
-        // On a row with others only what is clearly set apart: "FEATURES" beside "QUICK REFERENCE DATA".
         if (!alone) {
-            bool const clear = line.size >= kClearSize * page.bodySize;
-            if (!clear && !(line.bold && big)) return std::nullopt;
             heading.kind = headingKind(heading.title, Look::Plain);
             if (!heading.kind || isColumnTitle(page, l)) return std::nullopt;
             return heading;
