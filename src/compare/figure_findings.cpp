@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <string>
 
 #include "compare/drawing_match.h"
@@ -99,6 +100,12 @@ std::vector<Key> figureTokens(Figure const& figure) {
     std::sort(tokens.begin(), tokens.end());
     return tokens;
 }
+
+// What a figure is told by.
+struct Contents {
+    std::vector<Key> tokens;
+    std::string caption;
+};
 
 bool samePlace(Figure const& a, Figure const& b) {
     return a.page == b.page && std::abs(a.box.x0 - b.box.x0) < kSamePlace && std::abs(a.box.y0 - b.box.y0) < kSamePlace &&
@@ -277,23 +284,23 @@ FigureFindings findFigureDifferences(SheetPair const& sheets) {
     };
     auto const referenceKeys = keys(reference);
     auto const candidateKeys = keys(candidate);
-    std::vector<std::vector<Key>> referenceTokens(reference.size());
-    std::vector<std::vector<Key>> candidateTokens(candidate.size());
-    auto tokens = [](std::vector<std::vector<Key>>& cache, std::vector<Figure> const& figures, int index) -> std::vector<Key> const& {
-        auto& list = cache[static_cast<std::size_t>(index)];
-        if (list.empty()) list = figureTokens(figures[static_cast<std::size_t>(index)]);
-        return list;
+    std::vector<std::optional<Contents>> ofReference(reference.size());
+    std::vector<std::optional<Contents>> ofCandidate(candidate.size());
+    auto contents = [](std::vector<std::optional<Contents>>& cache, std::vector<Figure> const& figures, int index) -> Contents const& {
+        auto& known = cache[static_cast<std::size_t>(index)];
+        auto const& figure = figures[static_cast<std::size_t>(index)];
+        if (!known) known = {.tokens = figureTokens(figure), .caption = captionKey(figure)};
+        return *known;
     };
     Likeness const likeness = [&](int i, int j) {
         auto const& r = reference[static_cast<std::size_t>(i)];
         auto const& c = candidate[static_cast<std::size_t>(j)];
         if (sheets.inPlace(r.page) && samePlace(r, c)) return 1.0;
-        auto const& a = tokens(referenceTokens, reference, i);
-        auto const& b = tokens(candidateTokens, candidate, j);
-        if (a.empty() || b.empty()) return !r.shape.empty() && r.shape == c.shape ? 1.0 : 0.0;
-        std::string const caption = captionKey(r);
-        if (!caption.empty() && caption == captionKey(c)) return 0.9;
-        return similarity(a, b) + (!r.shape.empty() && r.shape == c.shape ? 0.3 : 0.0);
+        auto const& a = contents(ofReference, reference, i);
+        auto const& b = contents(ofCandidate, candidate, j);
+        if (a.tokens.empty() || b.tokens.empty()) return !r.shape.empty() && r.shape == c.shape ? 1.0 : 0.0;
+        if (!a.caption.empty() && a.caption == b.caption) return 0.9;
+        return similarity(a.tokens, b.tokens) + (!r.shape.empty() && r.shape == c.shape ? 0.3 : 0.0);
     };
     result.pairs = alignSequences(referenceKeys, candidateKeys, likeness, {.threshold = kFigureThreshold});
     pairMoved(referenceKeys, candidateKeys, result.pairs);

@@ -62,17 +62,6 @@ Key keyOf(std::string_view printed) {
     return mixed(hash);
 }
 
-namespace {
-
-// As hashOf() of the letters in lower case.
-Key hashOfLower(std::string_view letters) {
-    Key hash = kOffset;
-    for (char const c : letters) hash = with(hash, static_cast<char>(c | 0x20));
-    return mixed(hash);
-}
-
-}  // namespace
-
 std::vector<Key> tokensOf(std::string_view printed) {
     std::string const folded = foldedText(printed);
     std::vector<Key> tokens;
@@ -86,8 +75,9 @@ std::vector<Key> tokensOf(std::string_view printed) {
         }
         std::size_t const start = at;
         if (text::isAsciiLetter(c)) {
-            while (at < folded.size() && text::isAsciiLetter(folded[at])) ++at;
-            tokens.push_back(hashOfLower(std::string_view(folded).substr(start, at - start)));
+            Key hash = kOffset;  // as hashOf() of the letters in lower case
+            for (; at < folded.size() && text::isAsciiLetter(folded[at]); ++at) hash = with(hash, static_cast<char>(folded[at] | 0x20));
+            tokens.push_back(mixed(hash));
             continue;
         }
         if (text::isAsciiDigit(c)) {

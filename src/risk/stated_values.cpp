@@ -117,7 +117,11 @@ bool StatedValues::isRecognised(model::Input const& input) const { return input.
 
 bool StatedValues::hasOverTemperature(std::string_view canonical) const {
     auto const& all = rows(canonical);
-    return std::any_of(all.begin(), all.end(), [](auto const* row) { return absolute(*row) && limitsOf(*row).limited() && temperatureOf(*row).range(); });
+    std::set<std::pair<std::string_view, std::string_view>> asked;  // many rows share their conditions
+    return std::any_of(all.begin(), all.end(), [&asked](auto const* row) {
+        bool const asks = absolute(*row) && limitsOf(*row).limited() && asked.emplace(row->condition, row->tableCondition).second;
+        return asks && temperatureOf(*row).range();
+    });
 }
 
 StatedValue StatedValues::find(std::string_view canonical, Scope scope) const {
