@@ -440,6 +440,14 @@ bool meetAtBound(Part const& one, Part const& other) {
     return isAtBoundOf(one.range, other.range) || isAtBoundOf(other.range, one.range);
 }
 
+// "IO ≤ 20 µA" and "IO = 20 µA", "RL ≥ 2 kΩ" and "RL = 2 kΩ": the heaviest load is the same.
+bool meetAtFullLoad(Part const& one, Part const& other) {
+    bool const current = one.symbol == conditionSymbolKey("IO");
+    if ((!current && one.symbol != conditionSymbolKey("RL")) || one.symbol != other.symbol || !meetAtBound(one, other)) return false;
+    StatedRange const& range = one.range.lo.has_value() && one.range.hi.has_value() ? other.range : one.range;
+    return current ? range.hi.has_value() : range.lo.has_value();
+}
+
 // For telling rows from each other, not for what they promise.
 bool agree(Part const& part, Part const& other) { return part.symbol == other.symbol && (relateParts(part, other) == ConditionRelation::Same || meetAtBound(part, other)); }
 
@@ -458,10 +466,21 @@ bool isRoom(Part const& part) {
     return part.range.lo && part.range.hi && *part.range.lo == Decimal(25) && *part.range.hi == Decimal(25);
 }
 
+// By the key of the words ("vi=vihorvil").
+bool speaksOfInputs(Part const& part) { return part.words.starts_with("vi=") || part.words.starts_with("vin="); }
+
+// "VI = VIH or VIL": levels that an input knows, without which nothing is said of an output.
+bool saysKnownLevels(Part const& part) {
+    if (!speaksOfInputs(part)) return false;
+    std::string_view const levels = std::string_view(part.words).substr(part.words.find('=') + 1);
+    return isOneOf(levels, {"vihorvil", "vilorvih", "vih/vil", "vil/vih"});
+}
+
 // What is said for a whole table of the junction or the case at 25 °C, and of the ambient
 // anywhere, says that nothing is heated: no more than nothing printed. The case against the ambient
 // is another thing.
 bool saysNoMore(Part const& part, std::vector<Part> const& others) {
+    if (part.symbol.empty()) return saysKnownLevels(part) && std::none_of(others.begin(), others.end(), speaksOfInputs) && !states(others, conditionSymbolKey("VI"));
     if (!isRoom(part)) return false;
     if (part.symbol == "ta") return !states(others, "tc");
     if (part.symbol == "tj") return part.ofTable;
@@ -553,7 +572,7 @@ ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts cand
     return relateStated(memo.stated(reference), memo.stated(candidate));
 }
 
-ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate) {
+ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate, LoadBounds loads) {
     if (reference.own == candidate.own && reference.table == candidate.table) return ConditionRelation::Same;
     std::vector<Part> const& r = reference.parts;
     std::vector<Part> const& c = candidate.parts;
@@ -571,13 +590,14 @@ ConditionRelation relateStated(StatedConditions const& reference, StatedConditio
             if (met[j] != 0 || part.symbol != c[j].symbol || part.words != c[j].words) continue;
             met[j] = 1;
             found = true;
-            if (part.symbol.empty()) continue;
+            if (part.symbol.empty() || (loads == LoadBounds::AsFullLoad && meetAtFullLoad(part, c[j]))) continue;
             switch (relateParts(part, c[j])) {
                 case ConditionRelation::Harsher: harsher = true; break;
                 case ConditionRelation::Milder: milder = true; break;
                 case ConditionRelation::Unordered: unordered = true; break;
                 case ConditionRelation::OneUnstated: referenceAlone = true; break;
                 case ConditionRelation::OtherSign:
+                case ConditionRelation::AtBound:
                 case ConditionRelation::Same: break;
             }
         }
@@ -631,6 +651,12 @@ bool differInDirection(StatedConditions const& reference, StatedConditions const
     });
 }
 
+bool differInLoadBound(StatedConditions const& reference, StatedConditions const& candidate) {
+    return std::any_of(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
+        return std::any_of(candidate.parts.begin(), candidate.parts.end(), [&](Part const& other) { return meetAtFullLoad(part, other); });
+    });
+}
+
 int agreeingQuantities(StatedConditions const& reference, StatedConditions const& candidate) {
     return static_cast<int>(std::count_if(reference.parts.begin(), reference.parts.end(), [&](Part const& part) {
         return !part.symbol.empty() && std::any_of(candidate.parts.begin(), candidate.parts.end(), [&](Part const& other) { return agree(part, other); });
@@ -657,6 +683,7 @@ bool departsAlone(StatedConditions const& one, StatedConditions const& other) {
 double conditionLikeness(ConditionRelation relation, StatedConditions const& reference, StatedConditions const& candidate) {
     switch (relation) {
         case ConditionRelation::OtherSign:
+        case ConditionRelation::AtBound:
         case ConditionRelation::Same: return 1;
         case ConditionRelation::OneUnstated: return 0.75;
         case ConditionRelation::Harsher:

@@ -90,7 +90,11 @@ private:
 // Words that cannot be read as quantities are compared as text. Exchange turns
 // Harsher into Milder and leaves the rest.
 [[nodiscard]] model::ConditionRelation relateConditions(ConditionTexts reference, ConditionTexts candidate, ConditionMemo& memo);
-[[nodiscard]] model::ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate);
+
+// AsFullLoad, for what a heavier load makes worse (the levels of an output): a load printed as a bound ("IO ≤ 20 µA",
+// "RL ≥ 2 kΩ") is the load at the bound, where the limit is the hardest to keep.
+enum class LoadBounds : std::uint8_t { AsPrinted, AsFullLoad };
+[[nodiscard]] model::ConditionRelation relateStated(StatedConditions const& reference, StatedConditions const& candidate, LoadBounds loads = LoadBounds::AsPrinted);
 
 // One quantity is stated in both and neither range holds the other ("VDD=3V" against
 // "VDD=5V"), in the lines of both or for the tables of both: a line of one maker may be the default of the
@@ -101,8 +105,12 @@ private:
 // they call negative, so the conditions count as the same, but a reader should look which way it flows.
 [[nodiscard]] bool differInDirection(StatedConditions const& reference, StatedConditions const& candidate);
 
+// A load is a bound in one and stands at it in the other.
+[[nodiscard]] bool differInLoadBound(StatedConditions const& reference, StatedConditions const& candidate);
+
 // A finding of a row about nothing else (findParameterDifferences gives it; relateConditions never does).
 [[nodiscard]] inline bool saysOnlyDirection(model::Finding const& finding) { return finding.conditions == model::ConditionRelation::OtherSign; }
+[[nodiscard]] inline bool saysOnlyLoadBound(model::Finding const& finding) { return finding.conditions == model::ConditionRelation::AtBound; }
 
 // How many quantities are stated in both, with the same value or a bound at it ("IO ≤ 20 µA" and "IO = 20 µA").
 [[nodiscard]] int agreeingQuantities(StatedConditions const& reference, StatedConditions const& candidate);

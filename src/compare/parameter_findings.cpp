@@ -107,28 +107,31 @@ private:
         Relation values = relateValues(left, right, precisionFor(m_sheets, left, right));
         // Of two states of one text the row's name is compared as text.
         if (countApart(r.name, c.name) && !(m_sheets.oneText() && isEqual(values, left, right))) values = Relation::NotComparable;
-        ConditionRelation const conditions = relateConditions({r.condition, r.tableCondition}, {c.condition, c.tableCondition}, m_conditions);
+        bool loadBound = false;
+        ConditionRelation const conditions = relatedConditions(r, c, loadBound);
         bool const equal = isEqual(values, left, right);
         Relation const relation = decided(values, equal, conditions);
         int const pairIndex = static_cast<int>(m_result.pairs.size());
         m_result.pairs.push_back({r.canonical.empty() ? c.canonical : r.canonical, r.id, c.id, relation, model::Judgement::Open, pair.confidence});
         // The pair is equal, and the finding says what is printed otherwise.
-        bool const turned = isEqual(relation, left, right) && conditions == ConditionRelation::Same && differInDirection(r, c);
-        if (isEqual(relation, left, right) && !turned) {
+        bool const same = isEqual(relation, left, right) && conditions == ConditionRelation::Same;
+        bool const turned = same && !loadBound && differInDirection(r, c);
+        bool const noteworthy = turned || (same && loadBound);
+        if (isEqual(relation, left, right) && !noteworthy) {
             compareNames(pair, r, c);
             return;
         }
-        Draft draft = makeDraft(FindingKind::Parameter, Rank::Parameter, turned ? Relation::ConditionsDiffer : relation, sideOfParameter(r), sideOfParameter(c));
+        Draft draft = makeDraft(FindingKind::Parameter, Rank::Parameter, noteworthy ? Relation::ConditionsDiffer : relation, sideOfParameter(r), sideOfParameter(c));
         auto& finding = draft.finding;
         finding.canonical = r.canonical.empty() ? c.canonical : r.canonical;
         finding.section = r.section;
         finding.variant = r.variant.empty() ? c.variant : r.variant;
-        finding.conditions = turned ? ConditionRelation::OtherSign : conditions;
+        finding.conditions = turned ? ConditionRelation::OtherSign : noteworthy ? ConditionRelation::AtBound : conditions;
         finding.affects = {"r:" + r.id, "c:" + c.id};
         finding.pair = pairIndex;
         addRowPlace(draft.referencePlaces, m_sheets.referenceRows, pair.reference);
         addRowPlace(draft.candidatePlaces, m_sheets.candidateRows, pair.candidate);
-        if (turned) groupByDirection(draft);
+        if (noteworthy) groupByLoad(draft, turned ? m_firstTurned : m_firstBound);
         else if (relation == Relation::ConditionsDiffer && equal) groupByCondition(draft, r, c);
         if (sameButForUnit(r, c)) groupByUnit(draft, r, c);
         m_result.drafts.push_back(std::move(draft));
@@ -144,11 +147,24 @@ private:
         return entry == nullptr ? std::nullopt : std::optional(entry->role);
     }
 
-    // A sheet prints the currents of all its rows by one convention.
-    void groupByDirection(Draft& draft) {
+    // `loadBound`: they are the same but for a load that is a bound in one of them, which says nothing else there.
+    ConditionRelation relatedConditions(Parameter const& r, Parameter const& c, bool& loadBound) {
+        ConditionRelation const asPrinted = relateConditions({r.condition, r.tableCondition}, {c.condition, c.tableCondition}, m_conditions);
+        bool const ordered = asPrinted == ConditionRelation::Harsher || asPrinted == ConditionRelation::Milder || asPrinted == ConditionRelation::Unordered;
+        if (!ordered || m_sheets.oneText()) return asPrinted;
+        auto const* entry = r.canonical.empty() ? nullptr : m_sheets.vocabulary.find(r.canonical);
+        if (entry == nullptr || !entry->worstAtFullLoad || r.canonical != c.canonical) return asPrinted;
+        auto const& reference = m_conditions.stated({r.condition, r.tableCondition});
+        auto const& candidate = m_conditions.stated({c.condition, c.tableCondition});
+        loadBound = differInLoadBound(reference, candidate);
+        return loadBound ? relateStated(reference, candidate, LoadBounds::AsFullLoad) : asPrinted;
+    }
+
+    // A sheet prints the loads of all its rows by one convention.
+    void groupByLoad(Draft& draft, int& first) {
         int const index = static_cast<int>(m_result.drafts.size());
-        if (m_firstTurned >= 0) draft.cause = m_firstTurned;
-        else m_firstTurned = index;
+        if (first >= 0) draft.cause = first;
+        else first = index;
     }
 
     // Equal values whose condition, or a part of it, is printed once for several rows.
@@ -212,6 +228,7 @@ private:
     ParameterFindings m_result;
     std::map<std::tuple<std::string, std::string, std::string, std::string>, int> m_firstOfCondition;
     int m_firstTurned = -1;  // draft
+    int m_firstBound = -1;
     struct CommonCell {
         int first = -1;   // draft
         int second = -1;  // pair index of the last row seen

@@ -52,8 +52,8 @@ struct Side {
 };
 
 // How the two conditions of a parameter stand to each other. OtherSign: the same, but a load current is printed
-// with the other sign; of findings only.
-enum class ConditionRelation : std::uint8_t { Same, Harsher, Milder, Unordered, OneUnstated, OtherSign };
+// with the other sign; AtBound: the same, but one sheet prints the load as a bound ("IO ≤ 20 µA"); both of findings only.
+enum class ConditionRelation : std::uint8_t { Same, Harsher, Milder, Unordered, OneUnstated, OtherSign, AtBound };
 
 struct Finding {
     std::string id;  // 12 hex digits, see compare/finding_id.h

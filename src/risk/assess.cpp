@@ -168,7 +168,7 @@ private:
         std::string caution;
         Terms terms = termsFor(entry, r, c, printedOf(r) + " " + printedOf(c), caution);
         if (entry != nullptr && entry->id == "overcharge-release-voltage" && releaseReachesDetection(c)) terms.severity = Severity::Hazard;
-        bool const turned = compare::saysOnlyDirection(finding);
+        bool const turned = compare::saysOnlyDirection(finding) || compare::saysOnlyLoadBound(finding);
         if (turned) terms.severity = Severity::Note;
         auto const judged =
             judgeInOneColumn({.relation = turned ? Relation::Same : finding.relation, .conditions = turned ? model::ConditionRelation::Same : finding.conditions}, r, c, terms);

@@ -251,6 +251,7 @@ std::string parameterTitle(std::string_view name, model::Finding const& finding,
         case Relation::Unread: return fmt::format("{}: could not be read", name);
         case Relation::NotComparable: return fmt::format("{}: the values cannot be compared", name);
         case Relation::ConditionsDiffer:
+            if (compare::saysOnlyLoadBound(finding)) return fmt::format("{}: load printed as a bound in one sheet only", name);
             return fmt::format("{}: {}", name, compare::saysOnlyDirection(finding) ? "sign of the load current printed differently" : "stated under other conditions");
         default: break;
     }
@@ -302,6 +303,10 @@ std::string parameterExplanation(model::Finding const& finding, ParameterJudgeme
         return joined(
             fmt::format("{}, but {}; makers differ in the sign they give a current, and the amounts are the same.", both, conditionsOf(*finding.reference, *finding.candidate)),
             "Look which way the current flows in each sheet");
+    }
+    if (compare::saysOnlyLoadBound(finding)) {
+        return joined(fmt::format("{}, but {}; the heaviest load is the same, and a lighter one is easier to drive.", both, conditionsOf(*finding.reference, *finding.candidate)),
+                      "Look at the loads in both sheets");
     }
     switch (finding.relation) {
         case Relation::ConditionsDiffer: return joined(fmt::format("{}, but {}{}.", both, conditionsOf(*finding.reference, *finding.candidate), possible), check);

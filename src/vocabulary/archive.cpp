@@ -180,6 +180,7 @@ void visit(Archive& archive, ParameterEntry& entry) {
     visit(archive, entry.bound);
     visit(archive, entry.chargerPin);
     visit(archive, entry.setByCircuit);
+    visit(archive, entry.worstAtFullLoad);
     visitList(archive, entry.hazardWhen);
     visitList(archive, entry.symbols);
 }

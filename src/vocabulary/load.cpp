@@ -220,6 +220,7 @@ void readParameter(json const& object, std::string const& family, Vocabulary::St
         entry.essential = textMember(object, "essential");
         entry.chargerPin = flagOf(object, "charger_pin");
         entry.setByCircuit = flagOf(object, "set_by_circuit");
+        entry.worstAtFullLoad = flagOf(object, "worst_at_full_load");
         json const& range = listMember(object, "range");
         if (!range.empty()) {
             if (range.size() != 2 || !range[0].is_number() || !range[1].is_number()) {

@@ -19,7 +19,7 @@
 //                                                               concepts of one group exclude each other
 //      "parameters": [{"id", "title", "also": [..], "names": {"en": [..], ..}, "symbols": [..], "companions": {symbol: [..]}, "role", "unit",
 //                      "range": [lo, hi], "severity", "hazard_when": [concept ..], "bound", "caution", "higher", "lower",
-//                      "essential", "charger_pin", "set_by_circuit"}],
+//                      "essential", "charger_pin", "set_by_circuit", "worst_at_full_load"}],
 //      "features":   [{"id", "title", "names", "severity", "other_severity", "caution", "concern",
 //                      "states": [{"state", "meaning", "phrases": {..}, "cells": {..}}], "changes": [{"from", "to", "severity", "level", "text"}]}],
 //      "derived":    [{"id", "family", "title", "formula", "expression", "unit", "role", "severity", "bound", "caution", "higher", "lower", "least",
@@ -69,6 +69,7 @@ struct ParameterEntry {
     std::string essential;    // "overcharge detection": a pair of sheets that states no parameter of this group is incomplete
     bool chargerPin = false;  // a rating that a charger stresses
     bool setByCircuit = false;  // parts of the board set it within the range that is printed
+    bool worstAtFullLoad = false;  // a limit that holds at a load holds at any lighter one (levels of an output, not its leakage)
     std::vector<std::string> symbols;  // as met in print, without subscript formatting
 };
 

@@ -612,6 +612,30 @@ TEST(Align, TellsAUnitPrintedOnceForSeveralRowsOnce) {
     EXPECT_EQ(comparison.findings.size(), 2U);
 }
 
+// Two makers print the load of an output in two ways; a change within one text is one.
+TEST(Align, ALoadThatIsABoundInOneSheetIsSaid) {
+    auto sheet = [](std::vector<std::string> const& sentences, char const* load, char const* least, char const* canonical) {
+        SheetBuilder builder;
+        builder.section(SectionKind::Characteristics, "Characteristics");
+        for (auto const& sentence : sentences) builder.sentence(sentence);
+        builder.specification("", {{.name = "Output voltage, high", .symbol = "VOH", .condition = load, .min = least, .unit = "V", .canonical = canonical}});
+        return builder.build();
+    };
+    std::vector<std::string> const texts = {"The lamp is lit at night.", "A bell rings at dawn.", "Masts are made of wood."};
+    std::vector<std::string> const other = {"Timers count the hours.", "No horn is fitted.", "It comes in a small box."};
+    auto const rowOf = [](Comparison const& comparison) {
+        auto const found = std::find_if(comparison.findings.begin(), comparison.findings.end(), [](Finding const& finding) { return finding.kind == FindingKind::Parameter; });
+        return found == comparison.findings.end() ? Finding{} : *found;
+    };
+    auto const bound = compared(sheet(texts, "IO ≤ 4 mA", "3.9", "output-high"), sheet(other, "IO = 4 mA", "3.9", "output-high"));
+    EXPECT_EQ(rowOf(bound).conditions, model::ConditionRelation::AtBound) << listed(bound);
+    ASSERT_EQ(bound.pairs.size(), 1U);
+    EXPECT_EQ(bound.pairs[0].relation, Relation::Same);
+    EXPECT_EQ(rowOf(compared(sheet(texts, "IO ≤ 4 mA", "3.9", "output-high"), sheet(other, "IO = 4 mA", "3.5", "output-high"))).relation, Relation::ReachesLower);
+    EXPECT_EQ(rowOf(compared(sheet(texts, "IO ≤ 4 mA", "3.9", "output-high"), sheet(texts, "IO = 4 mA", "3.9", "output-high"))).conditions, model::ConditionRelation::Milder);
+    EXPECT_EQ(rowOf(compared(sheet(texts, "IO ≤ 4 mA", "3.9", "supply-current"), sheet(other, "IO = 4 mA", "3.9", "supply-current"))).conditions, model::ConditionRelation::Milder);
+}
+
 TEST(Align, PairsRatingsThoughTheirHeadingChanged) {
     auto sheet = [](std::string const& heading, model::ParameterKind kind) {
         SheetBuilder builder;

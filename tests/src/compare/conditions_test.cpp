@@ -37,6 +37,13 @@ Case const kCases[] = {
     {{"|IOUT| = 20 µA", ""}, {"IO = -20 μA", ""}, ConditionRelation::Same},
     {{"|IOUT| ≤ 20 µA", ""}, {"IO = -20 μA", ""}, ConditionRelation::Milder},
     {{"|IOUT| ≤ 20 µA", ""}, {"IO = -4 mA", ""}, ConditionRelation::Unordered},
+    // Levels that an input knows are understood.
+    {{"VIN = VIH or VIL, IO = 4 mA", ""}, {"IO = 4 mA", ""}, ConditionRelation::Same},
+    {{"VI = VIL or VIH; IO = 4 mA", ""}, {"IO = 4 mA", ""}, ConditionRelation::Same},
+    {{"VI = VIH or VIL; IO = 4 mA", ""}, {"VI = VCC or GND, IO = 4 mA", ""}, ConditionRelation::Unordered},
+    {{"VI = VCC or GND, IO = 4 mA", ""}, {"IO = 4 mA", ""}, ConditionRelation::OneUnstated},
+    {{"VI = VIH or VIL; IO = 4 mA", ""}, {"VI = 5 V, IO = 4 mA", ""}, ConditionRelation::OneUnstated},
+    {{"VI = VIH + 1 V, IO = 4 mA", ""}, {"IO = 4 mA", ""}, ConditionRelation::OneUnstated},
     // Brackets hold conditions of their own, but for notes.
     {{"IO = 1 A (10 s)", ""}, {"IO = 1 A (1 s)", ""}, ConditionRelation::Unordered},
     {{"IO = 1 A (t = 10 s)", ""}, {"IO = 1 A, t = 10 s", ""}, ConditionRelation::Same},
@@ -169,6 +176,26 @@ TEST(Conditions, WhatIsUnmetIsCounted) {
     EXPECT_EQ(unmet({"VDS=5V, ID=1mA", "TC=25°C"}, {"VDS=5V, ID=2mA", "Tj=25°C"}), 1);
     EXPECT_EQ(unmet({"VDS=5V, ID=1mA", "TC=25°C"}, {"VDS=5V, ID=2mA, Tj=175°C", ""}), 2);
     EXPECT_EQ(unmet({"VDS=5V", ""}, {"", ""}), 1);
+}
+
+// For the levels of an output; what else is measured under a load may be worse at a lighter one.
+TEST(Conditions, ALoadAsABoundIsTheFullLoad) {
+    ConditionMemo memo;
+    auto const asFullLoad = [&](char const* reference, char const* candidate) {
+        return relateStated(memo.stated({reference, {}}), memo.stated({candidate, {}}), LoadBounds::AsFullLoad);
+    };
+    auto const inBound = [&](char const* reference, char const* candidate) { return differInLoadBound(memo.stated({reference, {}}), memo.stated({candidate, {}})); };
+    EXPECT_EQ(asFullLoad("|IOUT| ≤ 20 µA, VCC = 5 V", "IO = -20 µA, VCC = 5 V"), ConditionRelation::Same);
+    EXPECT_EQ(asFullLoad("IO = 20 µA", "IO ≤ 20 µA"), ConditionRelation::Same);
+    EXPECT_EQ(asFullLoad("RL ≥ 2 kΩ", "RL = 2 kΩ"), ConditionRelation::Same);
+    EXPECT_EQ(asFullLoad("RL ≤ 2 kΩ", "RL = 2 kΩ"), ConditionRelation::Milder) << "the lightest";
+    EXPECT_EQ(asFullLoad("IO ≥ 20 µA", "IO = 20 µA"), ConditionRelation::Milder) << "the lightest";
+    EXPECT_EQ(asFullLoad("IO ≤ 20 µA", "IO = 10 µA"), ConditionRelation::Milder);
+    EXPECT_EQ(asFullLoad("VCC ≤ 5 V", "VCC = 5 V"), ConditionRelation::Milder) << "no load";
+    EXPECT_EQ(asFullLoad("IO ≤ 20 µA, VCC = 5 V", "IO = 20 µA, VCC = 3 V"), ConditionRelation::Unordered);
+    EXPECT_TRUE(inBound("RL ≥ 2 kΩ", "RL = 2 kΩ"));
+    EXPECT_FALSE(inBound("RL = 2 kΩ", "RL = 2 kΩ"));
+    EXPECT_FALSE(inBound("IO ≤ 20 µA", "IO = 10 µA"));
 }
 
 // A row at a bound is told from a row at another: measured at the bound, as far as the sheet says.

@@ -266,6 +266,22 @@ TEST(Assess, ASignThatIsPrintedDifferentlyIsANote) {
     EXPECT_EQ(result.pairs[0].judgement, model::Judgement::Complies);
 }
 
+TEST(Assess, ALoadThatIsPrintedAsABoundIsANote) {
+    auto pair = samePair();
+    change(pair, 0, Relation::ConditionsDiffer, "4.255", "4.305");
+    auto& bound = pair.compared.findings.front();
+    pair.compared.pairs[0].relation = Relation::Same;
+    bound.conditions = model::ConditionRelation::AtBound;
+    bound.reference->condition = "IO ≤ 5 mA";
+    bound.candidate->condition = "IO = 5 mA";
+    auto const result = assessed(pair);
+    auto const& finding = result.findings.front();
+    EXPECT_EQ(finding.severity, Severity::Note);
+    EXPECT_EQ(finding.title, "Overcharge detection voltage: load printed as a bound in one sheet only");
+    EXPECT_NE(finding.explanation.find("IO = 5 mA and the reference's under IO ≤ 5 mA; the heaviest load is the same"), std::string::npos) << finding.explanation;
+    EXPECT_EQ(result.pairs[0].judgement, model::Judgement::Complies);
+}
+
 TEST(Assess, ALowerOverchargeDetectionCarriesNoCautionOfOvercharge) {
     auto pair = samePair();
     change(pair, 0, Relation::ReachesLower, "4.200", "4.290");
