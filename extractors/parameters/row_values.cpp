@@ -273,7 +273,9 @@ void RowReader::readValues(int row, RowCells const& cells) {
             name.clear();
         }
         if (child) {
-            if (!m_context.headings.empty()) {
+            // "TMIN to TMAX" indented below "Offset voltage", which stands below the heading itself
+            bool const ofLine = indented && !m_context.headings.empty() && !m_context.lastName.empty() && m_context.lastLeft > m_context.headings.back().left + indent;
+            if (!m_context.headings.empty() && !ofLine) {
                 name = m_context.headings.back().text;
                 std::string before = m_context.groupName;
                 for (std::size_t i = 0; i + 1 < m_context.headings.size(); ++i) before = joined(before, m_context.headings[i].text);

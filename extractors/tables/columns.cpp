@@ -173,7 +173,7 @@ void cutAtTitles(PageLayout const& page, Piece const& piece, std::vector<Piece>&
         at = end;
     }
     // "IO max" is a symbol with its limit, not the titles "I/O" and "Max"
-    bool const symbol = titles.size() == 2 && columnTitle(textOf(page, titles[0])) == ColumnTitle::Type && isValueTitle(columnTitle(textOf(page, titles[1])));
+    bool const symbol = titles.size() == 2 && columnTitle(textOf(page, titles[0])) == ColumnTitle::PinType && isValueTitle(columnTitle(textOf(page, titles[1])));
     if (titles.size() < 2 || symbol) titles.assign(1, piece);
     out.insert(out.end(), titles.begin(), titles.end());
 }

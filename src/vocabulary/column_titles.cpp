@@ -80,7 +80,7 @@ constexpr auto kTitles = std::to_array<Entry>({
     {"примечание", T::Note},
     {"testcircuit", T::TestCircuit}, {"circuit", T::TestCircuit}, {"fig", T::TestCircuit}, {"figure", T::TestCircuit}, {"meascircuit", T::TestCircuit},
     {"testfig", T::TestCircuit}, {"messschaltung", T::TestCircuit}, {"measuringcircuit", T::TestCircuit}, {"seefigure", T::TestCircuit},
-    {"testcircuits", T::TestCircuit}, {"cir", T::TestCircuit}, {"figureno", T::TestCircuit}, {"waveform", T::TestCircuit}, {"waveforms", T::TestCircuit},
+    {"testcircuits", T::TestCircuit}, {"testfigure", T::TestCircuit}, {"cir", T::TestCircuit}, {"figureno", T::TestCircuit}, {"waveform", T::TestCircuit}, {"waveforms", T::TestCircuit},
     {"testwaveform", T::TestCircuit}, {"diagram", T::TestCircuit},
     {"测试电路", T::TestCircuit}, {"测定电路", T::TestCircuit}, {"測定回路", T::TestCircuit}, {"回路", T::TestCircuit}, {"波形", T::TestCircuit}, {"测试波形", T::TestCircuit},
     {"测试图", T::TestCircuit},

@@ -41,6 +41,22 @@ TEST(TableRows, DelaysFromAnInputToAnOutput) {
     EXPECT_EQ(line(rows[0]), "tPLH||from A or B to Y VCC = 3.0 V||~|9.1|14|ns");
 }
 
+TEST(TableRows, AConditionIndentedBelowALineIsOfThatLine) {
+    model::Table table = handMade({{"Parameter", "Min", "Typ", "Max", "Unit"},
+                                   {"INPUT", "", "", "", ""},
+                                   {".Offset voltage", "", "0.8", "2.0", "mV"},
+                                   {".TMIN to TMAX", "", "", "3.5", "mV"},
+                                   {".Bias current", "", "3", "7", "nA"}},
+                                  1);
+    for (model::Cell& cell : table.cells) {
+        if (cell.text == "TMIN to TMAX") cell.box.x0 += 9;
+    }
+    auto const rows = rowsOf(table);
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(line(rows[1]), "|INPUT Offset voltage|TMIN to TMAX||~|~|3.5|mV");
+    EXPECT_EQ(rows[2].name, "INPUT Bias current");
+}
+
 TEST(TableRows, AMarkBesideThePackageIsOfItsValues) {
     auto const rows = rowsOf(handMade({{"Package", "RθJA", "RθJC"}, {"QFN (Note 2)", "39.5 °C/W", "2.4 °C/W"}}, 1));
     ASSERT_FALSE(rows.empty());

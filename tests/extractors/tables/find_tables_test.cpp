@@ -507,14 +507,15 @@ TEST(FindTables, ALineOfSupplyAndLimitIsNoHead) {
 
 TEST(FindTables, ASymbolWithItsLimitIsNotTwoTitles) {
     PageBuilder page;
-    page.text(50, 100, "Parameter").text(220, 100, "Symbol").text(420, 100, "Ratings").text(500, 100, "Unit").horizontal(104, 45, 545);
-    page.text(50, 114, "Supply voltage").text(220, 114, "VCC max").text(430, 114, "18 V");
-    page.text(50, 128, "Power dissipation").text(220, 128, "Pd max").text(430, 128, "0.9 W");
-    page.text(50, 142, "Output current").text(220, 142, "IO max").text(430, 142, "1.5 A");
-    page.text(50, 156, "Input current").text(220, 156, "II max").text(430, 156, "0.2 A");
+    page.text(50, 100, "Parameter").text(220, 100, "Symbol").text(290, 100, "Conditions").text(420, 100, "Ratings").text(510, 100, "Unit");
+    page.text(50, 114, "Maximum supply voltage").text(220, 114, "VCC max").text(440, 114, "18").text(510, 114, "V");
+    page.text(50, 128, "Allowable power dissipation").text(220, 128, "Pd max").text(290, 128, "Ta = 70").text(440, 128, "0.9").text(510, 128, "W");
+    page.text(50, 142, "Output current").text(220, 142, "IO max").text(440, 142, "1.5").text(510, 142, "A");
+    page.text(50, 156, "Operating temperature").text(220, 156, "Topr").text(430, 156, "-20 to +75").text(510, 156, "C");
+    page.text(50, 170, "Storage temperature").text(220, 170, "Tstg").text(430, 170, "-40 to +125").text(510, 170, "C");
     auto const tables = findTables(page.layout());
     ASSERT_EQ(tables.size(), 1U);
-    EXPECT_EQ(tables[0].rows, 5);
+    EXPECT_EQ(tables[0].rows, 6);
 }
 
 TEST(FindTables, TemperaturesAboveTheTitlesAreHead) {
