@@ -3,7 +3,10 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
+#include <iterator>
 #include <string>
+#include <utility>
 
 #include "compare/variant_words.h"
 #include "text/fold.h"
@@ -73,18 +76,50 @@ std::string_view nextSuffix(std::string_view printed, std::string_view code, std
     return suffix;
 }
 
-bool holdsWord(std::string_view text, std::string_view word) {
-    for (auto at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1)) {
-        if ((at == 0 || !isLetterOrDigit(text[at - 1])) && wordAt(text, at) == word) return true;
-    }
-    return false;
+enum class Joint : std::uint8_t { None, Slash, List, Range };
+
+// What joins two versions (" and ", "~", "/"), taken off the front of `text`.
+Joint takeJoint(std::string_view& text) {
+    struct Entry {
+        std::string_view printed;
+        Joint joint;
+    };
+    using enum Joint;
+    constexpr Entry kJoints[] = {{"/", Slash},    {",", List},    {"&", List},      {"and ", List},      {"or ", List},   {"und ", List},
+                                 {"oder ", List}, {"to ", Range}, {"thru ", Range}, {"through ", Range}, {"bis ", Range}, {"~", Range},
+                                 {"..", Range},   {"…", Range},   {"- ", Range},    {"至", Range},       {"到", Range}};
+    auto const rest = text.substr(std::min(text.find_first_not_of(' '), text.size()));
+    auto const found = std::find_if(std::begin(kJoints), std::end(kJoints), [&](Entry const& entry) { return rest.starts_with(entry.printed); });
+    if (found == std::end(kJoints)) return None;
+    text = rest.substr(std::min(rest.find_first_not_of(" .-", found->printed.size()), rest.size()));
+    Joint const next = takeJoint(text);  // ", and "
+    return next == None ? found->joint : next;
 }
 
-// " to hx20-50", "~d" behind a version: those between are meant too.
-bool goesOnToAnother(std::string_view behind) {
-    constexpr std::array<std::string_view, 9> kTo{"to ", "thru ", "through ", "bis ", "~", "...", "…", "至", "到"};
-    behind.remove_prefix(std::min(behind.find_first_not_of(' '), behind.size()));
-    return std::any_of(kTo.begin(), kTo.end(), [&](std::string_view to) { return behind.substr(0, to.size()) == to; });
+bool endsHere(std::string_view text) {
+    std::size_t const at = text.find_first_not_of(' ');
+    return at == std::string_view::npos || std::string_view("();:").find(text[at]) != std::string_view::npos || takeJoint(text) != Joint::None;
+}
+
+bool comesBefore(std::string_view a, std::string_view b) { return a.size() != b.size() ? a.size() < b.size() : a < b; }
+
+// The versions printed behind `first`, to its end the text: is one of them wanted, or does that lie between two? `complete` makes
+// a version of what is printed of it; `code` may stand in front again. No version is "5" of "a, 5 v", "85" of "28 to 85 °c".
+template <class Complete, class IsWanted>
+bool meansFurther(std::string_view behind, std::string first, std::string_view between, std::string_view code, Complete const& complete, IsWanted const& isWanted) {
+    while (true) {
+        Joint const joint = takeJoint(behind);
+        bool const again = behind.starts_with(code);
+        if (again && behind.size() > code.size() && behind[code.size()] == '-') behind.remove_prefix(code.size() + 1);
+        auto const end = wordAt(behind, 0);
+        if (joint == Joint::None || end.empty()) return false;
+        behind.remove_prefix(end.size());
+        bool const sure = again || joint == Joint::Slash || (joint == Joint::Range && !text::isAsciiDigit(end.front()));
+        std::string next = complete(end);
+        if (!areOfOneKind(first, next) || !(sure || endsHere(behind))) return false;
+        if (isWanted(next) || (joint == Joint::Range && areOfOneKind(first, between) && !comesBefore(between, first) && !comesBefore(next, between))) return true;
+        first = std::move(next);
+    }
 }
 
 // "hx20-33" is none of "hx20-28-tr", "hx20-a" none of "hx20-b"; "hx20-28/33" and "hx20-a to d" are of theirs.
@@ -92,26 +127,37 @@ bool statesOtherSuffix(std::string_view printed, std::string_view chosen, std::s
     std::size_t at = chosen.find(code);
     if (at == std::string_view::npos) return false;
     std::string_view const wanted = nextSuffix(chosen, code, at);
-    if (wanted.empty() || holdsWord(printed, wanted)) return false;
+    if (wanted.empty()) return false;
+    auto const whole = [](std::string_view end) { return std::string(end); };
+    auto const isWanted = [wanted](std::string_view version) { return version == wanted; };
     for (at = printed.find(code); at != std::string_view::npos; at = printed.find(code, at)) {
         std::string_view const suffix = nextSuffix(printed, code, at);
-        if (suffix.empty() || suffix == wanted || !areOfOneKind(suffix, wanted) || goesOnToAnother(printed.substr(at))) return false;
+        if (suffix.empty() || suffix == wanted || !areOfOneKind(suffix, wanted)) return false;
+        if (meansFurther(printed.substr(at), std::string(suffix), wanted, code, whole, isWanted)) return false;
     }
     return true;
 }
 
 // "hx20b" of "hx20a/b", and of "hx20a to hx20d": the ends of further codes are printed alone, or those between not at all.
-bool meansFurther(std::string_view printed, std::string_view wanted, std::string_view code) {
-    std::size_t const behind = printed.find(code) + code.size();
-    if (behind > printed.size() || code.size() < 2) return false;
-    if (goesOnToAnother(printed.substr(behind))) return wanted.substr(0, code.size() - 1) == code.substr(0, code.size() - 1);
-    for (std::size_t at = behind; at < printed.size(); ++at) {
-        if (isLetterOrDigit(printed[at - 1]) || printed[at - 1] == '-' || !isLetterOrDigit(printed[at])) continue;
-        auto const end = wordAt(printed, at);
-        if (end.size() >= code.size() || code.back() == '+' || !areOfOneKind(code.substr(code.size() - end.size()), end)) continue;
-        if (holdsCode(wanted, std::string(code.substr(0, code.size() - end.size())) + std::string(end))) return true;
+bool meansFurtherCode(std::string_view printed, std::string_view wanted, std::string_view code) {
+    std::size_t const at = printed.find(code);
+    if (at == std::string_view::npos || code.back() == '+') return false;
+    auto const complete = [code](std::string_view end) {
+        return end.size() < code.size() ? std::string(code.substr(0, code.size() - end.size())) + std::string(end) : std::string(end);
+    };
+    auto const isWanted = [wanted](std::string_view version) { return holdsCode(wanted, version); };
+    return meansFurther(printed.substr(at + code.size()), std::string(code), wanted.substr(0, code.size()), code.substr(0, 2), complete, isWanted);
+}
+
+// "HX20-A–D" as "HX20-A~D": a long hyphen behind another one.
+std::string withRanges(std::string_view printed) {
+    constexpr std::string_view kDash = "–";
+    std::string text(printed);
+    for (auto at = text.find(kDash); at != std::string::npos; at = text.find(kDash, at + 1)) {
+        std::string_view const word = std::string_view(text).substr(0, at).substr(text.rfind(' ', at) + 1);
+        if (word.find('-') != std::string_view::npos && isLetterOrDigit(word.back())) text.replace(at, kDash.size(), "~");
     }
-    return false;
+    return text;
 }
 
 // "hx20" is in "hx20-tr", and not in "hx20a-tr".
@@ -128,11 +174,11 @@ bool isOtherVariant(std::string_view printed, std::string_view chosen) {
     if (row.find(wanted) != std::string::npos || wanted.find(row) != std::string::npos) return false;
     // "HX20A, HX20B" of the title of a table that holds for both, "HX20A-TR" chosen.
     auto const codes = variantWords(printed).codes;
-    std::string const folded = text::asciiLower(text::foldForComparison(printed));
+    std::string const folded = text::asciiLower(text::foldForComparison(withRanges(printed)));
     std::string const whole = text::asciiLower(text::foldForComparison(chosen));
     return std::none_of(codes.begin(), codes.end(), [&](std::string const& code) {
         if (statesOtherSuffix(folded, whole, code)) return false;
-        return (isBeginOfCode(folded, code) ? holdsWhole(whole, code) : holdsCode(wanted, code)) || meansFurther(folded, wanted, code);
+        return (isBeginOfCode(folded, code) ? holdsWhole(whole, code) : holdsCode(wanted, code)) || meansFurtherCode(folded, wanted, code);
     });
 }
 
