@@ -39,10 +39,13 @@ constexpr std::array kSeverity{Words{"editorial"}, Words{"note"}, Words{"margin"
 constexpr std::array kHazardSide{Words{"none"}, Words{"higher"}, Words{"lower"}, Words{"both"}, Words{"unknown"}};
 constexpr std::array kVerdictLevel{Words{"no-difference"}, Words{"small-differences"}, Words{"confirm-function"}, Words{"bench-test"},
                                    Words{"do-not-substitute"}};
-constexpr std::array kConditionRelation{Words{"same"}, Words{"harsher"}, Words{"milder"}, Words{"unordered"}, Words{"one-unstated"}, Words{"other-sign"}};
+constexpr std::array kConditionRelation{Words{"same"}, Words{"harsher"}, Words{"milder"}, Words{"unordered"}, Words{"one-unstated"}, Words{"other-sign"}, Words{"at-bound"}};
 constexpr std::array kCheckOutcome{Words{"holds"}, Words{"violated"}, Words{"open"}};
 
 // A value added to an enum without its word is a compile error here.
+static_assert(kTextLayer.size() == static_cast<std::size_t>(TextLayer::None) + 1);
+static_assert(kFurnitureKind.size() == static_cast<std::size_t>(Furniture::Kind::Watermark) + 1);
+static_assert(kHazardSide.size() == static_cast<std::size_t>(HazardSide::Unknown) + 1);
 static_assert(kCorrectionOutcome.size() == static_cast<std::size_t>(CorrectionOutcome::Ambiguous) + 1);
 static_assert(kSectionKind.size() == static_cast<std::size_t>(SectionKind::Other) + 1);
 static_assert(kTableKind.size() == static_cast<std::size_t>(TableKind::Other) + 1);
@@ -54,6 +57,7 @@ static_assert(kJudgement.size() == static_cast<std::size_t>(Judgement::Open) + 1
 static_assert(kWordingClass.size() == static_cast<std::size_t>(WordingClass::Style) + 1);
 static_assert(kSeverity.size() == static_cast<std::size_t>(Severity::Hazard) + 1);
 static_assert(kVerdictLevel.size() == static_cast<std::size_t>(VerdictLevel::DoNotSubstitute) + 1);
+static_assert(kConditionRelation.size() == static_cast<std::size_t>(ConditionRelation::AtBound) + 1);
 static_assert(kCheckOutcome.size() == static_cast<std::size_t>(CheckOutcome::Open) + 1);
 
 }  // namespace
