@@ -147,13 +147,16 @@ bool hasManyWords(std::string_view title) {
                          [](std::string_view word) { return text::isAsciiLetter(word.front()) && std::find(kSmall.begin(), kSmall.end(), word) == kSmall.end(); }) >= kMany;
 }
 
-// "… after …", "… before …", "… during …": what happens when, which no pin is named by.
+// "Charge detection after …", "Reset before …", "Shutdown during …": what happens when, which no pin is named by. "Input of the
+// lamp after …", "Charge input after …" say what a pin does.
 bool saysWhen(std::string_view title) {
+    static constexpr auto kHappens = std::to_array<std::string_view>({"charge", "reset", "shutdown"});
+    static constexpr auto kPins = std::to_array<std::string_view>({"input", "output", "pin", "terminal", "gate", "drain", "source", "ground", "supply"});
+    auto const isOneOf = [](auto const& list, std::string_view word) { return std::find(list.begin(), list.end(), text::asciiLower(word)) != list.end(); };
     auto const words = text::words(title);
-    return std::any_of(words.begin(), words.end(), [](std::string_view word) {
-        std::string const lower = text::asciiLower(word);
-        return lower == "after" || lower == "before" || lower == "during";
-    });
+    if (words.empty() || !isOneOf(kHappens, words.front())) return false;
+    bool const pin = std::any_of(words.begin(), words.end(), [&](std::string_view word) { return isOneOf(kPins, word); });
+    return !pin && std::any_of(words.begin(), words.end(), [&](std::string_view word) { return isOneOf(std::to_array<std::string_view>({"after", "before", "during"}), word); });
 }
 
 // "4." in front: "2. VSS", "2. Ground" and "2. Cell Minus Sense Input" are pins, unless the sheet has a section of that

@@ -53,7 +53,9 @@ TEST(PrintedMarks, NumbersOfChapters) {
 TEST(PrintedMarks, ValuesCountsAndPinsStay) {
     for (char const* value : {"3.3 V supply", "3.3 Volt supply", "3.3 VSS", "2.5 Times the current", "1.5 Lamps at 4 V", "2. VSS", "2. Ground", "6 Channels", "1..2 Lamp", "4.28 Overcharge detection voltage",
                               "1.2 Overcurrent delay", "0.50 Pitch", "1.25 Maximum", "1.5 Hours", "4.7 Kilohm", "2.5 Percent", "10.5 Million cycles", "1.4.0 Firmware for 2 cells", "03.11.2019 Delay changed",
-                              "12.11.2019 Delay changed", "10.0.0.1 Address of the lamp", "2. Packages", "4. Charge after", "2. Ground of the lamp", "2. Cell Minus Sense Input"}) {
+                              "12.11.2019 Delay changed", "10.0.0.1 Address of the lamp", "2. Packages", "4. Charge after", "2. Ground of the lamp", "2. Cell Minus Sense Input",
+                              "3. Input for sensing the lamp during ringing", "2. Ground of the lamps before the switch", "6. Output for the lamp gate after start", "3. Reset input of the lamp after start",
+                              "4. Cells are lit after the lamp"}) {
         EXPECT_EQ(shown(value), "none") << value;
     }
 }
