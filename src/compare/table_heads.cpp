@@ -37,21 +37,36 @@ std::string_view unitOf(std::string_view cell) {
     return quantity::parseUnit(inside) ? inside : std::string_view();
 }
 
+vocabulary::ColumnTitle titleOf(std::string_view cell) {
+    std::string const lower = text::asciiLower(cell);
+    return vocabulary::columnTitleOf(vocabulary::columnTitleKey(std::string_view(lower).substr(0, lower.find_first_of(".,("))));
+}
+
 bool namesALimit(std::string_view cell) {
     using T = vocabulary::ColumnTitle;
-    std::string const lower = text::asciiLower(cell);
-    T const title = vocabulary::columnTitleOf(vocabulary::columnTitleKey(std::string_view(lower).substr(0, lower.find_first_of(".,("))));
+    T const title = titleOf(cell);
     return title == T::Min || title == T::Typ || title == T::Max || title == T::Value;
 }
 
-// "VCU", "tOC", "VOUT(REG)": short, and no plain word.
-bool isSymbol(std::string_view cell) {
-    constexpr std::size_t kLongest = 10;
-    if (cell.empty() || cell.size() > kLongest || !text::isAsciiLetter(cell.front())) return false;
-    bool const capital = std::any_of(cell.begin() + 1, cell.end(), text::isAsciiUpper);
-    bool const small = std::any_of(cell.begin(), cell.end(), text::isAsciiLower);
-    constexpr std::size_t kLongestInCapitals = 5;  // "MARKING" is a word
-    return capital && (small || cell.size() <= kLongestInCapitals || cell.find('(') != std::string_view::npos);
+// "SOT-23-6"
+bool isCode(std::string_view cell) {
+    bool const signs = std::all_of(cell.begin(), cell.end(), [](char c) { return c == '-' || text::isAsciiUpper(c) || text::isAsciiDigit(c); });
+    return signs && !cell.empty() && text::isAsciiUpper(cell.front()) && cell.find('-') != std::string_view::npos && cell.find_first_of("0123456789") != std::string_view::npos;
+}
+
+// "Part", "Marking", "SOT-23-6": of the whole line, whatever its values are.
+bool namesTheLine(std::string_view cell) {
+    using T = vocabulary::ColumnTitle;
+    T const title = titleOf(cell);
+    return title == T::PartNumber || title == T::Type || title == T::Package || title == T::Marking || title == T::Name || title == T::Note || title == T::ItemNumber ||
+           isCode(cell);
+}
+
+// "4.25", "±5", "TA=25°C"; not "SOT-23-6".
+bool statesAValue(std::string_view cell) {
+    auto const sign = std::find_if(cell.begin(), cell.end(), [](char c) { return text::isAsciiLetter(c) || text::isAsciiDigit(c); });
+    bool const number = sign != cell.end() && text::isAsciiDigit(*sign);
+    return number || (cell.find_first_of("=<>") != std::string_view::npos && cell.find_first_of("0123456789") != std::string_view::npos);
 }
 
 bool isPartOfWord(char c) { return text::isAsciiLetter(c) || text::isAsciiDigit(c); }
@@ -76,8 +91,6 @@ void removeCommon(std::vector<std::string>& reference, std::vector<std::string>&
     take([](std::string const& a, std::string const& b) { return holds(a, b) || holds(b, a); });
 }
 
-bool saysWhatItsValuesAre(std::string_view cell) { return !unitOf(cell).empty() || isSymbol(cell); }
-
 }  // namespace
 
 bool differInColumns(std::string_view reference, std::string_view candidate) {
@@ -85,7 +98,9 @@ bool differInColumns(std::string_view reference, std::string_view candidate) {
     auto after = cellsOf(candidate);
     removeCommon(before, after);
     if (before.size() == after.size() || std::any_of(before.begin(), before.end(), namesALimit) || std::any_of(after.begin(), after.end(), namesALimit)) return false;
-    return std::none_of(before.begin(), before.end(), saysWhatItsValuesAre) || std::none_of(after.begin(), after.end(), saysWhatItsValuesAre);
+    // What the longer head has more may stand for a column of the other only where that is of the line.
+    auto const& shorter = before.size() < after.size() ? before : after;
+    return std::all_of(shorter.begin(), shorter.end(), namesTheLine);
 }
 
 bool namesColumns(PrintedRows const& rows, int index) {
@@ -97,7 +112,7 @@ bool namesColumns(PrintedRows const& rows, int index) {
         if (!rows[above].head) continue;
         auto const cells = cellsOf(row.text);
         bool const units = std::any_of(cells.begin(), cells.end(), [](std::string const& cell) { return !unitOf(cell).empty(); });
-        return units && std::none_of(cells.begin(), cells.end(), [](std::string const& cell) { return text::isAsciiDigit(cell.front()) || cell.front() == '-' || cell.front() == '+'; });
+        return units && std::none_of(cells.begin(), cells.end(), statesAValue);
     }
     return false;
 }

@@ -10,8 +10,8 @@
 
 namespace standin::compare {
 
-// Both are heads, cells joined by " | ", and what they differ in are columns that one of them has more: every column that
-// says what its values are (a unit, a limit) is in both as it is, or in one of them alone. A column that stands for
+// Both are heads, cells joined by " | ", and what they differ in are columns that one of them has more: every column of the
+// shorter one is in both as it is, but for what names the line ("Part", "Marking"), and no limit is in one alone. A column that stands for
 // another ("VCU [V]" for "VCU [mV]", "Max" for "Min", "VCL" for "VCU") is another difference.
 [[nodiscard]] bool differInColumns(std::string_view reference, std::string_view candidate);
 

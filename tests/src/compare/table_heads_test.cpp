@@ -28,6 +28,10 @@ TEST(DifferInColumns, AColumnMoreIsNoOtherColumn) {
         {"参数 | 最小值 | 典型值 | 单位", "参数 | 最小值 | 单位", false},
         {"Bezeichnung | Mindestwert | Richtwert | Einheit", "Bezeichnung | Richtwert | Einheit", false},
         {"Name | Delay | V", "Name | Delay | Package | mV", false},
+        {"Part | Overcharge voltage | Package", "Part | Overdischarge voltage | Package | Marking", false},
+        {"Part | Detection delay | Marking", "Part | Release delay | Marking | Package", false},
+        {"Part | Delay at 25 °C", "Part | Delay at 85 °C | Package", false},
+        {"Part | Minimum delay", "Part | Maximum delay | Package", false},
         {"Part | VCU [V]", "Part | VCU [V]", false},
         {"", "", false},
     };
@@ -66,6 +70,15 @@ TEST(NamesColumns, SymbolsAndUnitsBelowTheHead) {
     EXPECT_FALSE(namesColumns(rows, 1));
     EXPECT_TRUE(namesColumns(rows, 2));
     EXPECT_FALSE(namesColumns(rows, 3));
+}
+
+TEST(NamesColumns, NoRowThatStatesAValue) {
+    for (char const* value : {"±15", "≤ 15", "(15)", ".5", "TA = 25 °C", "VDD > 5 V"}) {
+        PrintedRows const rows(sheetOf({{"Name", "Value", "Unit"}, {"Lamp voltage", value, "V"}}));
+        EXPECT_FALSE(namesColumns(rows, 1)) << value;
+    }
+    PrintedRows const rows(sheetOf({{"Name", "Value", "Unit"}, {"Lamp voltage", ".....", "V"}}));
+    EXPECT_TRUE(namesColumns(rows, 1));
 }
 
 TEST(NamesColumns, NoRowThatWasReadNorOneBelowIt) {
