@@ -351,7 +351,11 @@ void WordBuilder::appendWords(RunLine const& line, std::vector<WordDraft>& words
     }
     finish(words);
     if (firstWord < words.size()) words[firstWord].word.spaceBefore = true;
-    for (std::size_t i = firstWord + 1; i + 1 < words.size(); ++i) words[i].word.dotLeader = words[i].word.dotLeader || isDashLeader(words[i].word.text);
+    // Behind its name; alone in a cell it says that there is no value.
+    for (std::size_t i = firstWord + 1; i + 1 < words.size(); ++i) {
+        bool const follows = !words[i].barBefore && words[i].flow.x0 - words[i - 1].flow.x1 <= words[i].word.size;
+        words[i].word.dotLeader = words[i].word.dotLeader || (follows && isDashLeader(words[i].word.text));
+    }
     // Leaders of spaced dots: ". . . . ."
     std::size_t kept = firstWord;
     for (std::size_t i = firstWord; i < words.size();) {

@@ -188,6 +188,19 @@ std::vector<Content> contentsOf(model::Table const& table, TableText const& text
     return contents;
 }
 
+// "From | To" over numbers, and no other column of values: limits ("-40 | 85").
+void takeWaysAsLimits(std::vector<Content> const& contents, ColumnPlan& plan) {
+    if (plan.minTitle || plan.typTitle || plan.maxTitle || plan.valueTitle) return;
+    for (std::size_t c = 0; c < contents.size(); ++c) {
+        std::string& way = plan.conditionOf[c];
+        if (way.empty() || contents[c].filled == 0 || !contents[c].mostly(contents[c].numbers)) continue;
+        bool const least = way == "from";
+        plan.roles[c] = least ? Min : Max;
+        (least ? plan.minTitle : plan.maxTitle) = true;
+        way.clear();
+    }
+}
+
 void judgeByContent(model::Table const& table, TableText const& text, Segment const& segment, std::vector<Content> const& contents, ColumnPlan& plan) {
     auto role = [&](int c) -> ColumnRole& { return plan.roles[static_cast<std::size_t>(c)]; };
     auto content = [&](int c) -> Content const& { return contents[static_cast<std::size_t>(c)]; };
@@ -606,6 +619,7 @@ ColumnPlan planColumns(model::Table const& table, TableText const& text, Segment
     plan.headed = known > 0;
     auto const contents = contentsOf(table, text, segment, kinds);
     if (!plan.headed) takeValuesByContent(text, segment, contents, plan);
+    takeWaysAsLimits(contents, plan);
     judgeByContent(table, text, segment, contents, plan);
     groupValues(table, text, segment, plan);
     judgeTransposed(text, segment, plan);

@@ -89,6 +89,11 @@ TEST(Layout, WordsEndWhereAReaderSeesThemEnd) {
     }
 }
 
+TEST(Layout, HyphensLeadBehindANameAndAreNoneInACell) {
+    EXPECT_TRUE(layOut(PageMaker(1).text(50, 100, "Input voltage ---------- 7 V").content()).words.at(2).dotLeader);
+    EXPECT_FALSE(layOut(PageMaker(1).text(50, 100, "IDD").text(120, 100, "----------").text(220, 100, "7").content()).words.at(1).dotLeader);
+}
+
 TEST(Layout, ScriptsJoinTheirSymbolAndMarksDoNot) {
     std::vector<WordCase> const cases{
         {"subscript", PageMaker(1).text(50, 100, "V").text(55, 102, "CU", {.size = 6}), {"VCU"}},

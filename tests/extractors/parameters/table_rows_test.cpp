@@ -41,6 +41,13 @@ TEST(TableRows, DelaysFromAnInputToAnOutput) {
     EXPECT_EQ(line(rows[0]), "tPLH||from A or B to Y VCC = 3.0 V||~|9.1|14|ns");
 }
 
+TEST(TableRows, FromAndToOverNumbersAreLimits) {
+    auto const rows = rowsOf(handMade({{"Parameter", "Symbol", "From", "To", "Unit"}, {"Supply voltage", "VDD", "2.0", "5.5", "V"}, {"Temperature", "TA", "-40", "85", "°C"}}, 1));
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(line(rows[0]), "VDD|Supply voltage|||2.0|~|5.5|V");
+    EXPECT_EQ(line(rows[1]), "TA|Temperature|||-40|~|85|°C");
+}
+
 TEST(TableRows, AConditionIndentedBelowALineIsOfThatLine) {
     model::Table table = handMade({{"Parameter", "Min", "Typ", "Max", "Unit"},
                                    {"INPUT", "", "", "", ""},
