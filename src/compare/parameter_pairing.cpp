@@ -225,12 +225,14 @@ private:
     }
 
     // A rating is no characteristic; but at what temperatures a part operates stands among the
-    // ratings of one maker and among the conditions of the other. A rated supply is none to operate at.
+    // ratings of one maker and among the conditions of the other, and a thermal resistance among the ratings or
+    // in a table of its own. A rated supply is none to operate at.
     [[nodiscard]] bool mixesRatings(Parameter const& a, Parameter const& b) const {
         if (!isRatingHereOnly(a, b)) return false;
         auto const* entry = !a.canonical.empty() && a.canonical == b.canonical ? m_sheets.vocabulary.find(a.canonical) : nullptr;
-        bool const temperature = entry != nullptr && (entry->unit == "degC" || entry->unit == "K");
-        return !temperature || entry->role != vocabulary::Role::OperatingRange;
+        if (entry == nullptr) return true;
+        bool const temperature = entry->unit == "degC" || entry->unit == "K";
+        return entry->unit != "K/W" && !(temperature && entry->role == vocabulary::Role::OperatingRange);
     }
 
     // How much speaks for the pair, 0 … about 1; 0: it cannot be.

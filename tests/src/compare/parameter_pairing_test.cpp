@@ -90,6 +90,26 @@ TEST(ParameterPairing, TheRangeOfOperationStandsAmongRatingsToo) {
     EXPECT_EQ(partners(reference, candidate).size(), 1U);
 }
 
+TEST(ParameterPairing, AThermalResistanceStandsAmongRatingsToo) {
+    RowText thermal{.name = "Maximum junction-to-ambient",
+                    .symbol = "RθJA",
+                    .condition = "t ≤ 10 s",
+                    .typ = "70",
+                    .max = "90",
+                    .unit = "°C/W",
+                    .canonical = "theta-ja",
+                    .kind = ParameterKind::Thermal};
+    RowText rating{.name = "Thermal resistance, junction to ambient",
+                   .symbol = "RthJA",
+                   .condition = "t ≤ 10 s",
+                   .max = "95",
+                   .unit = "°C/W",
+                   .canonical = "theta-ja",
+                   .kind = ParameterKind::Rating};
+    EXPECT_EQ(partners({thermal}, {rating}).size(), 1U);
+    EXPECT_EQ(partners({rating}, {thermal}).size(), 1U);
+}
+
 // What a supply survives is no wider range to work in.
 TEST(ParameterPairing, ARatedSupplyIsNoSupplyToOperateAt) {
     RowText operating{.name = "Supply voltage", .symbol = "VCC", .min = "2", .max = "6", .unit = "V", .canonical = "supply-range", .kind = ParameterKind::OperatingCondition};

@@ -45,6 +45,7 @@ TEST(Matcher, NamesThatWereTakenForOthersOrForNone) {
           Case{"lithium-charger", "贮存温度范围", "", "℃", kRating, 125, "storage-temp"}, Case{"lithium-charger", "贮存温度", "", "℃", kRating, 125, "storage-temp"},
           Case{"lithium-charger", "储存温度范围", "", "℃", kRating, 150, "storage-temp"},
           Case{kLithium, "Charging overcurrent", "", "V", kCharacteristic, -0.1, "charge-overcurrent-voltage"},
+          Case{"mosfet", "Thermal resistance junction to mounting base", "Rth j-mb", "K/W", model::ParameterKind::Thermal, 1.5, "theta-jc"},
           Case{kLithium, "VCn pin current", "", "µA", kCharacteristic, 1e-6, "cell-pin-current"}}) {
         EXPECT_EQ(matched(row), row.id) << row.name;
     }
