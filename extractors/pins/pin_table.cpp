@@ -121,7 +121,10 @@ std::string packageSaid(std::string const& title) {
         return name ? title.substr(name->begin, name->end - name->begin) : std::string{};
     }
     if (std::find(kPinWords.begin(), kPinWords.end(), lower) != kPinWords.end()) return {};
-    return std::string(text::trimmed(title));
+    auto const whole = text::trimmed(title);
+    auto const space = lower.find(' ');  // "Pin SOIC": the group's title stands over this column
+    bool const grouped = space != std::string::npos && std::find(kPinWords.begin(), kPinWords.end(), lower.substr(0, space)) != kPinWords.end();
+    return std::string(grouped ? text::trimmed(whole.substr(space)) : whole);
 }
 
 }  // namespace

@@ -82,10 +82,11 @@ void TableBuilder::findLeafTitles() {
     for (auto const& p : m_placed) {
         if (std::abs(p.piece.baseline - next) > kSameLine * m_font) continue;
         auto const title = m_columns.titles[static_cast<std::size_t>(p.column0)];
+        bool const package = title == ColumnTitle::Pin && p.shape != Shape::Number && p.shape != Shape::Dash;  // "SOP-8" under "Pin"
         // what stands under "Min" is a limit, and the line one of values
-        if (p.column0 != p.column1 || (title != ColumnTitle::None && title != ColumnTitle::Value)) return;
+        if (p.column0 != p.column1 || (title != ColumnTitle::None && title != ColumnTitle::Value && !package)) return;
         ++pieces;
-        untitled += title == ColumnTitle::None ? 1 : 0;
+        untitled += title == ColumnTitle::None || package ? 1 : 0;
     }
     if (pieces < 2 || untitled * 2 < pieces) return;
     // a first line of values has a name somewhere above or beside it: told by what stands below in the same columns

@@ -31,6 +31,8 @@ constexpr float kRowGap = 3.2F;       // from row to row inside a table
 constexpr float kWideRowGap = 4.5F;   // the same where the row plainly goes on below the titles
 constexpr float kRuledRowGap = 7.0F;  // the same where rules go on below
 constexpr float kAligned = 0.7F;
+constexpr float kWordSpace = 0.5F;  // at most, between words of one text
+constexpr float kCaptionPitch = 1.4F;  // from a caption to the titles, at least
 constexpr float kOwnLine = 0.8F;       // nearer to the line below, a heading is none
 constexpr float kHeadingPitch = 1.9F;  // from a line of a list to the indented one below it
 constexpr float kIndentFrom = 0.6F;
@@ -50,6 +52,7 @@ constexpr std::size_t kLeastSideRows = 5;
 constexpr std::size_t kLeastLedRows = 2;  // the same where leaders run on both sides
 constexpr int kLeftSide = 901;            // text columns of our own making
 constexpr int kRightSide = 902;
+constexpr std::size_t kMostTitleRows = 3;
 constexpr int kLoneRows = 3;  // rows of one segment that a table may hold in a run
 
 struct SegmentOfRow {
@@ -270,6 +273,35 @@ private:
                std::all_of(above.segments.begin(), above.segments.end(), [&](auto const* s) { return s->piece.size <= 1.05F * first.piece.size; });
     }
 
+    // "Pin functions", one line from the left or over the middle, above titles of which one is "Function": a caption.
+    [[nodiscard]] bool captionOver(Subset const& above, Subset const& titles, Rect const& head, Points pitch) const {
+        if (above.titles == 0 || pitch < kCaptionPitch * m_font) return false;
+        bool const left = above.box.x0 <= head.x0 + kAligned * m_font;
+        if (!left && std::abs(above.box.centre().x - head.centre().x) > m_font) return false;
+        std::uint32_t words = 0;
+        for (std::size_t k = 0; k < above.segments.size(); ++k) {
+            auto const& piece = above.segments[k]->piece;
+            if (k > 0 && piece.box.x0 - above.segments[k - 1]->piece.box.x1 > kWordSpace * piece.size) return false;
+            words += piece.count;
+        }
+        if (words < 2) return false;
+        return std::any_of(above.segments.begin(), above.segments.end(), [&](auto const* a) {
+            return a->title != ColumnTitle::None && std::any_of(titles.segments.begin(), titles.segments.end(), [&](auto const* t) { return t->title == a->title; });
+        });
+    }
+
+    // The titles stand in one of the next rows.
+    [[nodiscard]] bool isCaption(std::size_t seed, int column) const {
+        auto const own = subsetOf(m_rows[seed], column);
+        for (std::size_t i = seed + 1; i < m_rows.size() && i <= seed + kMostTitleRows; ++i) {
+            Points const pitch = m_rows[i].baseline - m_rows[seed].baseline;
+            if (pitch > kRowGap * m_font) return false;
+            auto const below = subsetOf(m_rows[i], column);
+            if (isHead(below) && captionOver(own, below, united(own.box, below.box), pitch)) return true;
+        }
+        return false;
+    }
+
     [[nodiscard]] static bool hasNames(Subset const& row) {
         return std::any_of(row.segments.begin(), row.segments.end(), [](auto const* s) { return s->title == ColumnTitle::Parameter || s->title == ColumnTitle::Symbol; });
     }
@@ -459,7 +491,7 @@ private:
     void grow(std::size_t seed, int column, bool head, std::vector<Region>& out) {
         std::size_t first = seed;
         auto const start = subsetOf(m_rows[seed], column);
-        if (start.segments.empty()) return;
+        if (start.segments.empty() || (head && isCaption(seed, column))) return;
         Rect box = start.box;
         if (head) {
             // Group titles and wrapped titles right above.
@@ -469,6 +501,7 @@ private:
                 bool const beside = pitch < kOwnLine * m_rows[first].size;  // half a line higher: no line of its own
                 if (above.segments.empty() || (m_rows[first - 1].heading && !beside && !overTheRight(above, start)) || pitch > 1.9F * m_font) break;
                 if (!beside && above.segments.size() < 2 && above.titles == 0 && above.box.x0 < box.x0 + 0.25F * box.width()) break;
+                if (captionOver(above, start, box, pitch)) break;
                 if (above.values > 0 && above.titles == 0 && !groupsOver(above, start)) break;
                 if (std::any_of(above.segments.begin(), above.segments.end(), [](auto const* s) { return s->piece.count > kProseWords; })) break;
                 --first;

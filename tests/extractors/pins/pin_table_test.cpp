@@ -68,6 +68,11 @@ TEST(PinTable, PackagesSideBySide) {
     EXPECT_EQ(read(sheet), (Lines{"1 | OUT | Output [SOT-23-5]", "2 | OUT | Output [SOT-89-3]", "3 | IN | Input", "4 | EN | Enable [SOT-23-5]"}));
 }
 
+TEST(PinTable, AGroupTitleIsNoPartOfAPackage) {
+    EXPECT_EQ(read(table(1, {{"Name", "Pin SOIC", "VQFN", "Description"}, {"IN", "1", "5, 6", "Supply"}})),
+              (Lines{"1 | IN | Supply [SOIC]", "5 | IN | Supply [VQFN]", "6 | IN | Supply [VQFN]"}));
+}
+
 TEST(PinTable, PinsSideBySide) {
     EXPECT_EQ(read(table(1, {{"No.", "Name", "No.", "Name"}, {"1", "A", "8", "H"}, {"2", "B", "7", "G"}})), (Lines{"1 | A | ", "8 | H | ", "2 | B | ", "7 | G | "}));
 }

@@ -1056,5 +1056,41 @@ TEST(FindTables, AFrameAboveATableWithAHeadOfItsOwnIsAnotherTable) {
     EXPECT_EQ(textAt(t, 0, 2), "Min.");
 }
 
+TEST(FindTables, ACaptionThatReadsLikeTitlesIsNoTitle) {
+    PageBuilder page;  // two halves side by side, wide apart
+    page.text(44, 82, "Pin function description", true);
+    page.text(54, 100, "Pin no").text(124, 100, "Symbol").text(224, 100, "Function").text(324, 100, "Pin no").text(394, 100, "Symbol").text(494, 100, "Function");
+    for (int i = 1; i <= 4; ++i) {
+        float const y = 100 + 14 * static_cast<float>(i);
+        page.text(62, y, std::to_string(i)).text(104, y, "IN" + std::to_string(i)).text(194, y, "Sense input");
+        page.text(332, y, std::to_string(9 - i)).text(374, y, "OT" + std::to_string(i)).text(464, y, "Gate output");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 1);
+    EXPECT_EQ(tables[0].rows, 5);
+    EXPECT_EQ(tables[0].columns, 6);
+    EXPECT_EQ(textAt(tables[0], 0, 0), "Pin no");
+    EXPECT_EQ(textAt(tables[0], 1, 0), "1");
+    EXPECT_EQ(textAt(tables[0], 1, 1), "IN1");
+    EXPECT_EQ(textAt(tables[0], 1, 3), "8");
+}
+
+TEST(FindTables, APackageUnderPinIsATitle) {
+    PageBuilder page;
+    page.text(44, 82, "Pin functions", true);
+    page.text(124, 99, "Pin", true).text(254, 106, "Name", true).text(404, 106, "Function", true).text(74, 113, "SOP-8", true).text(164, 113, "DFN-10", true);
+    for (int i = 1; i <= 4; ++i) {
+        float const y = 113 + 14 * static_cast<float>(i);
+        page.text(84, y, std::to_string(i)).text(172, y, std::to_string(i + 1)).text(230, y, "IN" + std::to_string(i)).text(320, y, "Sense input");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 2);
+    EXPECT_EQ(textAt(tables[0], 1, 0), "SOP-8");
+    EXPECT_EQ(textAt(tables[0], 1, 1), "DFN-10");
+    EXPECT_EQ(textAt(tables[0], 2, 0), "1");
+}
+
 }  // namespace
 }  // namespace standin::tables
