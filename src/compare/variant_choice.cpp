@@ -174,10 +174,12 @@ bool isOtherVariant(std::string_view printed, std::string_view chosen) {
     if (row.find(wanted) != std::string::npos || wanted.find(row) != std::string::npos) return false;
     // "HX20A, HX20B" of the title of a table that holds for both, "HX20A-TR" chosen.
     auto const codes = variantWords(printed).codes;
+    auto const chosenCodes = variantWords(chosen).codes;
     std::string const folded = text::asciiLower(text::foldForComparison(withRanges(printed)));
     std::string const whole = text::asciiLower(text::foldForComparison(chosen));
     return std::none_of(codes.begin(), codes.end(), [&](std::string const& code) {
         if (statesOtherSuffix(folded, whole, code)) return false;
+        if (std::any_of(chosenCodes.begin(), chosenCodes.end(), [&](std::string const& one) { return standsForCode(code, one); })) return true;
         return (isBeginOfCode(folded, code) ? holdsWhole(whole, code) : holdsCode(wanted, code)) || meansFurtherCode(folded, wanted, code);
     });
 }

@@ -34,11 +34,28 @@ bool isWithMakersLetters(std::string_view a, std::string_view b) {
     return std::all_of(before.begin(), before.end(), isLetter);
 }
 
-// One is the other, or the family that it belongs to: "74xc" and "74xc20", not "xc2" and "xc20".
+bool isLetterOrDigit(char c) { return isLetter(c) || text::isAsciiDigit(c); }
+
+// A place of a family's code where any of its members goes on otherwise: "_", and behind a figure "x" for another figure.
+bool isOpenFor(std::string_view code, std::size_t at, char member) {
+    if (code[at] == '_') return isLetterOrDigit(member);
+    std::size_t const figures = code.find_last_not_of('x', at);
+    return code[at] == 'x' && figures != std::string_view::npos && (text::isAsciiDigit(code[figures]) || code[figures] == '_') && text::isAsciiDigit(member);
+}
+
+// The longer one begins with the shorter, but for open places of either.
+bool beginAlike(std::string_view shorter, std::string_view longer) {
+    for (std::size_t at = 0; at < shorter.size(); ++at) {
+        if (shorter[at] != longer[at] && !isOpenFor(shorter, at, longer[at]) && !isOpenFor(longer, at, shorter[at])) return false;
+    }
+    return true;
+}
+
+// One is the other, or the family that it belongs to: "74xc" and "74xc20", "xc2_" and "xc20", not "xc2" and "xc20".
 bool areOneCode(std::string_view a, std::string_view b) {
     if (a.size() > b.size()) std::swap(a, b);
     if (isWithMakersLetters(b, a)) return true;
-    if (b.substr(0, a.size()) != a) return false;
+    if (!beginAlike(a, b)) return false;
     if (a.size() == b.size()) return true;
     return isLetter(a.back()) && std::all_of(b.begin() + static_cast<std::ptrdiff_t>(a.size()), b.end(), text::isAsciiDigit);
 }
@@ -53,6 +70,28 @@ std::optional<VariantWords::Temperatures> temperaturesOf(std::string_view folded
         if (error != std::errc() || stop != number.data() + number.size()) return std::nullopt;
     }
     return found.lo <= found.hi ? std::optional(found) : std::nullopt;
+}
+
+// "_" behind a figure, with more of the word behind it or the word's end: "xc2_", "xc2_a".
+bool isOpenPlace(std::string_view text, std::size_t at) {
+    std::size_t const figure = text.find_last_not_of('_', at);
+    return figure != std::string_view::npos && text::isAsciiDigit(text[figure]);
+}
+
+// "lq20a, b, ac" and "lq20a/b": the ends of further codes, one or two letters each.
+void addFurtherEnds(std::vector<std::string>& codes, std::string_view code, std::string_view behind) {
+    constexpr std::size_t kLongestEnd = 2;
+    std::string_view const family = code.substr(0, code.find_last_of("0123456789_") + 1);
+    while (!behind.empty() && (behind.front() == ',' || behind.front() == '/')) {
+        behind.remove_prefix(std::min(behind.find_first_not_of(" ", 1), behind.size()));
+        auto const end = static_cast<std::size_t>(std::find_if_not(behind.begin(), behind.end(), isLetterOrDigit) - behind.begin());
+        std::string_view const letters = behind.substr(0, end);
+        if (letters.empty() || letters.size() > kLongestEnd || !std::all_of(letters.begin(), letters.end(), text::isAsciiLower)) return;
+        behind.remove_prefix(end);
+        std::size_t const next = behind.find_first_not_of(' ');
+        if (next != std::string_view::npos && std::string_view(",/;()").find(behind[next]) == std::string_view::npos) return;  // "c = 1 µf"
+        codes.push_back(std::string(family) + std::string(letters));
+    }
 }
 
 // What is left of the relation once no code decides.
@@ -87,7 +126,7 @@ VariantWords variantWords(std::string_view printed) {
         std::size_t end = at;
         bool letter = false;
         bool digit = false;
-        while (end < all.size() && !isDegreeSign(all, end) && (isLetter(all[end]) || text::isAsciiDigit(all[end]) || isPointInNumber(all, end))) {
+        while (end < all.size() && !isDegreeSign(all, end) && (isLetterOrDigit(all[end]) || isPointInNumber(all, end) || (all[end] == '_' && digit && isOpenPlace(all, end)))) {
             letter = letter || isLetter(all[end]);
             digit = digit || text::isAsciiDigit(all[end]);
             ++end;
@@ -102,7 +141,10 @@ VariantWords variantWords(std::string_view printed) {
             at = end;
             continue;
         }
-        if (digit && letter) words.codes.emplace_back(all.substr(at, end - at));
+        if (digit && letter) {
+            words.codes.emplace_back(word);
+            addFurtherEnds(words.codes, word, all.substr(end));
+        }
         if (digit && !letter) words.numbers.push_back((at > 0 && all[at - 1] == '-' ? "-" : "") + std::string(all.substr(at, end - at)));
         at = end;
     }
@@ -118,6 +160,8 @@ bool codesMeet(std::vector<std::string> const& reference, std::vector<std::strin
     return std::any_of(reference.begin(), reference.end(),
                        [&](std::string const& a) { return std::any_of(candidate.begin(), candidate.end(), [&](std::string const& b) { return areOneCode(a, b); }); });
 }
+
+bool standsForCode(std::string_view family, std::string_view code) { return family.size() <= code.size() && code.substr(0, family.size()) != family && beginAlike(family, code); }
 
 VariantRelation relateVariants(VariantWords const& reference, VariantWords const& candidate) {
     if (reference.key == candidate.key) return VariantRelation::Same;

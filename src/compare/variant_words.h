@@ -15,7 +15,7 @@ namespace standin::compare {
 
 struct VariantWords {
     std::string key;                   // the whole, folded; empty: none
-    std::vector<std::string> codes;    // folded words with a letter and a digit, sorted
+    std::vector<std::string> codes;    // folded words with a letter and a digit, and those of "LQ20A, B" in full; sorted
     std::vector<std::string> numbers;  // digits that stand alone with their minus sign, sorted
     struct Temperatures {
         int lo = 0;  // °C
@@ -35,6 +35,9 @@ enum class VariantRelation : std::uint8_t { Same, Shares, Meets, OneUnstated, Ap
 [[nodiscard]] std::string codeKey(std::string_view printed);
 
 [[nodiscard]] VariantWords variantWords(std::string_view printed);
+
+// `family` has open places, at which `code` goes on: "xq20_c" and "xq78xx" stand for "xq204c-tr" and "xq7805".
+[[nodiscard]] bool standsForCode(std::string_view family, std::string_view code);
 
 // Codes decide where both have some that could be met ("LQ20" stands for "LQ" there,
 // as families are named); then what the versions are made for; else the numbers that stand alone (temperatures, voltages of

@@ -25,6 +25,12 @@ TEST(IsOtherVariant, KeepsRowsThatHoldForTheChosenOne) {
         {"XQ20+", "XQ20+G", false},
         {"XQ20AS, XQ21AS", "XQ20AS", false},
         {"XQ20AS", "XQ20AT", true},
+        {"XQ20_C", "XQ204CD", false},
+        {"XQ20_C", "XQ204ACD", true},
+        {"XQ78XX", "XQ7805CT", false},
+        {"XQ78XXA", "XQ7805CT", true},
+        {"XQ204I,M,AC", "XQ204ACD", false},
+        {"XQ204I,M,AC", "XQ204BCD", true},
         {"XQ20A, XQ20B", "XQ20A-TR", false},
         {"XQ20B, XQ20C", "XQ20A-TR", true},
         // A family whose first version has no letter.

@@ -33,6 +33,15 @@ constexpr Case kCases[] = {
     {"74XC20", "74XCT20", VariantRelation::Apart},
     {"LQ2", "LQ20", VariantRelation::Apart},
     {"3.3 V", "3.3", VariantRelation::Shares},
+    {"LQ20_C", "LQ204C", VariantRelation::Shares},
+    {"LQ20_C", "LQ204AC", VariantRelation::Apart},
+    {"LQ20_AC", "LQ204C, AC, BC", VariantRelation::Shares},
+    {"LQ20_BC", "LQ204I,M,AC,AI", VariantRelation::Apart},
+    {"LQ78XX", "LQ7805", VariantRelation::Shares},
+    {"LQ78xx", "LQ78L05", VariantRelation::Apart},
+    {"LQ20x", "LQ20A", VariantRelation::Apart},
+    {"LQX5", "LQ25", VariantRelation::Apart},
+    {"LQ20A/B", "LQ20B", VariantRelation::Shares},
     {"standard", "low power", VariantRelation::Apart},
 };
 
@@ -41,6 +50,15 @@ TEST(VariantWords, MeetByCodeOrByTheNumbersOfTheColumn) {
         EXPECT_EQ(relateVariants(variantWords(c.reference), variantWords(c.candidate)), c.relation) << c.reference << " : " << c.candidate;
         EXPECT_EQ(relateVariants(variantWords(c.candidate), variantWords(c.reference)), c.relation) << "exchanged " << c.reference << " : " << c.candidate;
     }
+}
+
+TEST(StandsForCode, WhereAFamilyIsOpen) {
+    EXPECT_TRUE(standsForCode("xq20_c", "xq204cd"));
+    EXPECT_TRUE(standsForCode("xq78xx", "xq7805ct"));
+    EXPECT_FALSE(standsForCode("xq20_c", "xq204acd"));
+    EXPECT_FALSE(standsForCode("xq78xx", "xq78l05"));
+    EXPECT_FALSE(standsForCode("xq20", "xq204c"));  // nothing is open
+    EXPECT_FALSE(standsForCode("xq20_c", "xq"));
 }
 
 }  // namespace
