@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <set>
 
 #include "compare/conditions.h"
@@ -318,14 +319,14 @@ private:
     // the one part of its sheet, or its maker, and the other does not. Of several parts each counts.
     [[nodiscard]] bool nameThePartAlike() const {
         if (m_reference.tokens.empty() || m_candidate.tokens.empty()) return false;
-        auto const isFurther = [](Token const& token) { return token.kind == Kind::OwnName && token.key != kOwnPart && token.key != kOwnMaker; };
+        auto const isPart = [](Token const& token) { return token.key == kOwnPart || token.key.starts_with(kOwnPart + "="); };
+        auto const isFurther = [&](Token const& token) { return token.kind == Kind::OwnName && !isPart(token) && token.key != kOwnMaker; };
         if (sorted(keysOf(m_reference, isFurther)) != sorted(keysOf(m_candidate, isFurther))) return false;
-        auto const isPart = [](Token const& token) { return token.key == kOwnPart; };
-        auto const parts = [&](ReadSentence const& sentence) { return std::count_if(sentence.tokens.begin(), sentence.tokens.end(), isPart); };
-        auto const a = parts(m_reference);
-        auto const b = parts(m_candidate);
+        auto const a = sorted(keysOf(m_reference, isPart));
+        auto const b = sorted(keysOf(m_candidate, isPart));
         if (a == b || m_reference.usesNickname || m_candidate.usesNickname) return true;
-        return (b == 0 && m_reference.isOfOnePart) || (a == 0 && m_candidate.isOfOnePart);
+        if (m_reference.count(Meaning::And) != m_candidate.count(Meaning::And) || m_reference.count(Meaning::Or) != m_candidate.count(Meaning::Or)) return false;
+        return (b.empty() && m_reference.isOfOnePart) || (a.empty() && m_candidate.isOfOnePart);
     }
 
     void findNumbers() {
@@ -563,6 +564,10 @@ WordingContext::WordingContext(model::Datasheet const& referenceSheet, model::Da
     std::vector<std::string> const parts = reference.parts;
     addOrderedParts(reference, candidate.parts, referenceSheet);
     addOrderedParts(candidate, parts, candidateSheet);
+    std::vector<std::string> told;
+    std::copy_if(reference.parts.begin(), reference.parts.end(), std::back_inserter(told),
+                 [this](std::string const& part) { return std::find(candidate.parts.begin(), candidate.parts.end(), part) != candidate.parts.end(); });
+    if (told.size() > 1) reference.told = candidate.told = std::move(told);
     // Each sheet's pins are known in the other: "VM" is a pin in both texts.
     std::vector<std::string> const own = reference.pins;
     reference.pins.insert(reference.pins.end(), candidate.pins.begin(), candidate.pins.end());

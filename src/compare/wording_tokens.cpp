@@ -328,6 +328,8 @@ private:
             word.printed = printed;
             word.token.kind = Kind::OwnName;
             word.token.key = kOwnPart + key.substr(part.size());
+            bool const told = std::find(m_names.told.begin(), m_names.told.end(), part) != m_names.told.end();
+            if (told) word.token.key += "=" + part;
             return true;
         }
         return false;

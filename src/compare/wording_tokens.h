@@ -18,6 +18,7 @@ namespace standin::compare {
 // What the sentences of one sheet are read with.
 struct SheetNames {
     std::vector<std::string> parts;                // lower case, hyphens and spaces taken out, at least 4 characters with a digit
+    std::vector<std::string> told;                 // of them, those that both sheets have, where that is several: which one is named matters
     std::vector<std::vector<std::string>> makers;  // words in lower case
     std::vector<std::string> pins;                 // lower case
     std::string revision;                          // of the sheet itself, in lower case; empty: none printed
@@ -29,7 +30,7 @@ struct SheetNames {
     std::map<std::string, std::string> symbols;
 };
 
-// Keys of tokens: a part of the sheet, with what stands behind its name ("-TR"); its maker.
+// Keys of tokens: a part of the sheet, with what stands behind its name ("-TR"), then "=" and which one if that is told; its maker.
 inline const std::string kOwnPart = "\u00A7part";
 inline constexpr std::string_view kOwnMaker = "\u00A7maker";
 

@@ -339,6 +339,7 @@ TEST(WordingClasses, theNameOfTheOnePartSaysNothing) {
     EXPECT_NE(classes("The QX7517-A lights the lamp.", "The circuit lights the lamp."), "STYLE ");
     EXPECT_NE(classes("The QX7517-A lights the lamp.", "The MQX7517-B lights the lamp."), "STYLE ");
     EXPECT_NE(classes("The QX7517 lights the lamp.", "The QX7518 lights the lamp."), "STYLE ");
+    EXPECT_EQ(classes("The bell and the QX7517 are lit.", "The bell is lit."), "ORD ");
 }
 
 TEST(WordingClasses, eachOfSeveralPartsCounts) {
@@ -348,6 +349,8 @@ TEST(WordingClasses, eachOfSeveralPartsCounts) {
     auto const classes = [&](char const* first, char const* second) { return shown(classify(first, second, context).classes); };
     EXPECT_EQ(classes("In the 74XC517 the lamp is lit.", "The lamp is lit."), "ORD ");
     EXPECT_EQ(classes("The 74XC517 and 74XCT517 light the lamp.", "The 74XC517 lights the lamp."), "ORD ");
+    EXPECT_EQ(classes("Only the 74XC517 has a reset input.", "Only the 74XCT517 has a reset input."), "ORD ");
+    EXPECT_EQ(classes("Only the 74XC517-TR is on tape.", "Only the 74XCT517-TR is on tape."), "ORD ");
     EXPECT_EQ(classes("The 74XC517; 74XCT517 is a driver of lamps.", "The \"517\" is a driver of small lamps."), "STYLE ");
 }
 
