@@ -127,6 +127,12 @@ std::string packageSaid(std::string const& title) {
     return std::string(grouped ? text::trimmed(whole.substr(space)) : whole);
 }
 
+// "H", "X", "↑", "Low": what a pin may be at; grounds and sources repeat as names.
+bool isState(std::string_view name) {
+    static constexpr auto kStates = std::to_array<std::string_view>({"h", "l", "x", "z", "hi-z", "high", "low", "on", "off", "open"});
+    return !text::isAscii(name) || std::find(kStates.begin(), kStates.end(), text::asciiLower(name)) != kStates.end();
+}
+
 }  // namespace
 
 bool saysPins(model::Table const& table) {
@@ -141,7 +147,7 @@ bool contradictsItself(std::span<model::Pin const> pins) {
         if (pins[i].number == "0") return true;
         for (std::size_t k = 0; k < i; ++k) {
             if (pins[k].number != pins[i].number || pins[k].package != pins[i].package) continue;
-            bool const same = pins[i].number.empty() ? pins[k].name == pins[i].name : pins[k].name != pins[i].name;
+            bool const same = pins[i].number.empty() ? pins[k].name == pins[i].name && isState(pins[i].name) : pins[k].name != pins[i].name;
             if (!same) continue;
             ++again;
             break;

@@ -29,8 +29,8 @@ struct PinColumns {
 // True where the head or the caption says "pin", in any of the languages known.
 [[nodiscard]] bool saysPins(model::Table const& table);
 
-// True where numbers repeat with other names in one package, names without a number
-// repeat, or numbers begin at 0: a table of logic states or the like, not of pins.
+// True where numbers repeat with other names in one package, states ("L") without a
+// number repeat, or numbers begin at 0: a table of logic states or the like, not of pins.
 [[nodiscard]] bool contradictsItself(std::span<model::Pin const> pins);
 
 }  // namespace standin::pins

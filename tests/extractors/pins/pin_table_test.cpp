@@ -115,6 +115,9 @@ TEST(PinTable, ALogicTableIsNoPinTable) {
     EXPECT_FALSE(contradictsItself(pinsOfTable(pins, pinColumnsOf(pins))));
     auto const levels = table(1, {{"", "CK", "Operation"}, {"H", "X", "lamps go dark"}, {"L", "L", "counts"}, {"L", "H", "holds"}, {"L", "X", "holds"}});
     EXPECT_TRUE(contradictsItself(pinsOfTable(levels, pinColumnsOf(levels))));
+    auto const grounds =
+        table(1, {{"Pin name", "Function"}, {"VDD", "Supply"}, {"GND", "Ground of the lamp"}, {"OUT", "Lamp"}, {"GND", "Ground of the bell"}, {"VDD", "Supply of the bell"}});
+    EXPECT_FALSE(contradictsItself(pinsOfTable(grounds, pinColumnsOf(grounds))));
 }
 
 TEST(PinTable, EmptyAndBrokenTables) {
