@@ -113,7 +113,8 @@ void TableBuilder::findColumns() {
         m_firstColumn.push_back(m_columns.count());
         auto const mode = m_region.ruledColumns ? Gutters::InsideRuledColumn : Gutters::OpenArea;
         auto const cuts = findCuts(m_page, inColumn[i], m_lattice.xs[i], m_lattice.xs[i + 1], m_font, mode);
-        m_columns.edges.insert(m_columns.edges.end(), cuts.begin(), cuts.end());
+        m_columns.edges.insert(m_columns.edges.end(), cuts.xs.begin(), cuts.xs.end());
+        m_shared.insert(m_shared.end(), cuts.shared.begin(), cuts.shared.end());
         m_columns.edges.push_back(m_lattice.xs[i + 1]);
     }
     m_firstColumn.push_back(m_columns.count());
@@ -237,6 +238,11 @@ void TableBuilder::placePieces() {
             placed.column0 = low;
             placed.column1 = high;
             if (!whole) setColumns(placed, low, high);
+            auto const shared = std::find_if(m_shared.begin(), m_shared.end(), [&](auto const& s) { return s.firstWord == part.first; });
+            if (shared != m_shared.end()) {
+                placed.column0 = columnAt(shared->from);
+                placed.column1 = columnAt(shared->to);
+            }
             // words that go on over a column line
             Points const right = m_lattice.xs[static_cast<std::size_t>(a.column1) + 1];
             if (m_region.ruledColumns && !m_pieces[i].turned && part.box.x1 > right + 0.6F * m_font) placed.column1 = std::max(placed.column1, columnAt(part.box.x1));

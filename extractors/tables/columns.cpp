@@ -27,6 +27,7 @@ constexpr float kTitleGap = 0.25F;       // titles this far apart may stand in t
 constexpr float kStartTogether = 0.35F;  // runs that start this near stand in one column
 constexpr float kLonelyRun = 0.45F;      // share of the width: a longer run alone on its line may be a heading
 constexpr float kBesideTitle = 0.1F;     // from a title to a cut beside it
+constexpr float kOverMiddle = 0.8F;      // from the middle of the variants' titles to a value for all of them
 constexpr float kSlots = 4;              // a point, of the places that are looked at in an open area; one inside a ruled column
 constexpr float kCrossingShare = 0.06F;  // of the lines may cross a gutter
 
@@ -130,6 +131,70 @@ void cutBesideTitles(std::vector<std::vector<std::uint32_t>> const& runsOf, std:
     }
 }
 
+// "UF1A", "1N4001", "Industrial", but neither "25 °C" nor "VCC = 5 V".
+bool namesVariant(std::string const& text) {
+    if (text.find('=') != std::string::npos || text.find("\u00B0") != std::string::npos) return false;
+    if (shapeOf(text) == Shape::Words) return true;
+    auto const letter = std::find_if(text.begin(), text.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
+    return std::any_of(letter, text.end(), [](char c) { return c >= '0' && c <= '9'; });
+}
+
+// Titles side by side, each of them the name of a variant.
+struct Variants {
+    std::size_t line = 0;
+    std::size_t first = 0;  // of the line's runs
+    std::size_t count = 0;
+    Points from = 0;
+    Points to = 0;
+};
+
+Variants variantsOf(PageLayout const& page, std::vector<std::vector<std::uint32_t>> const& runsOf, std::vector<Run> const& runs, std::size_t headLines) {
+    Variants found;
+    for (std::size_t i = 0; i < headLines; ++i) {
+        auto const& line = runsOf[i];
+        auto const titles = std::count_if(line.begin(), line.end(), [&](auto r) { return runs[r].title != ColumnTitle::None; });
+        if (titles < 2) continue;
+        for (std::size_t k = 0; k < line.size(); ++k) {
+            std::size_t end = k;
+            while (end < line.size() && runs[line[end]].title == ColumnTitle::None && namesVariant(textOf(page, runs[line[end]].piece))) ++end;
+            if (end - k >= 2) {
+                Points const from = runs[line[k]].piece.box.x0;
+                return {i, k, end - k, from, runs[line[end - 1]].piece.box.x1};
+            }
+            k = end;
+        }
+    }
+    return found;
+}
+
+// Values that stand alone below the middle of the titles, where every other line has a value for each variant.
+// An even number of variants has no title in the middle: there the other lines may leave out some.
+std::vector<std::uint32_t> valuesForAll(PageLayout const& page, std::vector<std::vector<std::uint32_t>> const& runsOf, std::vector<Run> const& runs, Variants const& variants,
+                                        Points fontHeight) {
+    std::vector<std::uint32_t> shared;
+    Points const middle = (variants.from + variants.to) / 2;
+    int full = 0;
+    int some = 0;
+    for (std::size_t i = variants.line + 1; i < runsOf.size(); ++i) {
+        std::vector<std::uint32_t> own;
+        for (auto const r : runsOf[i]) {
+            Points const x = runs[r].piece.box.centre().x;
+            if (x > variants.from - fontHeight && x < variants.to + fontHeight) own.push_back(r);
+        }
+        if (own.empty()) continue;
+        bool const values = std::all_of(own.begin(), own.end(), [&](auto r) { return isValueLike(shapeOf(textOf(page, runs[r].piece))); });
+        if (!values) return {};
+        bool const centred = own.size() == 1 && std::abs(runs[own[0]].piece.box.centre().x - middle) <= kOverMiddle * fontHeight;
+        if (centred) {
+            shared.push_back(own[0]);
+        } else {
+            ++(own.size() == variants.count ? full : some);
+        }
+    }
+    if (full == 0 || (some > 0 && variants.count % 2 != 0)) return {};
+    return shared;
+}
+
 constexpr float kTitleSpace = 0.42F;  // more than a word space
 constexpr std::uint32_t kMostTitleWords = 12;
 constexpr std::uint32_t kLongestTitleWords = 4;
@@ -197,7 +262,7 @@ std::vector<PrintedLine> groupByBaseline(std::span<Piece const> pieces, Points t
     return lines;
 }
 
-std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> pieces, Points x0, Points x1, Points fontHeight, Gutters gutters) {
+Cuts findCuts(PageLayout const& page, std::span<Piece const> pieces, Points x0, Points x1, Points fontHeight, Gutters gutters) {
     if (pieces.size() < 2 || x1 - x0 < 2 * fontHeight) return {};
     auto const lines = groupByBaseline(pieces, kSameBaseline * fontHeight);
     std::vector<Run> runs;
@@ -233,6 +298,17 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
         }
     }
 
+    Cuts result;
+    std::vector<char> overVariants(runs.size(), 0);
+    if (gutters == Gutters::OpenArea && titles >= 2) {
+        auto const variants = variantsOf(page, runsOf, runs, headLines);
+        auto const values = variants.count >= 2 ? valuesForAll(page, runsOf, runs, variants, fontHeight) : std::vector<std::uint32_t>{};
+        for (auto const r : values) {
+            auto const& line = runsOf[variants.line];
+            overVariants[r] = 1;
+            result.shared.push_back({runs[r].piece.first, runs[line[variants.first]].piece.box.centre().x, runs[line[variants.first + variants.count - 1]].piece.box.centre().x});
+        }
+    }
     Points const width = x1 - x0;
     float const slots = gutters == Gutters::OpenArea ? kSlots : 1.0F;
     auto const cells = static_cast<std::size_t>(std::ceil(width * slots)) + 1;
@@ -246,6 +322,7 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
         if (runsOf[i].size() == 1 && gutters == Gutters::OpenArea && runs[runsOf[i][0]].piece.bold && i > 0 && runs[runsOf[i][0]].piece.box.x0 < x0 + 2 * fontHeight) continue;
         ++voting;
         for (auto const r : runsOf[i]) {
+            if (overVariants[r] != 0) continue;
             ++cover[slot(runs[r].piece.box.x0)];
             --cover[std::min(cells, slot(runs[r].piece.box.x1) + 1)];
         }
@@ -289,7 +366,7 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
         begin = end;
     }
 
-    std::vector<Points> cuts;
+    auto& cuts = result.xs;
     for (auto const& gutter : found) {
         Points const middle = (gutter.x0 + gutter.x1) / 2;
         int both = 0;
@@ -350,7 +427,7 @@ std::vector<Points> findCuts(PageLayout const& page, std::span<Piece const> piec
         uniteTitlesWithTheirColumns(runsOf, runs, cuts);
         cutBesideTitles(runsOf, runs, fontHeight, cuts);
     }
-    return cuts;
+    return result;
 }
 
 }  // namespace standin::tables

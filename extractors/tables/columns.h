@@ -26,9 +26,19 @@ struct PrintedLine {
 // titles; any other piece is added as it is.
 void cutAtTitles(model::PageLayout const& page, Piece const& piece, std::vector<Piece>& out);
 
-// x positions between x0 and x1 that cut the area into columns, left to right;
-// none: one column. `fontHeight` is the prevailing font size of the pieces.
-[[nodiscard]] std::vector<model::Points> findCuts(model::PageLayout const& page, std::span<Piece const> pieces, model::Points x0,
-                                                  model::Points x1, model::Points fontHeight, Gutters gutters);
+// One value printed over the middle of the columns of several variants, in an open area.
+struct SharedValue {
+    std::uint32_t firstWord = 0;
+    model::Points from = 0;  // middles of the first and the last variant's title
+    model::Points to = 0;
+};
+
+struct Cuts {
+    std::vector<model::Points> xs;  // left to right; none: one column
+    std::vector<SharedValue> shared;
+};
+
+// x positions between x0 and x1 that cut the area into columns. `fontHeight` is the prevailing font size of the pieces.
+[[nodiscard]] Cuts findCuts(model::PageLayout const& page, std::span<Piece const> pieces, model::Points x0, model::Points x1, model::Points fontHeight, Gutters gutters);
 
 }  // namespace standin::tables

@@ -87,6 +87,7 @@ private:
     std::vector<Piece> m_pieces;
     std::vector<int> m_areaOfPiece;
     ColumnModel m_columns;
+    std::vector<SharedValue> m_shared;
     std::vector<char> m_weakLine;    // by lattice column line: drawn in less than half of the bands
     std::vector<char> m_softLine;    // by lattice column line: white space goes on where the rule is missing
     std::vector<int> m_firstColumn;  // first final column of each lattice column, and one past the end

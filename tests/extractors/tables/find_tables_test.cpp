@@ -1092,5 +1092,54 @@ TEST(FindTables, APackageUnderPinIsATitle) {
     EXPECT_EQ(textAt(tables[0], 2, 0), "1");
 }
 
+TEST(FindTables, AValueInTheMiddleOfAllVariantsIsForEachOfThem) {
+    for (bool const ruled : {false, true}) {
+        PageBuilder page;  // four variants: what stands in the middle lies between two columns
+        page.text(44, 100, "Parameter").text(164, 100, "Symbol").text(240, 100, "HV1A").text(280, 100, "HV1B").text(320, 100, "HV1D").text(360, 100, "HV1G").text(420, 100, "Unit");
+        page.text(44, 114, "Reverse voltage").text(164, 114, "VR").text(244, 114, "50").text(282, 114, "100").text(322, 114, "200").text(362, 114, "400").text(420, 114, "V");
+        page.text(44, 128, "RMS voltage").text(164, 128, "VRM").text(244, 128, "35").text(284, 128, "70").text(322, 128, "140").text(362, 128, "280").text(420, 128, "V");
+        page.text(44, 142, "Mean current").text(164, 142, "IO").text(303, 142, "1.0").text(420, 142, "A");
+        page.text(44, 156, "Junction range").text(164, 156, "TJ").text(287, 156, "-65 to +150").text(420, 156, "C");
+        for (int i = 0; ruled && i < 5; ++i) page.horizontal(104 + 14 * static_cast<float>(i), 40, 440);
+        auto const tables = findTables(page.layout());
+        ASSERT_EQ(tables.size(), 1U) << ruled;
+        auto const& t = tables[0];
+        EXPECT_TRUE(isSound(t));
+        ASSERT_EQ(t.columns, 7) << ruled;
+        EXPECT_EQ(textAt(t, 0, 3), "HV1B") << ruled;
+        EXPECT_EQ(textAt(t, 3, 2), "1.0") << ruled;
+        EXPECT_EQ(spanAt(t, 3, 2), Span(1, 4)) << ruled;
+        EXPECT_EQ(spanAt(t, 4, 2), Span(1, 4)) << ruled;
+    }
+}
+
+// Three columns of values under titles that no list knows; the last row has one in the middle. `gap`: another row has one in the first alone.
+PageBuilder threeColumns(std::string const& title, bool gap) {
+    PageBuilder page;
+    page.text(44, 100, "Rating").text(164, 100, "Symbol").text(420, 100, "Unit");
+    for (int i = 0; i < 3; ++i) page.text(240 + 60 * static_cast<float>(i), 100, std::to_string(i + 3) + title);
+    page.text(44, 114, "Collector voltage").text(164, 114, "VCE").text(244, 114, "65").text(304, 114, "45").text(364, 114, "30").text(420, 114, "V");
+    page.text(44, 128, "Base voltage").text(164, 128, "VCB").text(244, 128, "80").text(420, 128, "V");
+    if (!gap) page.text(304, 128, "50").text(364, 128, "30");
+    page.text(44, 142, "Emitter voltage").text(164, 142, "VEB").text(304, 142, "60").text(420, 142, "V");
+    return page;
+}
+
+TEST(FindTables, AValueUnderTheMiddleOfThreeVariantsIsForAllWhereNoneIsLeftOut) {
+    auto page = threeColumns("N7", false);
+    auto tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 3, 2), "60");
+    EXPECT_EQ(spanAt(tables[0], 3, 2), Span(1, 3));
+    page = threeColumns("N7", true);  // another line has a value for the first alone
+    tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 3, 3), "60");
+    page = threeColumns("5\u00B0C", false);  // temperatures
+    tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 3, 3), "60");
+}
+
 }  // namespace
 }  // namespace standin::tables
