@@ -16,6 +16,7 @@ namespace standin::tables {
 
 using model::PageLayout;
 using model::Points;
+using model::Rect;
 
 namespace {
 
@@ -54,25 +55,45 @@ bool startTogether(std::vector<Points>& starts, Points fontHeight) {
     return most * 10 >= starts.size() * 8;
 }
 
+// The last line that holds two titles; -1: none.
+int lastLineOfTitles(std::vector<std::vector<std::uint32_t>> const& runsOf, std::vector<Run> const& runs) {
+    for (std::size_t i = runsOf.size(); i > 0; --i) {
+        auto const& line = runsOf[i - 1];
+        if (std::count_if(line.begin(), line.end(), [&](auto r) { return runs[r].title != ColumnTitle::None; }) >= 2) return static_cast<int>(i) - 1;
+    }
+    return -1;
+}
+
 // A title set off its column (centred over a column of symbols) makes none of its own: where nothing but a title
-// stands between two cuts, and no title over the columns on one side, the cut on that side goes.
+// stands between two cuts, and no title over the columns on one side, the cut on that side goes. One that no list
+// knows is told by its place: among the titles, its lines one over the other ("To" over "(output)").
 void uniteTitlesWithTheirColumns(std::vector<std::vector<std::uint32_t>> const& runsOf, std::vector<Run> const& runs, std::vector<Points>& cuts) {
     if (cuts.size() < 2) return;
     std::vector<int> titled(cuts.size() + 1, 0);
     std::vector<int> other(cuts.size() + 1, 0);
+    std::vector<std::vector<Rect>> among(cuts.size() + 1);  // runs beside and between the titles
+    int const lastTitles = lastLineOfTitles(runsOf, runs);
     for (auto const& line : runsOf) {
         for (auto const r : line) {
-            Points const x = runs[r].piece.box.centre().x;
-            auto const column = static_cast<std::size_t>(std::upper_bound(cuts.begin(), cuts.end(), x) - cuts.begin());
+            Rect const& box = runs[r].piece.box;
+            auto const column = static_cast<std::size_t>(std::upper_bound(cuts.begin(), cuts.end(), box.centre().x) - cuts.begin());
             (runs[r].title != ColumnTitle::None ? titled : other)[column] += 1;
+            if (runs[r].line <= lastTitles) among[column].push_back(box);
         }
     }
     auto const headless = [&](std::size_t column) { return titled[column] == 0 && other[column] >= 2; };
+    auto const stacked = [&](std::size_t column) {
+        auto const& lines = among[column];
+        bool const only = lines.size() >= 2 && lines.size() == static_cast<std::size_t>(titled[column] + other[column]);
+        return only && std::all_of(lines.begin(), lines.end(), [&](Rect const& b) { return model::overlap(b.x0, b.x1, lines[0].x0, lines[0].x1) > 0; });
+    };
+    auto const bare = [&](std::size_t column) { return headless(column) && among[column].empty(); };
     std::vector<Points> kept;
     std::size_t joined = cuts.size() + 1;  // the column that was joined to the one before
     for (std::size_t k = 0; k < cuts.size(); ++k) {
         auto const lone = [&](std::size_t column) { return titled[column] == 1 && other[column] == 0; };
-        bool const unite = joined != k && ((headless(k) && lone(k + 1)) || (lone(k) && headless(k + 1)));
+        bool const set = (headless(k) && lone(k + 1)) || (lone(k) && headless(k + 1));
+        bool const unite = joined != k && (set || (bare(k) && stacked(k + 1)) || (stacked(k) && bare(k + 1)));
         if (unite) {
             joined = k + 1;
         } else {

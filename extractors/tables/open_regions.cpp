@@ -266,10 +266,12 @@ private:
     }
 
     // "Typical at VDD" in the print of the titles, right of the first of them: a title over several, not a heading.
+    // "Test | XX1A | XX2A" may begin over the gap behind the first: a heading is one.
     [[nodiscard]] static bool overTheRight(Subset const& above, Subset const& titles) {
         if (titles.segments.size() < 3) return false;
         auto const& first = *titles.segments[1];
-        return above.box.x0 > first.piece.box.x0 && above.box.x1 < titles.box.x1 &&
+        Points const from = above.segments.size() > 1 ? titles.segments[0]->piece.box.x1 : first.piece.box.x0;
+        return above.box.x0 > from && above.box.x1 < titles.box.x1 &&
                std::all_of(above.segments.begin(), above.segments.end(), [&](auto const* s) { return s->piece.size <= 1.05F * first.piece.size; });
     }
 
@@ -537,7 +539,8 @@ private:
             before = i;
             auto const text = textOf(m_page, own.segments[0]->piece);
             bool const single = own.segments.size() == 1;
-            if (!ruled && (isNoteStart(text) || (single && row.heading && standsOut(start, own)))) break;
+            bool const note = isNoteStart(text) && !isHead(own);  // "figure", below "Test", beside "Min" and "Max"
+            if (!ruled && (note || (single && row.heading && standsOut(start, own)))) break;
             if (single) {
                 bool const prose = own.box.width() > kProse * std::max(box.width(), 10 * font) && static_cast<int>(own.segments[0]->piece.count) >= kProseWords;
                 if (prose && !ruled) break;

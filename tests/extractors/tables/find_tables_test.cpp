@@ -546,6 +546,43 @@ TEST(FindTables, ATitleSetOffItsColumnBelongsToIt) {
     EXPECT_EQ(textAt(tables[0], 1, 1), "VH");
 }
 
+TEST(FindTables, AWrappedTitleThatNoListKnowsBelongsToTheColumnItIsSetOff) {
+    PageBuilder page;  // "To" over "(output)", centred, is no title of the lists; its column holds one letter, set left
+    page.text(120, 100, "From").text(190, 100, "To").text(260, 100, "Min").text(300, 100, "Max").text(340, 100, "Unit");
+    page.text(40, 104, "Parameter");
+    page.text(112, 108, "(input)").text(180, 108, "(output)").text(262, 108, "Min").text(302, 108, "Max");
+    for (int i = 0; i < 3; ++i) {
+        float const y = 122 + 12 * static_cast<float>(i);
+        page.text(40, y, "tPLH").text(112, y, "A or B").text(164, y, "Y").text(260, y, "1.0").text(300, y, "2.0").text(340, y, "ns");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].columns, 6);
+    EXPECT_EQ(textAt(tables[0], 0, 2), "To (output)");
+    EXPECT_EQ(textAt(tables[0], tables[0].headRows, 2), "Y");
+}
+
+TEST(FindTables, TitlesOverTheGapBehindTheFirstAreHead) {
+    PageBuilder page;  // "Test" over "figure" reads like a heading of the page
+    page.text(140, 102, "Test", true).text(290, 100, "Grade 1", true).text(370, 100, "Grade 2", true);
+    model::Block heading;
+    heading.role = model::BlockRole::Heading;
+    heading.lineCount = 1;
+    page.layout().blocks.push_back(heading);
+    page.text(40, 107, "Parameter", true).text(190, 107, "Conditions", true).text(430, 107, "Unit", true);
+    page.text(136, 112, "figure", true);
+    page.text(270, 114, "Min", true).text(310, 114, "Max", true).text(350, 114, "Min", true).text(390, 114, "Max", true);
+    for (int i = 0; i < 3; ++i) {
+        float const y = 128 + 12 * static_cast<float>(i);
+        page.text(40, y, "Input level").text(136, y, "Fig. 3").text(190, y, "IC = 2 mA").text(270, y, "1.0").text(310, y, "2.0").text(350, y, "1.1").text(390, y, "2.1");
+        page.text(430, y, "V");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(textAt(tables[0], 0, 3), "Grade 1");
+    EXPECT_EQ(spanAt(tables[0], 0, 3), Span(1, 2));
+}
+
 TEST(FindTables, ShortListsWithLeadersSideBySideAreTwoTables) {
     PageBuilder page;
     for (int i = 0; i < 3; ++i) {
