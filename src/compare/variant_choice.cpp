@@ -122,6 +122,13 @@ bool meansFurther(std::string_view behind, std::string first, std::string_view b
     }
 }
 
+// " or later" behind a version.
+bool goesOnOpen(std::string_view behind) {
+    constexpr std::array<std::string_view, 8> kOpen{"or later", "or higher", "or above", "and later", "and higher", "and above", "and up", "onward"};
+    behind.remove_prefix(std::min(behind.find_first_not_of(' '), behind.size()));
+    return std::any_of(kOpen.begin(), kOpen.end(), [behind](std::string_view words) { return behind.starts_with(words); });
+}
+
 // "hx20-33" is none of "hx20-28-tr", "hx20-a" none of "hx20-b"; "hx20-28/33" and "hx20-a to d" are of theirs.
 bool statesOtherSuffix(std::string_view printed, std::string_view chosen, std::string_view code) {
     std::size_t at = chosen.find(code);
@@ -134,6 +141,7 @@ bool statesOtherSuffix(std::string_view printed, std::string_view chosen, std::s
         std::string_view const suffix = nextSuffix(printed, code, at);
         if (suffix.empty() || suffix == wanted || !areOfOneKind(suffix, wanted)) return false;
         if (meansFurther(printed.substr(at), std::string(suffix), wanted, code, whole, isWanted)) return false;
+        if (goesOnOpen(printed.substr(at)) && comesBefore(suffix, wanted)) return false;
     }
     return true;
 }

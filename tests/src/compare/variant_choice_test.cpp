@@ -95,6 +95,8 @@ TEST(IsOtherVariant, KeepsRowsThatHoldForTheChosenOne) {
         {"XQ20–A", "XQ20-B", true},
         {"XQ20-5 to 12", "XQ20-9", false},
         {"XQ20A, B to D", "XQ20C", false},
+        {"XQ20-C or later", "XQ20-D", false},
+        {"XQ20-C or later", "XQ20-B", true},
         {"XQ20A, XQ20B and XQ20C", "XQ20C-TR", false},
         {"XQ205/7 at 5 V", "XQ207", false},
         // Values and words beside a version are no further ones.
