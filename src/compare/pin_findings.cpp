@@ -17,7 +17,9 @@
 #include "compare/ordered_version.h"
 #include "compare/pin_handling.h"
 #include "compare/prose.h"
+#include "text/boundaries.h"
 #include "text/fold.h"
+#include "text/utf8.h"
 
 namespace standin::compare {
 
@@ -131,6 +133,27 @@ Draft pinDraft(Relation relation, Pin const* r, Pin const* c) {
     return makeDraft(FindingKind::Pin, Rank::Pin, relation, side(r), side(c));
 }
 
+// "inputs 1" -> {"1", "input"}: sorted, without the plural.
+std::vector<std::string> nameWords(std::string_view name) {
+    std::vector<std::string> words;
+    std::string const folded = text::asciiLower(text::foldForComparison(name));
+    for (std::string_view word : text::words(folded)) {
+        if (word.size() > 2 && word.back() == 's' && text::isAsciiLetter(word[word.size() - 2])) word.remove_suffix(1);
+        words.emplace_back(word);
+    }
+    std::sort(words.begin(), words.end());
+    return words;
+}
+
+// One name for several pins of a group, "Inputs 1", where the other sheet tells them apart ("Inverting input 1").
+bool namesTogether(Pin const& pin, PinGroup const& group, Pin const& exact) {
+    auto const sharesName = [&pin](Pin const* other) { return other->name == pin.name && other->number != pin.number; };
+    if (std::none_of(group.pins.begin(), group.pins.end(), sharesName)) return false;
+    auto const general = nameWords(pin.name);
+    auto const all = nameWords(exact.name);
+    return general.size() >= 2 && general.size() < all.size() && std::includes(all.begin(), all.end(), general.begin(), general.end());
+}
+
 class PinComparison {
 public:
     PinComparison(SheetPair const& sheets, std::vector<Draft>& drafts) : m_sheets(sheets), m_drafts(drafts) {}
@@ -147,7 +170,10 @@ public:
         auto free = meet(reference.pins, candidate.pins, met, same, [this](auto const* r, auto const* c) { compare(*r, *c); });
         // Another name at the same number before the same name at another number, for all
         // pins: in the other direction the same ones are left over.
-        auto const differ = [this](auto const* r, auto const* c) { tellDifferent(r, c); };
+        auto const differ = [&](auto const* r, auto const* c) {
+            bool const together = namesTogether(*r, reference, *c) || namesTogether(*c, candidate, *r);
+            tellDifferent(r, c, together ? Difference::LessExact : Difference::Name);
+        };
         free = meet(free, candidate.pins, met, numberOnly, differ);
         free = meet(free, candidate.pins, met, sameName, differ);
         for (auto const* r : free) {
@@ -197,9 +223,14 @@ private:
         return free;
     }
 
+    enum class Difference : std::uint8_t { Name, LessExact };
+
     // A name that is only a picture says nothing: the coverage account lists it.
-    void tellDifferent(Pin const* r, Pin const* c) {
-        if (r->name.empty() == c->name.empty() && isNew(r, c)) m_drafts.push_back(pinDraft(Relation::MeaningChanged, r, c));
+    void tellDifferent(Pin const* r, Pin const* c, Difference difference) {
+        if (r->name.empty() != c->name.empty() || !isNew(r, c)) return;
+        bool const lessExact = difference == Difference::LessExact;
+        m_drafts.push_back(pinDraft(lessExact ? Relation::Reworded : Relation::MeaningChanged, r, c));
+        if (lessExact) m_drafts.back().finding.classes = {model::WordingClass::Pin};
     }
 
     void compare(Pin const& r, Pin const& c) {

@@ -10,9 +10,14 @@ namespace standin::compare {
 
 // Pin by pin in corresponding packages: MeaningChanged where a number carries
 // another function (names that are synonyms are the same; cell minus and pack
-// minus never are), one-sided where only one sheet has it; in two states of one
+// minus never are), Reworded with the class PIN where one sheet has one name for several
+// pins ("Inputs 1") that the other tells apart, one-sided where only one sheet has it; in two states of one
 // text also where name, number or description read differently.
 [[nodiscard]] std::vector<Draft> findPinDifferences(SheetPair const& sheets);
+
+[[nodiscard]] inline bool isNamedLessExactly(model::Finding const& pin) {
+    return pin.relation == model::Relation::Reworded && pin.classes == std::vector{model::WordingClass::Pin};
+}
 
 // Packages that only one sheet names; where each names a single one, both sides.
 [[nodiscard]] std::vector<Draft> findPackageDifferences(SheetPair const& sheets);

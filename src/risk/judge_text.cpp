@@ -337,7 +337,8 @@ std::size_t leadsOf(model::Datasheet const& sheet) {
 TextJudgement judgePin(Finding const& finding, SheetView const& sheets) {
     // Another name or number has no class of wording; another description has.
     bool const misfit = finding.relation == Relation::MeaningChanged && finding.classes.empty();
-    if (!misfit && finding.reference && finding.candidate) {
+    bool const lessExact = compare::isNamedLessExactly(finding);
+    if (!misfit && !lessExact && finding.reference && finding.candidate) {
         TextJudgement result = judgeWording(finding, sheets);
         result.title = texts::pinTitle(finding, false);
         if (tiesSupplies(finding)) {
@@ -357,6 +358,9 @@ TextJudgement judgePin(Finding const& finding, SheetView const& sheets) {
         bool const unconnected = namesNoConnection(finding.reference->text) || namesNoConnection(finding.candidate->text);
         result.level = unconnected ? Level{3, false} : levelOf(Outcome::Misfit, result.severity);
         result.judgement = Judgement::HazardSide;
+    } else if (lessExact) {
+        result.severity = Severity::Function;
+        result.level = Level{2, true};
     } else {
         bool const pad = compare::isPad(nameOf(finding.reference ? *finding.reference : *finding.candidate));
         std::size_t const before = leadsOf(sheets.reference());

@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "compare/coverage_account.h"
+#include "compare/pin_findings.h"
 #include "quantity/cell.h"
 #include "text/leaders.h"
 
@@ -512,6 +513,9 @@ std::string pinTitle(model::Finding const& finding, bool misfit) {
     if (misfit) {
         return fmt::format("Pin {} in the reference, {} in the candidate", name(finding.reference), name(finding.candidate));
     }
+    if (compare::isNamedLessExactly(finding)) {
+        return fmt::format("Pin {} in the reference, {} in the candidate: one name is for several pins", name(finding.reference), name(finding.candidate));
+    }
     return fmt::format("Pin {}: described differently", name(finding.reference));
 }
 
@@ -521,6 +525,9 @@ std::string pinExplanation(model::Finding const& finding, bool misfit) {
     }
     if (!finding.reference || !finding.candidate) {
         return "No pin that corresponds was found in the other sheet. Check the pin tables and drawings of both.";
+    }
+    if (compare::isNamedLessExactly(finding)) {
+        return "One sheet has one name for several pins that the other tells apart. Look on both drawings which of them this pin is.";
     }
     return "The pin is described or to be handled differently. Check the board net of this pin.";
 }

@@ -169,6 +169,22 @@ TEST(PinFindings, TheNegativeSupplyOfAnAmplifierIsVMinus) {
     EXPECT_EQ(compared({{"1", "V-", ""}}, {{"1", "VCC-", ""}}).size(), 1U) << "of what, nothing says";
 }
 
+TEST(PinFindings, ANameOfTwoPinsTogetherIsLessExact) {
+    std::vector<std::vector<std::string>> const together{{"1", "Output 1", ""}, {"2", "Inputs 1", ""}, {"3", "Inputs 1", ""}};
+    std::vector<std::vector<std::string>> const apart{{"1", "Output 1", ""}, {"2", "Inverting Input 1", ""}, {"3", "Non-inverting Input 1", ""}};
+    for (auto const& drafts : {compared(together, apart), compared(apart, together)}) {
+        ASSERT_EQ(drafts.size(), 2U);
+        for (auto const& draft : drafts) EXPECT_TRUE(isNamedLessExactly(draft.finding));
+    }
+    // Another amplifier's input, and a name that one pin alone has.
+    auto const other = compared(together, {{"1", "Output 1", ""}, {"2", "Inverting Input 2", ""}, {"3", "Non-inverting Input 2", ""}});
+    ASSERT_EQ(other.size(), 2U);
+    EXPECT_EQ(other[0].finding.relation, Relation::MeaningChanged);
+    auto const lone = compared({{"1", "Output 1", ""}, {"2", "Input 1", ""}}, {{"1", "Output 1", ""}, {"2", "Inverting Input 1", ""}});
+    ASSERT_EQ(lone.size(), 1U);
+    EXPECT_EQ(lone[0].finding.relation, Relation::MeaningChanged);
+}
+
 TEST(PinFindings, APinWithoutANumberMeetsItself) { EXPECT_TRUE(compared({{"", "Thermal pad", "tied to VSS"}}, {{"", "Thermal pad", "tied to VSS"}}).empty()); }
 
 TEST(PinFindings, ANameThatWasNotReadIsNoDifference) {

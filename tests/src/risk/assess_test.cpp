@@ -485,6 +485,23 @@ TEST(Assess, APadOnAnotherSupplyIsNotToBeFitted) {
     EXPECT_EQ(assessed(pair).findings[0].level, 3) << "a pad where the reference has none";
 }
 
+TEST(Assess, APinThatSharesItsNameIsToBeLookedUp) {
+    auto pair = samePair();
+    Finding pin;
+    pin.id = "pin";
+    pin.kind = FindingKind::Pin;
+    pin.relation = Relation::Reworded;
+    pin.classes = {WordingClass::Pin};
+    pin.reference = side("2 | Inputs 1 / VCC Inputs 1");  // with the lettering beside it
+    pin.candidate = side("2 | Inverting Input 1 / VEE 4");
+    pair.compared.findings.push_back(pin);
+    auto const result = assessed(pair);
+    EXPECT_EQ(result.findings[0].severity, Severity::Function);
+    EXPECT_EQ(result.findings[0].level, 2);
+    EXPECT_TRUE(result.findings[0].open);
+    EXPECT_TRUE(result.findings[0].explanation.find("Look on both drawings") != std::string::npos) << result.findings[0].explanation;
+}
+
 TEST(Assess, AnotherCountOfLeadsDoesNotFit) {
     auto pair = samePair();
     for (char const* number : {"1", "2", "3"}) pair.reference.pins.push_back({number, "P", "", "", 1, {}});
