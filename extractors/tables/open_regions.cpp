@@ -73,6 +73,7 @@ struct PrintedRow {
     bool leaders = false;
     std::vector<Rect> leaderBoxes;  // one for each run of leader dots
     bool heading = false;           // a heading or caption block
+    bool partlyHeading = false;     // beside what is none
 };
 
 struct Subset {  // the segments of a row that stand in one text column (0: all)
@@ -191,6 +192,7 @@ private:
             PrintedRow row;
             row.baseline = line.baseline;
             row.segments.reserve(line.pieces.size());
+            std::size_t headings = 0;
             for (auto const p : line.pieces) {
                 SegmentOfRow segment;
                 segment.piece = pieces[p];
@@ -201,11 +203,13 @@ private:
                 segment.title = columnTitle(text);
                 segment.bare = segment.shape == Shape::Number && text.find("°") == std::string::npos &&
                                std::none_of(text.begin(), text.end(), [](char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); });
-                row.heading = row.heading || heading[lineOf[p]] != 0;
+                headings += heading[lineOf[p]] != 0 ? 1 : 0;
                 row.size = std::max(row.size, pieces[p].size);
                 row.box = united(row.box, pieces[p].box);
                 row.segments.push_back(segment);
             }
+            row.heading = headings > 0;
+            row.partlyHeading = headings > 0 && headings < row.segments.size();
             for (auto const p : line.pieces) {
                 auto const& whole = m_page.lines[lineOf[p]];
                 for (std::uint32_t w = whole.firstWord; w < whole.firstWord + whole.wordCount; ++w) row.leaders = row.leaders || m_page.words[w].dotLeader;
@@ -501,7 +505,8 @@ private:
                 auto const above = subsetOf(m_rows[first - 1], column);
                 Points const pitch = m_rows[first].baseline - m_rows[first - 1].baseline;
                 bool const beside = pitch < kOwnLine * m_rows[first].size;  // half a line higher: no line of its own
-                if (above.segments.empty() || (m_rows[first - 1].heading && !beside && !overTheRight(above, start)) || pitch > 1.9F * m_font) break;
+                if (above.segments.empty() || (m_rows[first - 1].heading && !m_rows[first - 1].partlyHeading && !beside && !overTheRight(above, start)) || pitch > 1.9F * m_font)
+                    break;
                 if (!beside && above.segments.size() < 2 && above.titles == 0 && above.box.x0 < box.x0 + 0.25F * box.width()) break;
                 if (captionOver(above, start, box, pitch)) break;
                 if (above.values > 0 && above.titles == 0 && !groupsOver(above, start)) break;

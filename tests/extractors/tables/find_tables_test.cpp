@@ -1129,6 +1129,35 @@ TEST(FindTables, APackageUnderPinIsATitle) {
     EXPECT_EQ(textAt(tables[0], 2, 0), "1");
 }
 
+TEST(FindTables, NamesOfVariantsBesideAWrappedTitleAreOverTheLimits) {
+    PageBuilder page;
+    page.text(300, 84, "HV2003", true).text(420, 84, "HV2004", true).text(206, 86, "Test", true);
+    model::Block heading;  // "Test" alone, bold
+    heading.role = model::BlockRole::Heading;
+    heading.firstLine = 2;
+    heading.lineCount = 1;
+    page.layout().blocks.push_back(heading);
+    page.text(44, 92, "Parameter", true).text(240, 92, "Conditions", true).text(520, 92, "Unit", true).text(204, 98, "figure", true);
+    for (int i = 0; i < 6; ++i) page.text(290 + 36 * static_cast<float>(i), 100, i % 3 == 0 ? "Min" : i % 3 == 1 ? "Typ" : "Max", true);
+    for (int i = 0; i < 3; ++i) {
+        float const y = 114 + 14 * static_cast<float>(i);
+        page.text(44, y, "Saturation")
+            .text(208, y, "3")
+            .text(240, y, "II = 1 mA")
+            .text(330, y, "0.9")
+            .text(366, y, "1.1")
+            .text(438, y, "0.9")
+            .text(474, y, "1.1")
+            .text(520, y, "V");
+    }
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 2);
+    EXPECT_EQ(textAt(tables[0], 0, 3), "HV2003");
+    EXPECT_EQ(spanAt(tables[0], 0, 3), Span(1, 3));
+    EXPECT_EQ(textAt(tables[0], 0, 6), "HV2004");
+}
+
 TEST(FindTables, AValueInTheMiddleOfAllVariantsIsForEachOfThem) {
     for (bool const ruled : {false, true}) {
         PageBuilder page;  // four variants: what stands in the middle lies between two columns
