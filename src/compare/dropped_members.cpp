@@ -95,14 +95,14 @@ public:
         return false;
     }
 
-    // Words of this sentence alone beside a word, slash or comma that joins.
+    // Words of this sentence alone beside a word, slash or comma that joins, or behind the last of several commas.
     [[nodiscard]] bool isPlaceInList(Run run) const {
         if (run.end - run.begin > kLongestSubstitute || !namesSomething(run)) return false;
         bool const words = std::all_of(m_tokens.begin() + static_cast<std::ptrdiff_t>(run.begin), m_tokens.begin() + static_cast<std::ptrdiff_t>(run.end),
                                        [](Token const& token) { return token.kind == Kind::Word && !namesNothing(token); });
         bool const behindWord = run.begin > 1 && joins(m_tokens[run.begin - 1]);
         bool const beforeWord = run.end + 1 < m_tokens.size() && joins(m_tokens[run.end]);
-        return words && (behindWord || beforeWord || isJoined(run));
+        return words && (behindWord || beforeWord || isJoined(run) || isLastOfList(run));
     }
 
 private:

@@ -204,6 +204,7 @@ constexpr Row kRows[] = {
     {0, "It guards the lamp, the bell and the fan.", "It guards the lamp, the horn and the fan.", Scope},
     {0, "It guards the lamp, the bell and the fan.", "It guards the horn, the bell and the fan.", Scope},
     {0, "It guards the lamp, the bell and the fan.", "It guards the lamp, the bell and the door switch.", Scope},
+    {0, "Guarded: lamp, bell, fan.", "Guarded: lamp, bell, horn.", Scope},
     {0, "The lamp/bell is guarded.", "The lamp/fan is guarded.", Scope},
     {0, "It trips by light or sound.", "It trips by light or smell.", Scope},
     {0, "Die Lampe und die Glocke werden bewacht.", "Die Lampe und die Hupe werden bewacht.", Scope},
