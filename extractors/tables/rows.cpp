@@ -429,8 +429,40 @@ bool showsCentring(Centred const& run, std::vector<Points> const& baselines, Poi
     return run.texts.front() != run.rows.front() || std::any_of(run.middles.begin(), run.middles.end(), between);
 }
 
+// The unit printed on each row of the run; nothing where one has none or several.
+std::vector<std::string> unitsOfRun(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, Centred const& run) {
+    std::vector<std::string> units(run.rows.size());
+    for (auto const* p : pieces) {
+        if (p->column0 != p->column1 || columns.titles[static_cast<std::size_t>(p->column0)] != ColumnTitle::Unit) continue;
+        auto const row = std::find(run.rows.begin(), run.rows.end(), p->row0);
+        if (row == run.rows.end()) continue;
+        auto& unit = units[static_cast<std::size_t>(row - run.rows.begin())];
+        if (!unit.empty()) return {};
+        unit = textOf(page, p->piece);
+    }
+    return std::any_of(units.begin(), units.end(), [](auto const& unit) { return unit.empty(); }) ? std::vector<std::string>{} : units;
+}
+
+// The first text stands on the first row, and a row below a text may be its own or the first of the next one's: where
+// each row prints its unit, fewer texts have several units when they are centred ("V" | "µA, µA, µA", not "V, µA").
+bool unitsShowCentring(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, Centred const& run, BandRows const& rows, Points fontHeight) {
+    if (run.texts.empty() || run.texts.size() == run.rows.size() || run.texts.front() != run.rows.front()) return false;
+    auto const units = unitsOfRun(page, pieces, columns, run);
+    if (units.empty()) return false;
+    auto const changes = [&](auto const& isFirst) {
+        int count = 0;
+        for (std::size_t i = 1; i < units.size(); ++i) count += units[i] != units[i - 1] && !isFirst(static_cast<int>(i)) ? 1 : 0;
+        return count;
+    };
+    int const below = changes([&](int i) { return std::binary_search(run.texts.begin(), run.texts.end(), run.rows[static_cast<std::size_t>(i)]); });
+    if (below == 0) return false;
+    auto const firsts = partAroundTexts(run, rows.baselines, fontHeight);
+    return !firsts.empty() && changes([&](int i) { return std::binary_search(firsts.begin(), firsts.end(), i); }) < below;
+}
+
 // Names, symbols and units that are centred on several rows of values span them. Gives the columns done.
-std::vector<char> spreadCentred(std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, BandRows const& rows, std::vector<char> const& anchored, Points fontHeight) {
+std::vector<char> spreadCentred(PageLayout const& page, std::vector<PlacedPiece*> const& pieces, ColumnModel const& columns, BandRows const& rows,
+                                std::vector<char> const& anchored, Points fontHeight) {
     std::vector<char> done(static_cast<std::size_t>(columns.count()), 0);
     std::vector<std::vector<Centred>> runsOf(done.size());
     bool centred = false;
@@ -442,6 +474,7 @@ std::vector<char> spreadCentred(std::vector<PlacedPiece*> const& pieces, ColumnM
         bool const first = key && column == 0;  // symbols and units may be left out
         for (auto const& run : runsOf[static_cast<std::size_t>(column)]) {
             centred = centred || (first && showsCentring(run, rows.baselines, fontHeight) && !partAroundTexts(run, rows.baselines, fontHeight).empty());
+            centred = centred || (first && unitsShowCentring(page, pieces, columns, run, rows, fontHeight));
         }
     }
     for (std::size_t column = 0; column < runsOf.size() && centred; ++column) {
@@ -592,7 +625,7 @@ BandRows splitOpen(PageLayout const& page, std::vector<PlacedPiece*> const& piec
     for (auto const& line : lines) {
         if (line.anchor) anchored[static_cast<std::size_t>(line.row)] = 1;
     }
-    std::vector<char> centred = hasValues ? spreadCentred(sorted, columns, rows, anchored, fontHeight) : std::vector<char>(static_cast<std::size_t>(columns.count()), 0);
+    std::vector<char> centred = hasValues ? spreadCentred(page, sorted, columns, rows, anchored, fontHeight) : std::vector<char>(static_cast<std::size_t>(columns.count()), 0);
     if (hasValues && firstValue > 1 && std::none_of(centred.begin(), centred.end(), [](char d) { return d != 0; })) {
         centred = spreadUnderNames(sorted, columns, rows, anchored, fontHeight);
     }

@@ -407,6 +407,21 @@ TEST(FindTables, NamesCentredOnTheirLinesOfValuesWithoutRules) {
     EXPECT_EQ(textAt(tables[0], 4, 0), "Resistance");
 }
 
+TEST(FindTables, UnitsTellThatNamesAreCentredOnTheirLines) {
+    auto const spansOf = [](char const* unitBelowFirst) {
+        PageBuilder page;  // the second line reads like one of "Supply voltage", but for its unit
+        head(page, 100);
+        page.text(44, 112, "Supply voltage").text(364, 112, "5").text(444, 112, "V");
+        page.text(204, 124, "charging").text(364, 124, "150").text(444, 124, unitBelowFirst);
+        page.text(44, 136, "Supply current").text(204, 136, "standby").text(364, 136, "55").text(444, 136, "uA");
+        page.text(204, 148, "shutdown").text(364, 148, "50").text(444, 148, "uA");
+        auto const tables = findTables(page.layout());
+        return tables.size() != 1 ? Span(0, 0) : Span(spanAt(tables[0], 1, 0).first, spanAt(tables[0], 2, 0).first);
+    };
+    EXPECT_EQ(spansOf("uA"), Span(1, 3));
+    EXPECT_EQ(spansOf("V"), Span(2, 0));
+}
+
 TEST(FindTables, ConditionsRightOfTheMiddleBelongToTheTable) {
     PageBuilder page;
     page.text(60, 100, "Parameter").text(190, 100, "Symbol").text(240, 100, "Min").text(275, 100, "Max").text(330, 100, "Unit").text(363, 100, "Test conditions");
