@@ -549,7 +549,8 @@ private:
             if (single) {
                 bool const prose = own.box.width() > kProse * std::max(box.width(), 10 * font) && static_cast<int>(own.segments[0]->piece.count) >= kProseWords;
                 if (prose && !ruled) break;
-                if (++lone > (ruled ? kLoneRows * 4 : kLoneRows)) break;
+                bool const value = own.bare > 0 && alignedWith(fullest, own);  // of a row whose texts wrap around it
+                if (!value && ++lone > (ruled ? kLoneRows * 4 : kLoneRows)) break;
                 continue;
             }
             // Several segments: values, leaders, or pieces that stand under the columns.

@@ -1173,6 +1173,19 @@ TEST(FindTables, NamesOfVariantsBesideAWrappedTitleAreOverTheLimits) {
     EXPECT_EQ(textAt(tables[0], 0, 6), "HV2004");
 }
 
+TEST(FindTables, AValueAloneBetweenWrappedTextsEndsNoTable) {
+    PageBuilder page;
+    head(page, 100);
+    page.text(44, 114, "Offset").text(164, 114, "VOS").text(204, 114, "Ta = 25 C").text(364, 114, "2.0").text(404, 114, "5.0").text(444, 114, "mV");
+    page.text(204, 128, "RS = 50,").text(404, 133, "7.0").text(204, 138, "full range").text(44, 152, "Mean coefficient of");
+    page.text(44, 162, "the offset voltage").text(164, 162, "TCV").text(204, 162, "full range").text(364, 162, "7.0").text(444, 162, "uV");
+    page.text(44, 176, "Bias current").text(164, 176, "IB").text(204, 176, "Ta = 25 C").text(364, 176, "45").text(404, 176, "250").text(444, 176, "nA");
+    auto const tables = findTables(page.layout());
+    ASSERT_EQ(tables.size(), 1U);
+    EXPECT_EQ(tables[0].headRows, 1);
+    EXPECT_EQ(textAt(tables[0], tables[0].rows - 1, 5), "250");
+}
+
 TEST(FindTables, AValueInTheMiddleOfAllVariantsIsForEachOfThem) {
     for (bool const ruled : {false, true}) {
         PageBuilder page;  // four variants: what stands in the middle lies between two columns
