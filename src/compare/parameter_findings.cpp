@@ -106,7 +106,8 @@ private:
         Parameter const& right = oneColumn ? oneColumn->candidate : c;
         Relation values = relateValues(left, right, precisionFor(m_sheets, left, right));
         // Of two states of one text the row's name is compared as text.
-        if (countApart(r.name, c.name) && !(m_sheets.oneText() && isEqual(values, left, right))) values = Relation::NotComparable;
+        bool const apart = countApart(r.name, c.name) || spanApart(r, c);
+        if (apart && !(m_sheets.oneText() && isEqual(values, left, right))) values = Relation::NotComparable;
         bool loadBound = false;
         ConditionRelation const conditions = relatedConditions(r, c, loadBound);
         bool const equal = isEqual(values, left, right);

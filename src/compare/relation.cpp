@@ -220,6 +220,19 @@ bool countApart(std::string_view reference, std::string_view candidate) {
     return c != Counted::Unsaid && c != r;
 }
 
+bool spanApart(model::Parameter const& reference, model::Parameter const& candidate) {
+    auto const isSpan = [](model::Parameter const& p) {
+        std::string const name = spaceless(text::asciiLower(text::foldForComparison(p.name)));
+        return name.find("peak-to-peak") != std::string::npos || name.find("peaktopeak") != std::string::npos;
+    };
+    auto const isEitherSign = [](model::Parameter const& p) {
+        constexpr std::string_view kEither = "±";
+        auto const printed = [&](std::optional<model::Value> const& value) { return value && value->printed.starts_with(kEither); };
+        return p.symbol.starts_with(kEither) || printed(p.min) || printed(p.typ) || printed(p.max);
+    };
+    return (isEitherSign(candidate) && isSpan(reference) && !isEitherSign(reference)) || (isEitherSign(reference) && isSpan(candidate) && !isEitherSign(candidate));
+}
+
 bool isEqual(Relation relation, model::Parameter const& reference, model::Parameter const& candidate) {
     if (relation == Relation::TypEqual) return !hasLimits(reference) && !hasLimits(candidate);
     return relation == Relation::Same;

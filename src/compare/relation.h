@@ -51,6 +51,9 @@ struct OneColumn {
 // that it is of all together ("two FETs in series", "total"): no number of theirs compares.
 [[nodiscard]] bool countApart(std::string_view reference, std::string_view candidate);
 
+// One is a span from peak to peak, the other an amplitude of either sign ("±VO", "±12"): 24 is no more than ±12.
+[[nodiscard]] bool spanApart(model::Parameter const& reference, model::Parameter const& candidate);
+
 // No difference was found: Same, or TypEqual where neither sheet gives limits. Equal
 // typical values with limits in one sheet only leave the other sheet's limits open.
 [[nodiscard]] bool isEqual(model::Relation relation, model::Parameter const& reference, model::Parameter const& candidate);

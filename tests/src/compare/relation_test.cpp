@@ -171,6 +171,19 @@ TEST(Relation, OneOfSeveralIsNotAllTogether) {
     EXPECT_FALSE(countApart("", "Total"));
 }
 
+TEST(Relation, ASpanIsNoAmplitude) {
+    auto const swing = [](char const* name, char const* symbol) {
+        model::Parameter p;
+        p.name = name;
+        p.symbol = symbol;
+        return p;
+    };
+    EXPECT_TRUE(spanApart(swing("Output swing (Peak-to-Peak)", "VO"), swing("Output swing", "±VO")));
+    EXPECT_TRUE(spanApart(swing("Output swing", "±VO"), swing("Peak to peak output swing", "VO")));
+    EXPECT_FALSE(spanApart(swing("Output swing", "VO"), swing("Output swing", "±VO")));
+    EXPECT_FALSE(spanApart(swing("Output swing, peak-to-peak", "VO"), swing("Output swing, peak-to-peak", "VOPP")));
+}
+
 TEST(Relation, IsMirroredByExchange) {
     std::mt19937 random(7);
     auto draw = [&](int most) { return static_cast<int>(random() % static_cast<unsigned>(most)); };
