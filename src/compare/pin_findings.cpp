@@ -138,8 +138,7 @@ std::vector<std::string> nameWords(std::string_view name) {
     std::vector<std::string> words;
     std::string const folded = text::asciiLower(text::foldForComparison(name));
     for (std::string_view word : text::words(folded)) {
-        if (word.size() > 2 && word.back() == 's' && text::isAsciiLetter(word[word.size() - 2])) word.remove_suffix(1);
-        words.emplace_back(word);
+        words.emplace_back(text::singular(word));
     }
     std::sort(words.begin(), words.end());
     return words;
