@@ -55,11 +55,14 @@ bool startTogether(std::vector<Points>& starts, Points fontHeight) {
     return most * 10 >= starts.size() * 8;
 }
 
+std::ptrdiff_t countTitles(std::vector<std::uint32_t> const& line, std::vector<Run> const& runs) {
+    return std::count_if(line.begin(), line.end(), [&](auto r) { return runs[r].title != ColumnTitle::None; });
+}
+
 // The last line that holds two titles; -1: none.
 int lastLineOfTitles(std::vector<std::vector<std::uint32_t>> const& runsOf, std::vector<Run> const& runs) {
     for (std::size_t i = runsOf.size(); i > 0; --i) {
-        auto const& line = runsOf[i - 1];
-        if (std::count_if(line.begin(), line.end(), [&](auto r) { return runs[r].title != ColumnTitle::None; }) >= 2) return static_cast<int>(i) - 1;
+        if (countTitles(runsOf[i - 1], runs) >= 2) return static_cast<int>(i) - 1;
     }
     return -1;
 }
@@ -173,8 +176,7 @@ Variants variantsOf(PageLayout const& page, std::vector<std::vector<std::uint32_
     Variants found;
     for (std::size_t i = 0; i < headLines; ++i) {
         auto const& line = runsOf[i];
-        auto const titles = std::count_if(line.begin(), line.end(), [&](auto r) { return runs[r].title != ColumnTitle::None; });
-        if (titles < 2) continue;
+        if (countTitles(line, runs) < 2) continue;
         for (std::size_t k = 0; k < line.size(); ++k) {
             std::size_t end = k;
             while (end < line.size() && runs[line[end]].title == ColumnTitle::None && namesVariant(textOf(page, runs[line[end]].piece))) ++end;
