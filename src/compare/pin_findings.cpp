@@ -137,9 +137,7 @@ Draft pinDraft(Relation relation, Pin const* r, Pin const* c) {
 std::vector<std::string> nameWords(std::string_view name) {
     std::vector<std::string> words;
     std::string const folded = text::asciiLower(text::foldForComparison(name));
-    for (std::string_view word : text::words(folded)) {
-        words.emplace_back(text::singular(word));
-    }
+    for (std::string_view word : text::words(folded)) words.emplace_back(text::singular(word));
     std::sort(words.begin(), words.end());
     return words;
 }
@@ -171,7 +169,7 @@ public:
         // pins: in the other direction the same ones are left over.
         auto const differ = [&](auto const* r, auto const* c) {
             bool const together = namesTogether(*r, reference, *c) || namesTogether(*c, candidate, *r);
-            tellDifferent(r, c, together ? Difference::LessExact : Difference::Name);
+            tellDifferent(r, c, together ? Relation::Reworded : Relation::MeaningChanged);
         };
         free = meet(free, candidate.pins, met, numberOnly, differ);
         free = meet(free, candidate.pins, met, sameName, differ);
@@ -222,14 +220,11 @@ private:
         return free;
     }
 
-    enum class Difference : std::uint8_t { Name, LessExact };
-
     // A name that is only a picture says nothing: the coverage account lists it.
-    void tellDifferent(Pin const* r, Pin const* c, Difference difference) {
+    void tellDifferent(Pin const* r, Pin const* c, Relation relation) {
         if (r->name.empty() != c->name.empty() || !isNew(r, c)) return;
-        bool const lessExact = difference == Difference::LessExact;
-        m_drafts.push_back(pinDraft(lessExact ? Relation::Reworded : Relation::MeaningChanged, r, c));
-        if (lessExact) m_drafts.back().finding.classes = {model::WordingClass::Pin};
+        m_drafts.push_back(pinDraft(relation, r, c));
+        if (relation == Relation::Reworded) m_drafts.back().finding.classes = {model::WordingClass::Pin};
     }
 
     void compare(Pin const& r, Pin const& c) {
